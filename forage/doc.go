@@ -1,0 +1,2 @@
+// Package forage holds the arithmetic of standing grass.
+package forage

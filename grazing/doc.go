@@ -1,0 +1,2 @@
+// Package grazing holds the arithmetic of the rotation.
+package grazing

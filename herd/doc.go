@@ -1,0 +1,2 @@
+// Package herd holds the arithmetic of the animals.
+package herd

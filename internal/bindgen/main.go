@@ -1,0 +1,90 @@
+// Command bindgen writes what follows from the module's declarations:
+// units/quantities_gen.go from the constants of package units; in each other
+// package enums_gen.go, the texts of its enumerations, and formulas_gen.go, the
+// guards of its formulas from their doc comments; and the registry of functions
+// that printed tables are run by.
+//
+//	go run ./internal/bindgen          writes the files
+//	go run ./internal/bindgen -check   fails, naming the files that differ
+package main
+
+import (
+	"bytes"
+	"flag"
+	"fmt"
+	"go/format"
+	"os"
+	"path/filepath"
+
+	"example.org/soum/internal/decl"
+)
+
+func main() {
+	check := flag.Bool("check", false, "change nothing; fail where a file differs from what would be written")
+	flag.Parse()
+	if err := run(*check); err != nil {
+		fmt.Fprintln(os.Stderr, "bindgen:", err)
+		os.Exit(1)
+	}
+}
+
+func run(check bool) error {
+	root, err := decl.Root()
+	if err != nil {
+		return err
+	}
+	units, err := decl.Read(root, "units")
+	if err != nil {
+		return err
+	}
+	text, err := quantities(units)
+	if err != nil {
+		return err
+	}
+	files := map[string][]byte{"units/quantities_gen.go": text}
+	for _, name := range decl.Packages()[1:] {
+		p, err := decl.Read(root, name)
+		if err != nil {
+			return err
+		}
+		if text, err = formulas(p, units); err != nil {
+			return err
+		}
+		if text != nil {
+			files[name+"/formulas_gen.go"] = text
+		}
+		if text, err = enums(p); err != nil {
+			return err
+		}
+		if text != nil {
+			files[name+"/enums_gen.go"] = text
+		}
+	}
+	if text, err = registry(root); err != nil {
+		return err
+	}
+	files["internal/check/functions_gen.go"] = text
+	for name, text := range files {
+		if err := settle(root, name, text, check); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// settle writes a file, or says that it differs.
+func settle(root, name string, text []byte, check bool) error {
+	formatted, err := format.Source(text)
+	if err != nil {
+		return fmt.Errorf("%s: %w\n%s", name, err, text)
+	}
+	path := filepath.Join(root, filepath.FromSlash(name))
+	old, _ := os.ReadFile(path)
+	if bytes.Equal(old, formatted) {
+		return nil
+	}
+	if check {
+		return fmt.Errorf("%s is not what the declarations say: run go generate ./... and commit it", name)
+	}
+	return os.WriteFile(path, formatted, 0o644)
+}

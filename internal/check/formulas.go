@@ -1,0 +1,304 @@
+package check
+
+import (
+	"errors"
+	"math"
+	"math/rand/v2"
+	"reflect"
+	"testing"
+
+	"example.org/soum/internal/decl"
+	"example.org/soum/units"
+)
+
+// points is the number of places at which a doc comment's formula is compared
+// with its function.
+const points = 1000
+
+// Formulas compares every formula of a package with its doc comment: the
+// expression at 1,000 points, every guard at its bounds, and any floats at all
+// for panics and for values that are not finite without an error.
+func Formulas(t *testing.T, name string) {
+	t.Helper()
+	root, err := decl.Root()
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err := decl.Read(root, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i := range p.Functions {
+		f := &p.Functions[i]
+		if !f.IsFormula() {
+			continue
+		}
+		t.Run(f.Name, func(t *testing.T) {
+			s := &subject{t: t, f: f, function: reflect.ValueOf(functions[f.Full()]), random: rand.New(rand.NewPCG(1, uint64(i)))}
+			s.expression()
+			s.guards()
+			s.anything()
+		})
+	}
+}
+
+// subject is a formula under test.
+type subject struct {
+	t        *testing.T
+	f        *decl.Function
+	function reflect.Value
+	random   *rand.Rand
+}
+
+func (s *subject) arguments() []decl.Parameter { return s.f.Arguments() }
+
+// factor gives the base units in one of the unit that Where names.
+func (s *subject) factor(i int) float64 {
+	of := s.function.Type().In(i)
+	if unit := s.arguments()[i].Where.Unit; unit != "" && of.Name() != "Temperature" {
+		one, err := read(of, "1", unit)
+		if err != nil {
+			s.t.Fatal(err)
+		}
+		return one.Float()
+	}
+	return 1
+}
+
+// call calls the function with values in the units of Where.
+func (s *subject) call(values []float64) (float64, error) {
+	in := make([]reflect.Value, len(values))
+	for i, v := range values {
+		of := s.function.Type().In(i)
+		if of.Kind() == reflect.Int {
+			in[i] = reflect.ValueOf(int(v)).Convert(of)
+		} else {
+			in[i] = reflect.ValueOf(v * s.factor(i)).Convert(of)
+		}
+	}
+	out := s.function.Call(in)
+	err, _ := out[1].Interface().(error)
+	return out[0].Float(), err
+}
+
+// sample draws values in range, in the units of Where.
+func (s *subject) sample() []float64 {
+	all := s.arguments()
+	values := make([]float64, len(all))
+	done := map[string]float64{}
+	for range 3 { // bounds may name later parameters
+		for i, a := range all {
+			low, high := s.bounds(i, done)
+			values[i] = s.between(i, low, high)
+			done[a.Name] = values[i]
+		}
+	}
+	return values
+}
+
+// bounds gives the limits of argument i, those of its range inside those of
+// its domain.
+func (s *subject) bounds(i int, done map[string]float64) (low, high float64) {
+	low, high = math.Inf(-1), math.Inf(1)
+	if of := s.function.Type().In(i); of.Kind() == reflect.Int && of.Name() != "int" {
+		return 1, float64(members(of))
+	}
+	for _, limit := range []*decl.Interval{s.arguments()[i].Where.Domain, s.arguments()[i].Where.Range} {
+		if limit == nil {
+			continue
+		}
+		l, h := limit.Low, limit.High
+		if limit.LowOf != "" {
+			l = s.convert(limit.LowOf, i, done)
+		}
+		if limit.HighOf != "" {
+			h = s.convert(limit.HighOf, i, done)
+		}
+		low, high = max(low, l), min(high, h)
+	}
+	return low, high
+}
+
+// convert gives another parameter's value in the unit of parameter i.
+func (s *subject) convert(name string, i int, done map[string]float64) float64 {
+	for j, a := range s.arguments() {
+		if a.Name == name {
+			if v, known := done[name]; known {
+				return v * s.factor(j) / s.factor(i)
+			}
+		}
+	}
+	return 1
+}
+
+// members counts the members of an enumeration by their text.
+func members(of reflect.Type) int {
+	for n := 1; ; n++ {
+		v := reflect.New(of)
+		v.Elem().SetInt(int64(n))
+		if text := v.MethodByName("String").Call(nil)[0].String(); text == "" {
+			return n - 1
+		}
+	}
+}
+
+func (s *subject) between(i int, low, high float64) float64 {
+	if s.function.Type().In(i).Kind() == reflect.Int {
+		return math.Floor(low + s.random.Float64()*(min(high, low+60)+1-low)*0.999999)
+	}
+	switch {
+	case math.IsInf(low, -1) && math.IsInf(high, 1):
+		return s.random.NormFloat64() * 100
+	case math.IsInf(high, 1):
+		return low + math.Pow(10, s.random.Float64()*6-2)
+	case math.IsInf(low, -1):
+		return high - math.Pow(10, s.random.Float64()*6-2)
+	}
+	return low + (high-low)*(0.001+0.998*s.random.Float64())
+}
+
+// expression compares the doc comment with the function.
+func (s *subject) expression() {
+	text, empirical := s.f.Section("Empirical")
+	if !empirical {
+		var found bool
+		if text, found = s.f.Section("Formula"); !found {
+			return
+		}
+	}
+	out := 1.0
+	if empirical {
+		unit := s.f.ResultUnit()
+		if unit == "" && s.function.Type().Out(0).Name() != "float64" {
+			s.t.Fatal("an empirical formula needs \"- result in unit: …\" under Where")
+		}
+		if unit != "" {
+			one, err := read(s.function.Type().Out(0), "1", unit)
+			if err != nil {
+				s.t.Fatal(err)
+			}
+			out = one.Float()
+		}
+	}
+	for range points {
+		values := s.sample()
+		named := map[string]float64{}
+		for i, a := range s.arguments() {
+			named[a.Name] = values[i]
+			if !empirical {
+				named[a.Name] *= s.factor(i)
+			}
+		}
+		want, err := Evaluate(text, named)
+		if err != nil {
+			s.t.Fatal(err)
+		}
+		got, err := s.call(values)
+		if units.Impossible(err) && math.IsNaN(want) {
+			continue
+		}
+		if err != nil {
+			s.t.Fatalf("at %v: %v", values, err)
+		}
+		got /= out
+		scale := math.Abs(want)
+		for _, v := range named { // a difference of like numbers keeps their rounding, not its own
+			scale = max(scale, math.Abs(want)+1e-3*min(math.Abs(v), math.Abs(want)*1e3))
+		}
+		if math.Abs(got-want) > 1e-12*scale {
+			s.t.Fatalf("at %v: the function gives %v, its doc comment %v", values, got, want)
+		}
+	}
+}
+
+// guards puts every argument outside its limits and expects the error that
+// names it.
+func (s *subject) guards() {
+	for i, a := range s.arguments() {
+		values := s.sample()
+		if s.function.Type().In(i).Kind() == reflect.Float64 {
+			values[i] = math.NaN()
+			s.impossible(values, i)
+			values = s.sample()
+		}
+		done := map[string]float64{}
+		for j, b := range s.arguments() {
+			done[b.Name] = values[j]
+		}
+		for _, limit := range []*decl.Interval{a.Where.Domain, a.Where.Range} {
+			if limit == nil {
+				continue
+			}
+			low, high := limit.Low, limit.High
+			if limit.LowOf != "" {
+				low = s.convert(limit.LowOf, i, done)
+			}
+			if limit.HighOf != "" {
+				high = s.convert(limit.HighOf, i, done)
+			}
+			for _, v := range []float64{low - 1e-3*(1+math.Abs(low)), high + 1e-3*(1+math.Abs(high))} {
+				if math.IsInf(v, 0) {
+					continue
+				}
+				if s.function.Type().In(i).Kind() == reflect.Int {
+					v = math.Floor(v)
+				}
+				beyond := append([]float64(nil), values...)
+				beyond[i] = v
+				if limit == a.Where.Domain {
+					s.impossible(beyond, i)
+				} else {
+					s.outside(beyond, i)
+				}
+			}
+		}
+	}
+}
+
+func (s *subject) impossible(values []float64, i int) {
+	got, err := s.call(values)
+	var domain *units.DomainError
+	if !errors.As(err, &domain) || !math.IsNaN(got) {
+		s.t.Errorf("at %v: %v and %v, want NaN and a domain error", values, got, err)
+		return
+	}
+	if domain.Argument != s.arguments()[i].Name {
+		// another argument's limits may name this one and come first
+		for _, a := range s.arguments() {
+			if d := a.Where.Domain; a.Name == domain.Argument && d != nil && (d.HighOf != "" || d.LowOf != "") {
+				return
+			}
+		}
+		s.t.Errorf("at %v: the error names %s, not %s", values, domain.Argument, s.arguments()[i].Name)
+	}
+}
+
+func (s *subject) outside(values []float64, i int) {
+	got, err := s.call(values)
+	if units.Impossible(err) {
+		return // the domain's bound is nearer than the range's
+	}
+	var ranged *units.RangeError
+	if !errors.As(err, &ranged) || math.IsNaN(got) || ranged.Argument != s.arguments()[i].Name {
+		s.t.Errorf("at %v: %v and %v, want a value and a range error of %s", values, got, err, s.arguments()[i].Name)
+	}
+}
+
+// anything calls the function with any floats: it must not panic, and what
+// comes without a domain error is finite.
+func (s *subject) anything() {
+	special := []float64{0, math.Copysign(0, -1), 1, -1, math.MaxFloat64, -math.MaxFloat64, math.SmallestNonzeroFloat64, math.Inf(1), math.Inf(-1), math.NaN(), 1e-300, 1e300}
+	for range points {
+		values := make([]float64, len(s.arguments()))
+		for i := range values {
+			values[i] = special[s.random.IntN(len(special))]
+			if s.random.IntN(3) == 0 {
+				values[i] = math.Float64frombits(s.random.Uint64())
+			}
+		}
+		got, err := s.call(values)
+		if !units.Impossible(err) && (math.IsNaN(got) || math.IsInf(got, 0)) {
+			s.t.Fatalf("at %v: %v without a domain error (%v)", values, got, err)
+		}
+	}
+}

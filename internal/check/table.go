@@ -1,0 +1,319 @@
+// Package check runs printed tables as tests, compares the formulas of doc
+// comments with the functions they describe, and walks what the module exports
+// for sources and checks.
+//
+// A printed table stands in testdata/<table>.csv of its package:
+//
+//	# source, edition, page
+//	check: forage.Available
+//	height:in,residual:in,density:lb/ac/in,mark,result:lb/ac
+//	7,3,300,A,"1,200"
+//
+// Columns are the function's parameters with the unit of the digits; the
+// result is last. Other columns: mark (how the figure was come by, see marks),
+// error (range or domain, with the argument's name, where one is expected),
+// slack (a wider tolerance, in units of the last printed place) and why (its
+// reason). "transcribed:" in place of "check:" marks a table whose rows the
+// function only looks up: a second reading of the print, counted apart.
+//
+// The tolerance is half of the last printed place, read from the digits.
+package check
+
+import (
+	"encoding"
+	"encoding/csv"
+	"errors"
+	"fmt"
+	"math"
+	"os"
+	"path/filepath"
+	"reflect"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/shopspring/decimal"
+
+	"example.org/soum/units"
+)
+
+// marks are the ways a figure can have been come by, and whether a row counts
+// as a printed value.
+var marks = map[string]bool{
+	"A":          true,  // printed, read in the publication
+	"B":          true,  // printed, read in a reprint or press report
+	"C":          true,  // from an independent general-purpose library, named in line 1
+	"D":          false, // derived by arithmetic from cited figures
+	"M":          false, // from memory
+	"arithmetic": false, // ours, to vary an argument; the sum is plain
+	"practice":   false, // common practice without a source
+}
+
+// Table is a printed table.
+type Table struct {
+	Path, Source, Function string
+	Transcribed            bool
+	columns                []column
+	rows                   [][]string
+	lines                  []int
+}
+
+type column struct{ name, unit string }
+
+// Tables runs every printed table in testdata of the package under test.
+func Tables(t *testing.T) {
+	t.Helper()
+	paths, err := filepath.Glob("testdata/*.csv")
+	if err != nil || len(paths) == 0 {
+		t.Fatalf("no printed tables in testdata (%v)", err)
+	}
+	for _, path := range paths {
+		table, err := ReadTable(path)
+		if err != nil {
+			t.Error(err)
+			continue
+		}
+		if table == nil {
+			continue
+		}
+		t.Run(filepath.Base(path), func(t *testing.T) {
+			for i := range table.rows {
+				if err := table.Row(i); err != nil {
+					t.Error(err)
+				}
+			}
+		})
+	}
+}
+
+// ReadTable reads a file of testdata, nil where it is none of ours.
+func ReadTable(path string) (*Table, error) {
+	data, err := os.ReadFile(path)
+	if err != nil {
+		return nil, err
+	}
+	lines := strings.SplitN(string(data), "\n", 3)
+	if len(lines) < 3 || !strings.HasPrefix(lines[0], "#") {
+		return nil, nil
+	}
+	table := &Table{Path: path, Source: strings.TrimSpace(lines[0][1:])}
+	switch name, what, _ := strings.Cut(lines[1], ": "); name {
+	case "check":
+		table.Function = strings.TrimSpace(what)
+	case "transcribed":
+		table.Function, table.Transcribed = strings.TrimSpace(what), true
+	default:
+		return nil, nil
+	}
+	return table, table.read(lines[2])
+}
+
+func (t *Table) read(text string) error {
+	r := csv.NewReader(strings.NewReader(text))
+	r.Comment = '#'
+	head, err := r.Read()
+	if err != nil {
+		return fmt.Errorf("%s: %w", t.Path, err)
+	}
+	for _, cell := range head {
+		name, unit, _ := strings.Cut(cell, ":")
+		t.columns = append(t.columns, column{name, unit})
+	}
+	for {
+		row, err := r.Read()
+		if row == nil {
+			break
+		}
+		if err != nil {
+			return fmt.Errorf("%s: %w", t.Path, err)
+		}
+		line, _ := r.FieldPos(0)
+		t.rows = append(t.rows, row)
+		t.lines = append(t.lines, line+2)
+	}
+	if len(t.rows) == 0 {
+		return fmt.Errorf("%s: no rows", t.Path)
+	}
+	return nil
+}
+
+// Len gives the number of rows.
+func (t *Table) Len() int { return len(t.rows) }
+
+// Printed tells whether a row counts as a printed value.
+func (t *Table) Printed(i int) bool { return marks[t.cell(i, "mark")] }
+
+func (t *Table) cell(i int, name string) string {
+	for c, col := range t.columns {
+		if col.name == name {
+			return strings.TrimSpace(t.rows[i][c])
+		}
+	}
+	return ""
+}
+
+// Row runs one row.
+func (t *Table) Row(i int) error {
+	fail := func(format string, args ...any) error {
+		return fmt.Errorf("%s:%d: %s: %s", t.Path, t.lines[i], t.Function, fmt.Sprintf(format, args...))
+	}
+	if _, known := marks[t.cell(i, "mark")]; !known {
+		return fail("mark %q is none of A, B, C, D, M, arithmetic, practice", t.cell(i, "mark"))
+	}
+	if t.cell(i, "slack") != "" && t.cell(i, "why") == "" {
+		return fail("slack without a reason")
+	}
+	function, known := functions[t.Function]
+	if !known {
+		return fail("no such function")
+	}
+	arguments, err := t.arguments(i, reflect.TypeOf(function))
+	if err != nil {
+		return fail("%v", err)
+	}
+	results := reflect.ValueOf(function).Call(arguments)
+	if len(results) == 2 {
+		got, _ := results[1].Interface().(error)
+		if err := expected(t.cell(i, "error"), got); err != nil {
+			return fail("%v", err)
+		}
+	}
+	if err := t.compare(i, results[0]); err != nil {
+		return fail("%v", err)
+	}
+	return nil
+}
+
+// arguments reads the row's cells in the order of the function's parameters.
+func (t *Table) arguments(i int, function reflect.Type) ([]reflect.Value, error) {
+	var values []reflect.Value
+	parameters := function.NumIn()
+	at := 0
+	for c, col := range t.columns[:len(t.columns)-1] {
+		if slices.Contains([]string{"mark", "slack", "why", "error", "note"}, col.name) {
+			continue
+		}
+		if at >= parameters {
+			return nil, fmt.Errorf("column %q is one too many: the function takes %d", col.name, parameters)
+		}
+		v, err := read(function.In(at), t.rows[i][c], col.unit)
+		if err != nil {
+			return nil, fmt.Errorf("column %q: %w", col.name, err)
+		}
+		values = append(values, v)
+		at++
+	}
+	if at != parameters {
+		return nil, fmt.Errorf("%d columns for %d parameters", at, parameters)
+	}
+	return values, nil
+}
+
+// read turns a cell into a value of a type; a slice has semicolons.
+func read(of reflect.Type, cell, unit string) (reflect.Value, error) {
+	cell = strings.TrimSpace(cell)
+	v := reflect.New(of)
+	if of.Kind() == reflect.Slice {
+		all := reflect.MakeSlice(of, 0, 4)
+		for part := range strings.SplitSeq(cell, ";") {
+			one, err := read(of.Elem(), part, unit)
+			if err != nil {
+				return v, err
+			}
+			all = reflect.Append(all, one)
+		}
+		return all, nil
+	}
+	if u, ok := v.Interface().(encoding.TextUnmarshaler); ok {
+		text := strings.ReplaceAll(cell, ",", "")
+		if unit != "" {
+			text += " " + unit
+		}
+		return v.Elem(), u.UnmarshalText([]byte(text))
+	}
+	switch of.Kind() {
+	case reflect.String:
+		v.Elem().SetString(cell)
+		return v.Elem(), nil
+	case reflect.Bool:
+		b, err := strconv.ParseBool(cell)
+		v.Elem().SetBool(b)
+		return v.Elem(), err
+	case reflect.Int:
+		n, err := strconv.Atoi(cell)
+		v.Elem().SetInt(int64(n))
+		return v.Elem(), err
+	case reflect.Float64:
+		f, err := strconv.ParseFloat(strings.ReplaceAll(cell, ",", ""), 64)
+		v.Elem().SetFloat(f)
+		return v.Elem(), err
+	}
+	return v, fmt.Errorf("no cell holds a %v", of)
+}
+
+// expected compares the error that came with the one the row names: "",
+// "range argument" or "domain argument".
+func expected(want string, got error) error {
+	name := ""
+	var domain *units.DomainError
+	var ranged *units.RangeError
+	switch {
+	case errors.As(got, &domain):
+		name = "domain " + domain.Argument
+	case errors.As(got, &ranged):
+		name = "range " + ranged.Argument
+	case got != nil:
+		name = got.Error()
+	}
+	if name != want {
+		return fmt.Errorf("error %q, want %q (%v)", name, want, got)
+	}
+	return nil
+}
+
+// compare holds the result against the printed digits.
+func (t *Table) compare(i int, result reflect.Value) error {
+	last := len(t.columns) - 1
+	printed := strings.ReplaceAll(strings.TrimSpace(t.rows[i][last]), ",", "")
+	if result.Kind() == reflect.String || result.Kind() == reflect.Int {
+		if got := fmt.Sprint(result.Interface()); got != printed {
+			return fmt.Errorf("got %s, printed %s", got, printed)
+		}
+		return nil
+	}
+	if result.Kind() != reflect.Float64 {
+		return fmt.Errorf("cannot compare a %v with digits", result.Type())
+	}
+	factor := 1.0
+	if unit := t.columns[last].unit; unit != "" {
+		one, err := read(result.Type(), "1", unit)
+		if err != nil {
+			return err
+		}
+		factor = one.Float()
+	}
+	got := result.Float() / factor
+	if printed == "NaN" {
+		if !math.IsNaN(got) {
+			return fmt.Errorf("got %v, want NaN", got)
+		}
+		return nil
+	}
+	digits, err := decimal.NewFromString(printed)
+	if err != nil {
+		return fmt.Errorf("result %q: %w", printed, err)
+	}
+	slack := 0.5
+	if text := t.cell(i, "slack"); text != "" {
+		if slack, err = strconv.ParseFloat(text, 64); err != nil {
+			return err
+		}
+	}
+	want := digits.InexactFloat64()
+	place := math.Pow(10, float64(digits.Exponent()))
+	if !(math.Abs(got-want) <= slack*place+1e-9*math.Abs(want)) {
+		return fmt.Errorf("got %.8g, printed %s %s", got, printed, t.columns[last].unit)
+	}
+	return nil
+}

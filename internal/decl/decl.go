@@ -1,0 +1,322 @@
+// Package decl reads what the module declares of itself: quantities and their
+// units, enumerations, functions and the sections of their doc comments. The
+// generators write from it and the tests walk it, so that a thing is said once.
+package decl
+
+import (
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+)
+
+// Packages are the module's public packages, in the order of their imports.
+var packages = []string{"units", "herd", "forage", "rainfall", "grazing"}
+
+// Packages gives the names of the module's public packages, lowest first.
+func Packages() []string { return slices.Clone(packages) }
+
+// Package is what one package declares.
+type Package struct {
+	Name       string
+	Doc        string
+	Quantities []Quantity
+	Enums      []Enum
+	Functions  []Function
+	// Undocumented lists exported names without a doc comment.
+	Undocumented []string
+}
+
+// Quantity is a float64 type with constants for its units.
+type Quantity struct {
+	Name   string
+	Metric string // the spelling shown in the metric system
+	US     string
+	Units  []Unit // the first is the base unit
+}
+
+// Unit is a constant of a quantity.
+type Unit struct {
+	Name      string   // the constant
+	Spellings []string // as text, the first one printed
+}
+
+// Enum is an integer type with constants.
+type Enum struct {
+	Name      string
+	Constants []string
+}
+
+// Function is an exported function, or an exported method of an exported type.
+type Function struct {
+	Package    string
+	Receiver   string // "" for a function
+	Name       string
+	Doc        string
+	Parameters []Parameter
+	Results    []string
+	Sections   []Section
+	Position   string
+}
+
+// Parameter is one parameter with what the section Where says of it.
+type Parameter struct {
+	Name, Type string
+	Where      *Where
+}
+
+// Section is a headed part of a doc comment.
+type Section struct {
+	Head, Text string
+}
+
+// Full gives the function's name with its package, as in "forage.Available".
+func (f *Function) Full() string {
+	if f.Receiver != "" {
+		return f.Package + "." + f.Receiver + "." + f.Name
+	}
+	return f.Package + "." + f.Name
+}
+
+// Section gives the text of a section and whether there is one.
+func (f *Function) Section(head string) (string, bool) {
+	for _, s := range f.Sections {
+		if s.Head == head {
+			return s.Text, true
+		}
+	}
+	return "", false
+}
+
+// IsFormula tells whether the function is a formula: quantities, numbers and
+// enumerations in, one quantity and an error out.
+func (f *Function) IsFormula() bool {
+	_, listed := f.Section("Where")
+	return f.Receiver == "" && listed && len(f.Results) == 2 && f.Results[1] == "error"
+}
+
+// Root finds the folder that holds the module's go.mod, upward from the
+// working directory.
+func Root() (string, error) {
+	dir, err := os.Getwd()
+	if err != nil {
+		return "", err
+	}
+	for {
+		data, err := os.ReadFile(filepath.Join(dir, "go.mod"))
+		if err == nil && strings.HasPrefix(string(data), "module example.org/soum\n") {
+			return dir, nil
+		}
+		up := filepath.Dir(dir)
+		if up == dir {
+			return "", fmt.Errorf("no go.mod of this module above the working directory")
+		}
+		dir = up
+	}
+}
+
+// Read reads one package of the module below root.
+func Read(root, name string) (*Package, error) {
+	set := token.NewFileSet()
+	paths, err := filepath.Glob(filepath.Join(root, filepath.FromSlash(name), "*.go"))
+	if err != nil {
+		return nil, err
+	}
+	p := &Package{Name: filepath.Base(name)}
+	kinds := map[string]string{} // type name → underlying type
+	var files []*ast.File
+	for _, path := range paths {
+		if strings.HasSuffix(path, "_test.go") {
+			continue
+		}
+		file, err := parser.ParseFile(set, path, nil, parser.ParseComments|parser.SkipObjectResolution)
+		if err != nil {
+			return nil, err
+		}
+		files = append(files, file)
+		if file.Doc != nil {
+			p.Doc += file.Doc.Text()
+		}
+		for _, d := range file.Decls {
+			if g, ok := d.(*ast.GenDecl); ok && g.Tok == token.TYPE {
+				p.addTypes(g, kinds)
+			}
+		}
+	}
+	for _, file := range files {
+		for _, d := range file.Decls {
+			switch d := d.(type) {
+			case *ast.GenDecl:
+				p.addValues(d, kinds)
+			case *ast.FuncDecl:
+				if err := p.addFunction(d, set); err != nil {
+					return nil, err
+				}
+			}
+		}
+	}
+	return p, nil
+}
+
+// addTypes collects the package's types.
+func (p *Package) addTypes(g *ast.GenDecl, kinds map[string]string) {
+	for _, s := range g.Specs {
+		spec := s.(*ast.TypeSpec)
+		doc := spec.Doc.Text() + g.Doc.Text()
+		if spec.Name.IsExported() && strings.TrimSpace(doc) == "" {
+			p.Undocumented = append(p.Undocumented, spec.Name.Name)
+		}
+		if fields, ok := spec.Type.(*ast.StructType); ok && spec.Name.IsExported() {
+			p.noteFields(spec.Name.Name, fields)
+		}
+		under, ok := spec.Type.(*ast.Ident)
+		if !ok {
+			continue
+		}
+		kinds[spec.Name.Name] = under.Name
+		if under.Name == "float64" && spec.Name.IsExported() {
+			q := Quantity{Name: spec.Name.Name}
+			for line := range strings.Lines(doc) {
+				shown, found := strings.CutPrefix(strings.TrimSpace(line), "Shown: ")
+				if !found {
+					continue
+				}
+				metric, us, _ := strings.Cut(strings.TrimSuffix(shown, "."), ", ")
+				q.Metric = strings.TrimSuffix(metric, " metric")
+				q.US = strings.TrimSuffix(us, " US")
+			}
+			p.Quantities = append(p.Quantities, q)
+		}
+		if under.Name == "int" && spec.Name.IsExported() {
+			p.Enums = append(p.Enums, Enum{Name: spec.Name.Name})
+		}
+	}
+}
+
+// noteFields lists the exported fields of a struct that nothing explains.
+func (p *Package) noteFields(of string, fields *ast.StructType) {
+	explained := false
+	for _, f := range fields.Fields.List {
+		has := strings.TrimSpace(f.Doc.Text()+f.Comment.Text()) != ""
+		explained = has || (explained && f.Doc == nil)
+		for _, n := range f.Names {
+			if n.IsExported() && !has && !explained {
+				p.Undocumented = append(p.Undocumented, of+"."+n.Name)
+			}
+		}
+	}
+}
+
+// addValues collects constants: units of quantities, members of enumerations.
+func (p *Package) addValues(g *ast.GenDecl, kinds map[string]string) {
+	if g.Tok != token.CONST && g.Tok != token.VAR {
+		return
+	}
+	last := ""
+	for _, s := range g.Specs {
+		spec := s.(*ast.ValueSpec)
+		if id, ok := spec.Type.(*ast.Ident); ok {
+			last = id.Name
+		} else if spec.Values != nil {
+			last = ""
+		}
+		comment := spec.Comment.Text()
+		for _, n := range spec.Names {
+			if !n.IsExported() {
+				continue
+			}
+			if strings.TrimSpace(comment+spec.Doc.Text()+g.Doc.Text()) == "" {
+				p.Undocumented = append(p.Undocumented, n.Name)
+			}
+			if g.Tok == token.CONST {
+				p.addConstant(n.Name, last, comment)
+			}
+		}
+	}
+}
+
+func (p *Package) addConstant(name, of, comment string) {
+	for i := range p.Quantities {
+		if q := &p.Quantities[i]; q.Name == of {
+			q.Units = append(q.Units, Unit{Name: name, Spellings: quoted(comment)})
+		}
+	}
+	for i := range p.Enums {
+		if e := &p.Enums[i]; e.Name == of {
+			e.Constants = append(e.Constants, name)
+		}
+	}
+}
+
+// quoted gives the texts between double quotes.
+func quoted(comment string) []string {
+	var all []string
+	for i, part := range strings.Split(comment, `"`) {
+		if i%2 == 1 {
+			all = append(all, part)
+		}
+	}
+	return all
+}
+
+func (p *Package) addFunction(d *ast.FuncDecl, set *token.FileSet) error {
+	if !d.Name.IsExported() {
+		return nil
+	}
+	f := Function{Package: p.Name, Name: d.Name.Name, Doc: d.Doc.Text(), Position: set.Position(d.Pos()).String()}
+	if d.Recv != nil {
+		f.Receiver = strings.TrimPrefix(typeText(d.Recv.List[0].Type), "*")
+		f.Receiver, _, _ = strings.Cut(f.Receiver, "[")
+		if !ast.IsExported(f.Receiver) {
+			return nil
+		}
+	}
+	if strings.TrimSpace(f.Doc) == "" {
+		p.Undocumented = append(p.Undocumented, f.Full())
+	}
+	for _, field := range d.Type.Params.List {
+		for _, n := range field.Names {
+			f.Parameters = append(f.Parameters, Parameter{Name: n.Name, Type: typeText(field.Type)})
+		}
+	}
+	if d.Type.Results != nil {
+		for _, field := range d.Type.Results.List {
+			for range max(1, len(field.Names)) {
+				f.Results = append(f.Results, typeText(field.Type))
+			}
+		}
+	}
+	if err := f.readDoc(); err != nil {
+		return fmt.Errorf("%s: %s: %w", f.Position, f.Full(), err)
+	}
+	p.Functions = append(p.Functions, f)
+	return nil
+}
+
+// typeText writes a type as the source does.
+func typeText(e ast.Expr) string {
+	switch t := e.(type) {
+	case *ast.Ident:
+		return t.Name
+	case *ast.SelectorExpr:
+		return typeText(t.X) + "." + t.Sel.Name
+	case *ast.StarExpr:
+		return "*" + typeText(t.X)
+	case *ast.ArrayType:
+		if t.Len != nil {
+			return "[…]" + typeText(t.Elt)
+		}
+		return "[]" + typeText(t.Elt)
+	case *ast.Ellipsis:
+		return "..." + typeText(t.Elt)
+	case *ast.IndexExpr:
+		return typeText(t.X) + "[" + typeText(t.Index) + "]"
+	case *ast.MapType:
+		return "map[" + typeText(t.Key) + "]" + typeText(t.Value)
+	}
+	return fmt.Sprintf("%T", e)
+}

@@ -1,0 +1,2 @@
+// Package rainfall holds the arithmetic of rain and grass.
+package rainfall

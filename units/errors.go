@@ -1,0 +1,76 @@
+package units
+
+import (
+	"fmt"
+	"math"
+	"strings"
+)
+
+// DomainError says that an argument of a formula is impossible (a negative
+// area, a share above one, not a number). The value that comes with it is NaN.
+type DomainError struct {
+	Function string  // as in "forage.Available"
+	Argument string  // the parameter's name, or "result"
+	Index    int     // the parameter's place, from 1; 0 for the result
+	Value    float64 // in Unit
+	Low      float64 // in Unit
+	High     float64 // in Unit
+	Unit     string  // the unit the source takes, "" for a plain number
+	Source   string  // the keys of SOURCES.md
+	wanted   string
+}
+
+// Error tells what was wrong, where, its value and what would be right.
+func (e *DomainError) Error() string {
+	if e.Argument == "result" {
+		return fmt.Sprintf("%s: the result overflows (%s)", e.Function, number(e.Value, e.Unit))
+	}
+	return fmt.Sprintf("%s: %s is %s, must be %s", e.Function, e.Argument, number(e.Value, e.Unit), e.wanted)
+}
+
+// RangeError says that an argument lies outside what the source of a formula
+// was fitted on or printed for. The formula's value comes with it.
+type RangeError struct {
+	Function string  // as in "forage.UsableShare"
+	Argument string  // the parameter's name
+	Index    int     // the parameter's place, from 1
+	Value    float64 // in Unit
+	Low      float64 // in Unit
+	High     float64 // in Unit
+	Unit     string  // the unit the source takes, "" for a plain number
+	Source   string  // the key of the limits
+	wanted   string
+}
+
+// Error tells the value, the limits and whose they are.
+func (e *RangeError) Error() string {
+	return fmt.Sprintf("%s: %s is %s, outside what %s covers (%s); the value is given all the same",
+		e.Function, e.Argument, number(e.Value, e.Unit), e.Source, e.wanted)
+}
+
+// ParseError says that a text is not the quantity it should be.
+type ParseError struct {
+	Quantity string   // as in "Area"
+	Text     string   // as given
+	Problem  string   // what is wrong with it
+	Accepts  []string // the units it takes, one spelling each
+	Word     bool     // one of Accepts is the whole text, there is no number
+}
+
+// Error tells the text, the problem and the units that would be right.
+func (e *ParseError) Error() string {
+	form := "a number and one of"
+	if e.Word {
+		form = "one of"
+	}
+	return fmt.Sprintf("%q: %s; %s takes %s: %s", e.Text, e.Problem, e.Quantity, form, strings.Join(e.Accepts, ", "))
+}
+
+// number prints a value with its unit, short enough to read.
+func number(v float64, unit string) string {
+	text := fmt.Sprintf("%.6g", v)
+	if unit == "" || math.IsNaN(v) {
+		return text
+	}
+	return text + " " + unit
+}

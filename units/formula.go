@@ -1,0 +1,138 @@
+package units
+
+import (
+	"errors"
+	"math"
+)
+
+// Formula is what a formula's doc comment declares of it: its name, its
+// arguments with their units and limits, its source. Each package's
+// formulas_gen.go holds one for every formula, written from the comments by go
+// generate, so that comment and guard are one thing.
+type Formula struct {
+	Name      string
+	Source    string
+	Arguments []Argument
+}
+
+// Argument is one argument of a Formula. Limits are in base units; a bound
+// that is another argument is named by its index in LowOf or HighOf, else -1.
+type Argument struct {
+	Name   string
+	Unit   string  // the unit of the doc comment, "" for a plain number
+	Factor float64 // base units in one Unit
+	Domain Limits
+	Range  Limits // Source "" where the source names none
+}
+
+// Limits is an interval.
+type Limits struct {
+	Low, High         float64
+	LowOpen, HighOpen bool
+	LowOf, HighOf     int
+	Source            string
+}
+
+// holds tells whether v lies within the limits; a bound at infinity is open,
+// so that no infinity passes.
+func (l *Limits) holds(v float64, arguments []float64) bool {
+	low, high := l.bounds(arguments)
+	if !(v >= low && v <= high) || v-v != 0 { // v-v is NaN for an infinity
+		return false
+	}
+	return !(l.LowOpen && v == low) && !(l.HighOpen && v == high)
+}
+
+func (l *Limits) bounds(arguments []float64) (low, high float64) {
+	low, high = l.Low, l.High
+	if l.LowOf >= 0 && l.LowOf < len(arguments) {
+		low = arguments[l.LowOf]
+	}
+	if l.HighOf >= 0 && l.HighOf < len(arguments) {
+		high = arguments[l.HighOf]
+	}
+	return low, high
+}
+
+// Answer gives value as the result of formula for these arguments (in base
+// units, in the order of the declaration): with nil where all is well, NaN and
+// a *DomainError where an argument is impossible or the value overflows, value
+// and a *RangeError where an argument lies outside the source's range. The
+// first of several wins, in the order of the arguments, domain before range.
+// It takes no memory where all is well.
+func Answer[Q ~float64](formula *Formula, value Q, arguments ...float64) (Q, error) {
+	ranged := -1
+	for i := range formula.Arguments {
+		a := &formula.Arguments[i]
+		if !a.Domain.holds(arguments[i], arguments) {
+			return Q(math.NaN()), formula.domainError(i, arguments)
+		}
+		if ranged < 0 && a.Range.Source != "" && !a.Range.holds(arguments[i], arguments) {
+			ranged = i
+		}
+	}
+	if value-value != 0 {
+		return Q(math.NaN()), &DomainError{Function: formula.Name, Argument: "result", Value: float64(value), Source: formula.Source}
+	}
+	if ranged >= 0 {
+		return value, formula.rangeError(ranged, arguments)
+	}
+	return value, nil
+}
+
+func (f *Formula) domainError(i int, arguments []float64) error {
+	a := &f.Arguments[i]
+	low, high := a.Domain.bounds(arguments)
+	return &DomainError{
+		Function: f.Name, Argument: a.Name, Index: i + 1,
+		Value: arguments[i] / a.Factor, Low: low / a.Factor, High: high / a.Factor,
+		Unit: a.Unit, Source: f.Source, wanted: f.wanted(&a.Domain, a, arguments),
+	}
+}
+
+func (f *Formula) rangeError(i int, arguments []float64) error {
+	a := &f.Arguments[i]
+	low, high := a.Range.bounds(arguments)
+	return &RangeError{
+		Function: f.Name, Argument: a.Name, Index: i + 1,
+		Value: arguments[i] / a.Factor, Low: low / a.Factor, High: high / a.Factor,
+		Unit: a.Unit, Source: a.Range.Source, wanted: f.wanted(&a.Range, a, arguments),
+	}
+}
+
+// wanted says in words what lies within the limits.
+func (f *Formula) wanted(l *Limits, a *Argument, arguments []float64) string {
+	low, high := l.bounds(arguments)
+	bound := func(v float64, of int) string {
+		text := number(v/a.Factor, a.Unit)
+		if of >= 0 {
+			text = f.Arguments[of].Name + " (" + text + ")"
+		}
+		return text
+	}
+	above, below := "at least ", "at most "
+	if l.LowOpen {
+		above = "above "
+	}
+	if l.HighOpen {
+		below = "below "
+	}
+	switch {
+	case math.IsInf(low, -1) && math.IsInf(high, 1):
+		return "a finite number"
+	case math.IsInf(high, 1):
+		return above + bound(low, l.LowOf)
+	case math.IsInf(low, -1):
+		return below + bound(high, l.HighOf)
+	case l.LowOpen || l.HighOpen:
+		return above + bound(low, l.LowOf) + " and " + below + bound(high, l.HighOf)
+	default:
+		return "from " + bound(low, l.LowOf) + " to " + bound(high, l.HighOf)
+	}
+}
+
+// Impossible tells whether an error of a formula means that there is no value.
+func Impossible(err error) bool {
+	var domain *DomainError
+	return errors.As(err, &domain)
+}

@@ -1,0 +1,144 @@
+package units
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+
+	"github.com/shopspring/decimal"
+)
+
+// Money is an amount in a currency. The zero value is nothing of no currency
+// and adds to any.
+type Money struct {
+	Amount   decimal.Decimal
+	Currency string // three capital letters, as in ISO 4217
+}
+
+var currencyCode = regexp.MustCompile(`^[A-Z]{3}$`)
+
+// largestExponent keeps a hostile text such as "1e999999999 USD" from filling
+// memory when it is added or printed.
+const largestExponent = 30
+
+// ParseMoney reads an amount such as "12.50 USD".
+func ParseMoney(text string) (Money, error) {
+	wrong := func(problem string) (Money, error) {
+		return Money{}, &ParseError{Quantity: "Money", Text: text, Problem: problem, Accepts: []string{"a currency of three capital letters such as USD or EUR"}}
+	}
+	trimmed := strings.TrimSpace(text)
+	end := numberEnd(trimmed)
+	amount, err := decimal.NewFromString(trimmed[:end])
+	if end == 0 || err != nil {
+		return wrong("no number in front")
+	}
+	if amount.Exponent() > largestExponent || amount.Exponent() < -largestExponent || amount.NumDigits() > largestExponent {
+		return wrong("the number has too many digits")
+	}
+	currency := strings.TrimSpace(trimmed[end:])
+	switch {
+	case currency == "":
+		return wrong("the currency is missing")
+	case !currencyCode.MatchString(currency):
+		return wrong("no currency " + fmt.Sprintf("%q", currency))
+	}
+	return Money{Amount: amount, Currency: currency}, nil
+}
+
+// String prints the amount and its currency. ParseMoney reads it back.
+func (m Money) String() string {
+	places := max(0, -m.Amount.Exponent())
+	return m.Amount.StringFixed(places) + " " + m.Currency
+}
+
+// MarshalText prints the money as String does: money is text both ways.
+func (m Money) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
+
+// UnmarshalText reads money as ParseMoney does.
+func (m *Money) UnmarshalText(text []byte) error {
+	money, err := ParseMoney(string(text))
+	if err == nil {
+		*m = money
+	}
+	return err
+}
+
+// Add gives the sum of two amounts of one currency.
+func (m Money) Add(other Money) (Money, error) {
+	switch {
+	case m.Currency == "" && m.Amount.IsZero():
+		return other, nil
+	case other.Currency == "" && other.Amount.IsZero():
+		return m, nil
+	case m.Currency != other.Currency:
+		return Money{}, fmt.Errorf("units.Money.Add: %s and %s are two currencies: change one into the other first", m, other)
+	}
+	return Money{Amount: m.Amount.Add(other.Amount), Currency: m.Currency}, nil
+}
+
+// Times gives the amount multiplied by a number.
+func (m Money) Times(factor decimal.Decimal) Money {
+	return Money{Amount: m.Amount.Mul(factor), Currency: m.Currency}
+}
+
+// Divide gives the amount divided by a number, rounded half away from zero to
+// so many decimal places; dividing by nothing is an error.
+func (m Money) Divide(by decimal.Decimal, places int32) (Money, error) {
+	if by.IsZero() {
+		return Money{}, fmt.Errorf("units.Money.Divide: %s divided by 0: the divisor must not be 0", m)
+	}
+	return Money{Amount: m.Amount.DivRound(by, places), Currency: m.Currency}, nil
+}
+
+// Round gives the amount rounded half away from zero to so many decimal places.
+func (m Money) Round(places int32) Money {
+	return Money{Amount: m.Amount.Round(places), Currency: m.Currency}
+}
+
+// FeedPrice is money for a mass of feed as it lies, such as "180 USD/t".
+type FeedPrice struct {
+	Money Money
+	Per   FreshFeed
+	unit  string
+}
+
+// ParseFeedPrice reads a price such as "180 USD/t" or "0.09 USD/lb".
+func ParseFeedPrice(text string) (FeedPrice, error) {
+	money, per, found := strings.Cut(text, "/")
+	if !found {
+		return FeedPrice{}, &ParseError{Quantity: "FeedPrice", Text: text, Problem: "no mass that the price is for", Accepts: []string{"money/t, money/kg, money/lb, money/short ton"}}
+	}
+	amount, err := ParseMoney(money)
+	if err != nil {
+		return FeedPrice{}, err
+	}
+	mass, err := ParseFreshFeed("1 " + per)
+	if err != nil {
+		return FeedPrice{}, err
+	}
+	return FeedPrice{Money: amount, Per: mass, unit: strings.TrimSpace(per)}, nil
+}
+
+// String prints the price. ParseFeedPrice reads it back.
+func (p FeedPrice) String() string { return p.Money.String() + "/" + p.unit }
+
+// MarshalText prints the price as String does.
+func (p FeedPrice) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
+
+// UnmarshalText reads a price as ParseFeedPrice does.
+func (p *FeedPrice) UnmarshalText(text []byte) error {
+	price, err := ParseFeedPrice(string(text))
+	if err == nil {
+		*p = price
+	}
+	return err
+}
+
+// Of gives what so much feed costs, to so many decimal places. Without a price
+// it is nothing.
+func (p FeedPrice) Of(feed FreshFeed, places int32) Money {
+	if p.Per == 0 || feed-feed != 0 {
+		return Money{}
+	}
+	return p.Money.Times(decimal.NewFromFloat(float64(feed / p.Per))).Round(places)
+}
