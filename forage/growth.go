@@ -1,0 +1,114 @@
+package forage
+
+import (
+	"math"
+
+	"example.org/soum/units"
+)
+
+// MonthGrowth returns the mean daily growth of a month.
+//
+// Formula: annual * share / days
+//
+// Where:
+//   - annual in lb/ac: dry matter grown in a year; >= 0
+//   - share in %: share of the year's growth that falls in the month; 0 to 100
+//   - days in days: days of the month; > 0
+//
+// Source: definition: the month's part of the year's growth, spread evenly over its days
+func MonthGrowth(annual units.Yield, share units.Fraction, days units.Days) (units.Growth, error) {
+	growth := units.Growth(float64(annual) * float64(share) / float64(days))
+	return units.Answer(&formulaMonthGrowth, growth, float64(annual), float64(share), float64(days))
+}
+
+// MeanGrowth returns the mean daily growth between two measurements of a stand
+// that nothing grazed. It is below zero where the stand lost mass.
+//
+// Formula: (now - then) / days
+//
+// Where:
+//   - now in lb/ac: dry matter standing at the later measurement; >= 0
+//   - then in lb/ac: dry matter standing at the earlier one; >= 0
+//   - days in days: time between the two; > 0
+//
+// Source: PSU-YIELD; OSU-PLATE the same
+func MeanGrowth(now, then units.Yield, days units.Days) (units.Growth, error) {
+	growth := units.Growth(float64(now-then) / float64(days))
+	return units.Answer(&formulaMeanGrowth, growth, float64(now), float64(then), float64(days))
+}
+
+// Regrown returns what an ungrazed stand holds after so many days of one
+// weather: the logistic curve, exact for any step.
+//
+// Formula: ceiling / (1 + (ceiling/start-1)*exp(-4*peak*days/ceiling))
+//
+// Where:
+//   - start in kg/ha: dry matter at the beginning; > 0
+//   - ceiling in kg/ha: dry matter at which growth ends; >= start
+//   - peak in kg/ha/day: fastest growth of the curve, at half of the ceiling; >= 0
+//   - days in days: time grown; >= 0
+//
+// Note: the usual relative rate g of the curve is 4 peak ÷ ceiling. No published
+// ceiling or rate of temperate pasture was found. That regrowth is slow, steady
+// and slow again is measured (BROUGHAM-1955); that it is this curve is a choice.
+//
+// Source: NJAS-1999 and NOY-MEIR-1975 for the form, from memory; ours: told by
+// its fastest growth, which a farmer can know, in place of a relative rate
+func Regrown(start, ceiling units.Yield, peak units.Growth, days units.Days) (units.Yield, error) {
+	v, k := float64(start), float64(ceiling)
+	mass := units.Yield(k / (1 + (k/v-1)*math.Exp(-4*float64(peak)*float64(days)/k)))
+	return units.Answer(&formulaRegrown, mass, v, k, float64(peak), float64(days))
+}
+
+// DaysToRegrow returns the time in which an ungrazed stand comes from one mass
+// to another: Regrown turned round.
+//
+// Formula: ceiling / (4 * peak) * (log(target/start) + log((ceiling-start)/(ceiling-target)))
+//
+// Where:
+//   - start in kg/ha: dry matter at the beginning; > 0
+//   - target in kg/ha: dry matter wanted; >= start
+//   - ceiling in kg/ha: dry matter at which growth ends; > target
+//   - peak in kg/ha/day: fastest growth of the curve, at half of the ceiling; > 0
+//
+// Source: definition: the inverse of Regrown
+func DaysToRegrow(start, target, ceiling units.Yield, peak units.Growth) (units.Days, error) {
+	v, t, k := float64(start), float64(target), float64(ceiling)
+	days := units.Days(k / (4 * float64(peak)) * (math.Log(t/v) + math.Log((k-v)/(k-t))))
+	return units.Answer(&formulaDaysToRegrow, days, v, t, k, float64(peak))
+}
+
+// MeanToPeak returns the mean growth from the mass left to the mass at turn-in,
+// as a share of the fastest growth of the curve. A stand grazed by the book
+// moves between these two alone, so that a growth known of the month is the mean
+// of this stretch and not the fastest.
+//
+// Formula: 4 * (turnIn - leave) / (ceiling * (log(turnIn/leave) + log((ceiling-leave)/(ceiling-turnIn))))
+//
+// Where:
+//   - leave in kg/ha: dry matter left by the grazing before; > 0
+//   - turnIn in kg/ha: dry matter at which grazing begins; > leave
+//   - ceiling in kg/ha: dry matter at which growth ends; > turnIn
+//
+// Source: ours: (turnIn - leave) over the time that DaysToRegrow gives between
+// the two, over the fastest growth
+func MeanToPeak(leave, turnIn, ceiling units.Yield) (float64, error) {
+	r, t, k := float64(leave), float64(turnIn), float64(ceiling)
+	share := 4 * (t - r) / (k * (math.Log(t/r) + math.Log((k-r)/(k-t))))
+	return units.Answer(&formulaMeanToPeak, share, r, t, k)
+}
+
+// PeakGrowth returns the fastest growth of the curve whose mean growth between
+// two grazings is given.
+//
+// Formula: mean / meanToPeak
+//
+// Where:
+//   - mean in kg/ha/day: mean daily growth between the mass left and turn-in; >= 0
+//   - meanToPeak: that mean as a share of the fastest, see MeanToPeak; > 0 and <= 1
+//
+// Source: definition: see MeanToPeak
+func PeakGrowth(mean units.Growth, meanToPeak float64) (units.Growth, error) {
+	peak := units.Growth(float64(mean) / meanToPeak)
+	return units.Answer(&formulaPeakGrowth, peak, float64(mean), meanToPeak)
+}

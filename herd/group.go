@@ -1,0 +1,90 @@
+package herd
+
+import "example.org/soum/units"
+
+// Event is a change in a group: what is left out stays as it was.
+type Event struct {
+	// Date is the first day that the change holds.
+	Date units.Date `json:"date"`
+	// Head is the number of animals from then on.
+	Head *float64 `json:"head"`
+	// Weight is the live weight of one animal from then on.
+	Weight *units.LiveWeight `json:"weight"`
+	// Stage is the stage from then on.
+	Stage *Stage `json:"stage"`
+}
+
+// Group is animals of one class kept together.
+type Group struct {
+	// Class is the class of stock.
+	Class Class `json:"class"`
+	// Head is the number of animals before any event.
+	Head float64 `json:"head"`
+	// Weight is the live weight of one animal before any event; 0: the class's.
+	Weight units.LiveWeight `json:"weight"`
+	// Stage is the stage before any event; 0: the class's first.
+	Stage Stage `json:"stage"`
+	// Events are the changes, in any order; of two on one day the later in the
+	// list wins.
+	Events []Event `json:"events"`
+}
+
+// State is a group as it stands on a day.
+type State struct {
+	// Head is the number of animals.
+	Head float64 `json:"head"`
+	// Weight is the live weight of one animal.
+	Weight units.LiveWeight `json:"weight"`
+	// Stage is the stage of them all.
+	Stage Stage `json:"stage"`
+}
+
+// On gives the group as it stands on a day: the events dated on or before it
+// have happened.
+func (g Group) On(date units.Date) State {
+	s := State{Head: g.Head, Weight: g.Weight, Stage: g.Stage}
+	if s.Weight == 0 {
+		s.Weight = g.Class.Weight
+	}
+	if s.Stage == 0 && len(g.Class.Intake) > 0 {
+		s.Stage = g.Class.Intake[0].Stage
+	}
+	// One pass without sorting, since a season asks every day: each field takes
+	// the latest event that names it.
+	var head, weight, stage *Event
+	for i := range g.Events {
+		e := &g.Events[i]
+		if e.Date > date {
+			continue
+		}
+		if e.Head != nil && (head == nil || e.Date >= head.Date) {
+			head, s.Head = e, *e.Head
+		}
+		if e.Weight != nil && (weight == nil || e.Date >= weight.Date) {
+			weight, s.Weight = e, *e.Weight
+		}
+		if e.Stage != nil && (stage == nil || e.Date >= stage.Date) {
+			stage, s.Stage = e, *e.Stage
+		}
+	}
+	return s
+}
+
+// DemandOn gives the dry matter that the group wants from pasture on a day, at
+// one end of the class's printed spans.
+func (g Group) DemandOn(date units.Date, end units.End) (units.Demand, error) {
+	s := g.On(date)
+	intake, err := g.Class.IntakeAt(s.Stage)
+	if err != nil {
+		return 0, err
+	}
+	return Demand(s.Head, s.Weight, intake.Share.At(end), g.Class.Pasture.At(end))
+}
+
+// WaterOn gives the water that the group drinks on a day in a season, at one
+// end of the printed span. The cautions of Water hold.
+func (g Group) WaterOn(date units.Date, season Season, end units.End) (units.WaterRate, error) {
+	s := g.On(date)
+	place := units.Span[units.Fraction]{Low: 0, High: units.Whole}.At(end)
+	return Water(s.Head, s.Weight, g.Class.WaterAt(s.Stage), season, place)
+}
