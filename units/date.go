@@ -17,7 +17,8 @@ const secondsPerDay = 24 * 60 * 60
 func NewDate(year int, month time.Month, day int) (Date, bool) {
 	t := time.Date(year, month, day, 0, 0, 0, 0, time.UTC)
 	y, m, d := t.Date()
-	return Date(t.Unix() / secondsPerDay), y == year && m == month && d == day
+	days := t.Unix() / secondsPerDay
+	return Date(days), y == year && m == month && d == day && days == int64(Date(days))
 }
 
 // ParseDate reads an ISO 8601 calendar date, as in "2000-04-15".
@@ -39,11 +40,11 @@ func ParseDate(text string) (Date, error) {
 	year, bad1 := whole(digits[:at])
 	month, bad2 := whole(digits[at+1 : at+3])
 	day, bad3 := whole(digits[at+4:])
-	if bad1 || bad2 || bad3 || year > 6_000_000 {
+	if bad1 || bad2 || bad3 {
 		return wrong("not a date")
 	}
 	date, ok := NewDate(sign*year, time.Month(month), day)
-	if !ok || date.Year() != sign*year {
+	if !ok {
 		return wrong("there is no such day")
 	}
 	return date, nil

@@ -10,27 +10,33 @@ import (
 // formulas_gen.go holds one for every formula, written from the comments by go
 // generate, so that comment and guard are one thing.
 type Formula struct {
-	Name      string
-	Source    string
-	Arguments []Argument
+	Name      string     // as in "forage.Available"
+	Source    string     // the doc comment's section Source
+	Arguments []Argument // in the order of the function's parameters
 }
 
 // Argument is one argument of a Formula. Limits are in base units; a bound
 // that is another argument is named by its index in LowOf or HighOf, else -1.
 type Argument struct {
-	Name   string
+	Name   string  // the parameter's name
 	Unit   string  // the unit of the doc comment, "" for a plain number
 	Factor float64 // base units in one Unit
-	Domain Limits
-	Range  Limits // Source "" where the source names none
+	Domain Limits  // what is possible
+	Range  Limits  // what the source covers; Source "" where the source names none
 }
 
 // Limits is an interval.
 type Limits struct {
-	Low, High         float64
-	LowOpen, HighOpen bool
-	LowOf, HighOf     int
-	Source            string
+	Low, High         float64 // in base units, infinite for no bound
+	LowOpen, HighOpen bool    // the bound itself lies outside
+	LowOf, HighOf     int     // the index of the argument that is the bound, or -1
+	Source            string  // the key of whose limits they are
+}
+
+// inside tells whether v lies strictly between limits that are plain numbers:
+// most values do, and this is the quick way to know.
+func (l *Limits) inside(v float64) bool {
+	return v > l.Low && v < l.High && l.LowOf < 0 && l.HighOf < 0
 }
 
 // holds tells whether v lies within the limits; a bound at infinity is open,
@@ -63,11 +69,11 @@ func (l *Limits) bounds(arguments []float64) (low, high float64) {
 func Answer[Q ~float64](formula *Formula, value Q, arguments ...float64) (Q, error) {
 	ranged := -1
 	for i := range formula.Arguments {
-		a := &formula.Arguments[i]
-		if !a.Domain.holds(arguments[i], arguments) {
+		a, v := &formula.Arguments[i], arguments[i]
+		if !a.Domain.inside(v) && !a.Domain.holds(v, arguments) {
 			return Q(math.NaN()), formula.domainError(i, arguments)
 		}
-		if ranged < 0 && a.Range.Source != "" && !a.Range.holds(arguments[i], arguments) {
+		if a.Range.Source != "" && ranged < 0 && !a.Range.inside(v) && !a.Range.holds(v, arguments) {
 			ranged = i
 		}
 	}

@@ -1,6 +1,7 @@
 package units
 
 import (
+	"errors"
 	"fmt"
 	"regexp"
 	"strings"
@@ -11,8 +12,8 @@ import (
 // Money is an amount in a currency. The zero value is nothing of no currency
 // and adds to any.
 type Money struct {
-	Amount   decimal.Decimal
-	Currency string // three capital letters, as in ISO 4217
+	Amount   decimal.Decimal // exact, in the currency's main unit
+	Currency string          // three capital letters, as in ISO 4217
 }
 
 var currencyCode = regexp.MustCompile(`^[A-Z]{3}$`)
@@ -28,11 +29,17 @@ func ParseMoney(text string) (Money, error) {
 	}
 	trimmed := strings.TrimSpace(text)
 	end := numberEnd(trimmed)
-	amount, err := decimal.NewFromString(trimmed[:end])
-	if end == 0 || err != nil {
+	switch {
+	case end == 0:
 		return wrong("no number in front")
+	case end > 4*largestExponent:
+		return wrong("the number has too many digits")
 	}
-	if amount.Exponent() > largestExponent || amount.Exponent() < -largestExponent || amount.NumDigits() > largestExponent {
+	amount, err := decimal.NewFromString(trimmed[:end])
+	if err != nil { // NaN, Inf, or a power of ten beyond all money
+		return wrong("the number is no amount of money")
+	}
+	if places := int(amount.Exponent()); places < -largestExponent || amount.NumDigits()+max(0, places) > largestExponent {
 		return wrong("the number has too many digits")
 	}
 	currency := strings.TrimSpace(trimmed[end:])
@@ -45,10 +52,11 @@ func ParseMoney(text string) (Money, error) {
 	return Money{Amount: amount, Currency: currency}, nil
 }
 
-// String prints the amount and its currency. ParseMoney reads it back.
+// String prints the amount and its currency. ParseMoney reads it back where
+// there is a currency.
 func (m Money) String() string {
 	places := max(0, -m.Amount.Exponent())
-	return m.Amount.StringFixed(places) + " " + m.Currency
+	return strings.TrimSpace(m.Amount.StringFixed(places) + " " + m.Currency)
 }
 
 // MarshalText prints the money as String does: money is text both ways.
@@ -97,24 +105,28 @@ func (m Money) Round(places int32) Money {
 
 // FeedPrice is money for a mass of feed as it lies, such as "180 USD/t".
 type FeedPrice struct {
-	Money Money
-	Per   FreshFeed
-	unit  string
+	Money Money     // what it costs
+	Per   FreshFeed // the mass that costs so much
+	unit  string    // the mass's unit as it was written
 }
 
 // ParseFeedPrice reads a price such as "180 USD/t" or "0.09 USD/lb".
 func ParseFeedPrice(text string) (FeedPrice, error) {
+	wrong := func(problem string) (FeedPrice, error) {
+		return FeedPrice{}, &ParseError{Quantity: "FeedPrice", Text: text, Problem: problem, Accepts: []string{"a currency and a mass: USD/t, USD/kg, USD/lb, USD/short ton, with any currency"}}
+	}
 	money, per, found := strings.Cut(text, "/")
 	if !found {
-		return FeedPrice{}, &ParseError{Quantity: "FeedPrice", Text: text, Problem: "no mass that the price is for", Accepts: []string{"money/t, money/kg, money/lb, money/short ton"}}
+		return wrong("no mass that the price is for")
 	}
+	var parse *ParseError
 	amount, err := ParseMoney(money)
-	if err != nil {
-		return FeedPrice{}, err
+	if errors.As(err, &parse) {
+		return wrong(parse.Problem)
 	}
 	mass, err := ParseFreshFeed("1 " + per)
-	if err != nil {
-		return FeedPrice{}, err
+	if errors.As(err, &parse) {
+		return wrong(parse.Problem)
 	}
 	return FeedPrice{Money: amount, Per: mass, unit: strings.TrimSpace(per)}, nil
 }

@@ -1,10 +1,12 @@
 package units
 
+import "fmt"
+
 // Span is a printed span of a quantity: it stays a span, and a user takes its
 // low end, its high end or the middle by name.
 type Span[Q ~float64] struct {
-	Low  Q `json:"low"`
-	High Q `json:"high"`
+	Low  Q `json:"low"`  // the lower printed figure
+	High Q `json:"high"` // the higher printed figure
 }
 
 // End names a place in a printed span.
@@ -17,17 +19,35 @@ const (
 	High                  // the higher printed figure
 )
 
+// ends are the texts of the ends, in the order of the constants.
+var ends = [...]string{Low: "low", Middle: "middle", High: "high"}
+
 // String names the end in lower case.
 func (e End) String() string {
-	switch e {
-	case Low:
-		return "low"
-	case Middle:
-		return "middle"
-	case High:
-		return "high"
+	if e < Low || e > High {
+		return "unknown end"
 	}
-	return "unknown end"
+	return ends[e]
+}
+
+// MarshalText gives the end's name; one that is none of the three is an error,
+// since UnmarshalText would not read it back.
+func (e End) MarshalText() ([]byte, error) {
+	if e < Low || e > High {
+		return nil, fmt.Errorf("units.End: %d is none of low, middle, high", int(e))
+	}
+	return []byte(ends[e]), nil
+}
+
+// UnmarshalText reads the name of an end.
+func (e *End) UnmarshalText(text []byte) error {
+	for end := Low; end <= High; end++ {
+		if ends[end] == string(text) {
+			*e = end
+			return nil
+		}
+	}
+	return &ParseError{Quantity: "End", Text: string(text), Problem: "no such word", Accepts: []string{"low", "middle", "high"}, Word: true}
 }
 
 // Other gives the opposite end: what is low for the grass is high for the

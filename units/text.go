@@ -24,6 +24,20 @@ func (s System) String() string {
 	return "metric"
 }
 
+// MarshalText names the system.
+func (s System) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
+
+// UnmarshalText reads "metric" or "US".
+func (s *System) UnmarshalText(text []byte) error {
+	for _, system := range []System{Metric, US} {
+		if system.String() == string(text) {
+			*s = system
+			return nil
+		}
+	}
+	return &ParseError{Quantity: "System", Text: string(text), Problem: "no such system", Accepts: []string{Metric.String(), US.String()}, Word: true}
+}
+
 // unit is a row of the parser's table.
 type unit struct {
 	name   string // the spelling that is printed
@@ -43,10 +57,15 @@ type kind struct {
 func (k *kind) parse(text string) (float64, error) {
 	value, name, problem := split(text)
 	if problem == "" {
-		if u := k.find(name); u != nil {
+		u := k.find(name)
+		switch {
+		case u == nil:
+			problem = unknown(name)
+		case math.IsInf(value*u.factor, 0) && !math.IsInf(value, 0):
+			problem = "the number is too large"
+		default:
 			return value * u.factor, nil
 		}
-		problem = unknown(name)
 	}
 	accepts := make([]string, len(k.units))
 	for i := range k.units {
@@ -165,11 +184,7 @@ func exact(v float64, unit string) string {
 // readable prints a value for people: three digits or a little more, and
 // commas between thousands.
 func readable(v float64, unit string) string {
-	text := Number(v)
-	if unit == "%" {
-		return text + " %"
-	}
-	return text + " " + unit
+	return Number(v) + " " + unit
 }
 
 // Number prints a plain number for people: at least three significant digits,

@@ -197,7 +197,8 @@ func (s *subject) expression() {
 		if units.Impossible(err) && math.IsNaN(want) {
 			continue
 		}
-		if err != nil {
+		var ranged *units.RangeError
+		if err != nil && (!errors.As(err, &ranged) || math.IsNaN(got)) { // a gap inside the range still has its value
 			s.t.Fatalf("at %v: %v", values, err)
 		}
 		got /= out

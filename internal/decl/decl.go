@@ -143,7 +143,7 @@ func Read(root, name string) (*Package, error) {
 		}
 		for _, d := range file.Decls {
 			if g, ok := d.(*ast.GenDecl); ok && g.Tok == token.TYPE {
-				p.addTypes(g, kinds)
+				p.addTypes(g, kinds, set)
 			}
 		}
 	}
@@ -163,7 +163,7 @@ func Read(root, name string) (*Package, error) {
 }
 
 // addTypes collects the package's types.
-func (p *Package) addTypes(g *ast.GenDecl, kinds map[string]string) {
+func (p *Package) addTypes(g *ast.GenDecl, kinds map[string]string, set *token.FileSet) {
 	for _, s := range g.Specs {
 		spec := s.(*ast.TypeSpec)
 		doc := spec.Doc.Text() + g.Doc.Text()
@@ -171,7 +171,7 @@ func (p *Package) addTypes(g *ast.GenDecl, kinds map[string]string) {
 			p.Undocumented = append(p.Undocumented, spec.Name.Name)
 		}
 		if fields, ok := spec.Type.(*ast.StructType); ok && spec.Name.IsExported() {
-			p.noteFields(spec.Name.Name, fields)
+			p.noteFields(spec.Name.Name, fields, set)
 		}
 		under, ok := spec.Type.(*ast.Ident)
 		if !ok {
@@ -197,12 +197,19 @@ func (p *Package) addTypes(g *ast.GenDecl, kinds map[string]string) {
 	}
 }
 
-// noteFields lists the exported fields of a struct that nothing explains.
-func (p *Package) noteFields(of string, fields *ast.StructType) {
-	explained := false
+// noteFields lists the exported fields of a struct that nothing explains: a
+// comment, that of the lines right above, or a tag that tells what a document may
+// hold there. The fields that every object of a document has are explained once.
+func (p *Package) noteFields(of string, fields *ast.StructType, set *token.FileSet) {
+	explained, last := false, 0
 	for _, f := range fields.Fields.List {
+		grouped := set.Position(f.Pos()).Line == last+1
 		has := strings.TrimSpace(f.Doc.Text()+f.Comment.Text()) != ""
-		explained = has || (explained && f.Doc == nil)
+		if f.Tag != nil {
+			has = has || strings.Contains(f.Tag.Value, "allowed:") || strings.Contains(f.Tag.Value, `document:"extra"`) || strings.Contains(f.Tag.Value, `json:"note,omitempty"`)
+		}
+		explained = has || (explained && f.Doc == nil && grouped)
+		last = set.Position(f.End()).Line
 		for _, n := range f.Names {
 			if n.IsExported() && !has && !explained {
 				p.Undocumented = append(p.Undocumented, of+"."+n.Name)

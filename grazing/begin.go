@@ -1,0 +1,157 @@
+package grazing
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"example.org/soum/forage"
+	"example.org/soum/herd"
+	"example.org/soum/internal/document"
+	"example.org/soum/units"
+)
+
+// Answers is the little that a farm can begin from.
+type Answers struct {
+	Today   units.Date      // the day the plan begins
+	Units   units.System    // the reader's units
+	Area    units.Area      // all the grazing land
+	Pasture string          // the name of a pasture row
+	Rain    units.RainDepth // of a normal year
+	Height  units.Height    // today's; 0 where nobody has measured it
+	Stock   []StockAnswer
+}
+
+// StockAnswer is one kind of stock.
+type StockAnswer struct {
+	Class string // the name of a stock class
+	Head  float64
+}
+
+// What a first farm is filled in with.
+const (
+	firstLanes = 4
+	firstRest  = 30 * units.Day // [CORNELL-PLAN]: 30 days in summer and fall, the longer of its two figures
+)
+
+// FirstFarm gives a first farm document made of a few answers: a square field
+// cut into four lanes, one rotation, the groups in the order of their need a day
+// behind one another. Every figure that was filled in says so, with its source,
+// in a note beside it: change it for your own.
+//
+// Method: lanes as long as the square's side and a quarter as wide; heights of
+// the pasture row, at least 3 in left; the season from today to the end of the
+// last month in which the row grows, within a year
+//
+// Errors: an error that names the answer, its value and what is allowed
+//
+// Check: TestFirstFarm
+//
+// Source: ours: what is filled in says where it comes from
+func FirstFarm(a Answers) (*Farm, error) {
+	pasture, err := forage.PastureByName(a.Pasture)
+	if err != nil {
+		return nil, fault("pasture", a.Pasture, err.Error(), "the name of a pasture row")
+	}
+	switch {
+	case !(a.Area > 0):
+		return nil, fault("land", a.Area, "missing, 0 or negative", "an area above 0")
+	case !(a.Rain >= 0):
+		return nil, fault("rain", a.Rain, "negative", "the rain of a normal year, 0 or more")
+	case len(a.Stock) == 0:
+		return nil, fault("stock", "", "no animals", `at least one, such as "12 dairy-goat"`)
+	}
+	farm := &Farm{
+		Version: 1, Units: a.Units, Today: a.Today,
+		Season: Season{From: a.Today, To: lastGrowth(pasture, a.Today), Note: "To the end of the last month in which the pasture row grows."},
+		Rain:   Rain{Year: a.Rain, Note: "Your answer. With the months of this year and their normals under \"months\" and \"normal\" growth follows the rain."},
+		Feed:   Feed{Note: "No hay in store and no waste: fill in hay, dry_matter and waste."},
+		Note:   "A first farm. Figures that were filled in for you say so in a note beside them; change them for your own.",
+	}
+	firstLand(farm, a, pasture)
+	if err := firstStock(farm, a.Stock); err != nil {
+		return nil, err
+	}
+	firstRotation(farm, pasture)
+	return farm, farm.Check()
+}
+
+// lastGrowth gives the last day of the last month with growth within a year.
+func lastGrowth(p forage.Pasture, today units.Date) units.Date {
+	last := today
+	for month := today - units.Date(today.Day()-1); month.Sub(today) < 365; month = month.Add(month.DaysInMonth()) {
+		if p.Shares[month.Month()-1] > 0 {
+			last = month.Add(month.DaysInMonth() - 1)
+		} else if last > today {
+			break // the first months without growth end the season
+		}
+	}
+	return max(last, today)
+}
+
+// firstLand cuts a square into lanes.
+func firstLand(farm *Farm, a Answers, p forage.Pasture) {
+	side := math.Sqrt(float64(a.Area))
+	height, note := a.Height, "your height"
+	if height == 0 {
+		height, note = p.TurnIn.At(units.Middle), "height filled in: the row's turn-in height ("+p.HeightSource+"); walk the land and measure"
+	}
+	for i := range firstLanes {
+		farm.Land = append(farm.Land, Land{
+			ID: fmt.Sprintf("lane %d", i+1), Width: units.Length(side / firstLanes), Length: units.Length(side),
+			Pasture: document.RowOr[forage.Pasture]{Name: a.Pasture}, Condition: defaultCondition, Productivity: defaultProductivity, Height: height,
+			Note: "As lane 1.",
+		})
+	}
+	farm.Land[0].Note = fmt.Sprintf("Width and length filled in: %s taken as a square in %d lanes, ours. Condition good (density %s) and productivity medium (yield %s): filled in; %s.",
+		a.Area.In(a.Units), firstLanes, p.DensitySource, p.GrowthSource, note)
+}
+
+// firstStock makes a group of every kind of stock, those of the highest need
+// first.
+func firstStock(farm *Farm, stock []StockAnswer) error {
+	need := map[string]herd.Need{}
+	for i, answer := range stock {
+		class, err := herd.ClassByName(answer.Class)
+		if err != nil {
+			return fault(fmt.Sprintf("stock[%d]", i), answer.Class, err.Error(), "the name of a stock class")
+		}
+		if !(answer.Head > 0) {
+			return fault(fmt.Sprintf("stock[%d]", i), units.Number(answer.Head)+" "+answer.Class, "not a number of animals", "a number above 0")
+		}
+		if need[answer.Class] != 0 {
+			return fault(fmt.Sprintf("stock[%d]", i), answer.Class, "stands twice", "each class once")
+		}
+		need[answer.Class] = class.Need
+		farm.Groups = append(farm.Groups, Group{
+			ID: answer.Class, Class: document.RowOr[herd.Class]{Name: answer.Class}, Head: answer.Head,
+			Note: fmt.Sprintf("Weight (%s, %s) and appetite (%s) are those of the class.", class.Weight.In(farm.Units), class.WeightSource, class.Intake[0].Source),
+		})
+	}
+	slices.SortStableFunc(farm.Groups, func(x, y Group) int { return cmp.Compare(need[x.ID], need[y.ID]) })
+	return nil
+}
+
+// firstRotation puts all groups on all lanes, a day behind one another.
+func firstRotation(farm *Farm, p forage.Pasture) {
+	r := Rotation{
+		TurnIn: p.TurnIn.At(units.Middle), Leave: max(p.Leave.At(units.Middle), lowestLeave), ShortestRest: firstRest, MovesADay: 1,
+	}
+	r.Note = strings.Join([]string{
+		"Heights filled in: turn-in is the middle of the row (" + p.HeightSource + "), leave the middle of the row but not under 3 in (common practice, without a source)",
+		"rest filled in: 30 days [CORNELL-PLAN]",
+		"one move a day, and groups a day behind one another in the order of need: common practice, without a source",
+	}, "; ") + "."
+	for i := range farm.Land {
+		r.Land = append(r.Land, farm.Land[i].ID)
+	}
+	for i := range farm.Groups {
+		r.Groups = append(r.Groups, Member{Group: farm.Groups[i].ID, Behind: units.Days(i)})
+	}
+	if r.Leave >= r.TurnIn { // a low sward: the row's own height after all
+		r.Leave = p.Leave.At(units.Middle)
+	}
+	farm.Rotations = []Rotation{r}
+}

@@ -1,0 +1,237 @@
+package grazing
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+
+	"example.org/soum/herd"
+	"example.org/soum/internal/season"
+	"example.org/soum/units"
+)
+
+// Limit is what binds where land carries no more.
+type Limit int
+
+// The limits.
+const (
+	LimitNone   Limit = iota + 1 // none up to the head that were tried
+	LimitGrass                   // nothing had grown to the turn-in height
+	LimitRest                    // grass enough, not rested long enough
+	LimitWinter                  // nothing grows at the time
+	LimitWater                   // the source gives no more
+)
+
+// mostTried bounds the scan: this many times the head in the document, and
+// triedBeside more.
+const (
+	mostTried   = 4
+	triedBeside = 20
+)
+
+// Carried is what the land carries of one group, the others as they stand.
+type Carried struct {
+	Group  string            `json:"group"`               // the group's id
+	Low    int               `json:"head_low"`            // with thin grass and hungry stock, by the printed spans
+	Middle int               `json:"head_middle"`         // half way
+	High   int               `json:"head_high"`           // with thick grass and modest stock
+	Limits [3]Limit          `json:"limits"`              // what bound at each
+	Units  units.AnimalUnits `json:"animal_units_middle"` // of that group, by weight
+}
+
+// Carries tells how many head of a group the land carries with every other
+// group as it stands: the largest whole number such that with it and with every
+// smaller one its rotation needs no feed beyond what the farm allows, at the
+// low, the middle and the high end of the printed spans of density, intake and
+// pasture share.
+//
+// Method: seasons run with 1, 2, 3 … head, the changes of the document in
+// proportion, until one needs more feed than the hay in store and cut by then
+// gives, or more water than the source; days on which a follower waits for the first strips do
+// not count. The scan ends at four times the head in the document and 20 more.
+//
+// Errors: an error that names the group where there is none; else those of
+// PlanSeason
+//
+// Check: TestCarriesIsTheLargest, TestCarriesNamesTheLimit
+//
+// Source: ours: the rules in DEVELOPERS.md
+func Carries(farm *Farm, group string) (Carried, error) {
+	if err := farm.Check(); err != nil {
+		return Carried{}, err
+	}
+	at := farm.groupIndex(group)
+	if at < 0 {
+		return Carried{}, fmt.Errorf("grazing.Carries: group is %s: no group has this id", strconv.Quote(group))
+	}
+	c := Carried{Group: group}
+	for i, end := range []units.End{units.Low, units.Middle, units.High} {
+		s, err := settle(farm, end, nil)
+		if err != nil {
+			return Carried{}, err
+		}
+		head := 0
+		head, c.Limits[i] = s.scan(at)
+		*[]*int{&c.Low, &c.Middle, &c.High}[i] = head
+		if end == units.Middle {
+			each, err := herd.AnimalUnits(s.herd[at].On(farm.Season.From).Weight)
+			if units.Impossible(err) {
+				return Carried{}, err
+			}
+			c.Units = units.AnimalUnits(head) * each
+		}
+	}
+	return c, nil
+}
+
+// scan gives the most head of a group that the setting carries, and what bound.
+func (s *setting) scan(group int) (int, Limit) {
+	base := append([]float64(nil), s.input.Groups[group].Demand...)
+	defer func() { s.input.Groups[group].Demand = base }()
+	drinks := s.drinks()
+	rotation := slices.IndexFunc(s.input.Rotations, func(r season.Rotation) bool { return r.Has(group) })
+	most := mostTried*int(s.herd[group].Head) + triedBeside
+	for head := 1; head <= most; head++ {
+		factor := float64(head) / s.herd[group].Head
+		s.input.Groups[group].Demand = base
+		s.multiply(group, factor)
+		if !s.waterHolds(drinks, group, factor) {
+			return head - 1, LimitWater
+		}
+		if limit := s.needs(rotation); limit != LimitNone {
+			return head - 1, limit
+		}
+	}
+	return most, LimitNone
+}
+
+// needs runs the season and tells what bound where a rotation, or with -1 the
+// whole farm, needed more feed than was in store and cut by then; LimitNone
+// where it did not. What other rotations need of the store comes first: they
+// share no land with it, so no head of its can change that.
+func (s *setting) needs(rotation int) Limit {
+	result := season.Run(&s.input)
+	allowed, day, own, others := float64(s.farm.hayAllowed()), 0, 0.0, 0.0
+	for _, f := range result.Fed {
+		for ; day <= f.Day; day++ {
+			allowed += float64(s.farm.madeAllowed(units.DryMatter(result.Days[day].Cut)))
+		}
+		switch {
+		case f.Reason == season.LeadIn: // it depends on neither land nor head
+		case rotation >= 0 && !s.input.Rotations[rotation].Has(f.Group):
+			others += f.Hay
+		default:
+			if own += f.Hay; own > max(0, allowed-others)+1e-9 {
+				return limits[f.Reason]
+			}
+		}
+	}
+	return LimitNone
+}
+
+var limits = map[season.Reason]Limit{
+	season.NoGrass: LimitGrass, season.NoRest: LimitRest, season.NoGrowth: LimitWinter,
+	season.CutBefore: LimitGrass, season.NoLand: LimitGrass,
+}
+
+// drinks gives what each group drinks at the most, by day; nothing where print
+// has no figure.
+func (s *setting) drinks() [][]units.WaterRate {
+	all := make([][]units.WaterRate, len(s.herd))
+	for g := range s.herd {
+		all[g] = make([]units.WaterRate, s.input.Days)
+		for day := range all[g] {
+			drink, err := s.herd[g].WaterOn(s.date(day), s.season(day), units.High)
+			if units.Impossible(err) {
+				break
+			}
+			all[g][day] = drink
+		}
+	}
+	return all
+}
+
+// waterHolds tells whether the source gives what all groups drink, one group's
+// head multiplied by a factor.
+func (s *setting) waterHolds(drinks [][]units.WaterRate, group int, factor float64) bool {
+	if s.farm.Water.Supply == 0 {
+		return true
+	}
+	for day := range s.input.Days {
+		total := units.WaterRate(0)
+		for g := range drinks {
+			drink := drinks[g][day]
+			if g == group {
+				drink *= units.WaterRate(factor)
+			}
+			total += drink
+		}
+		if total > s.farm.Water.Supply {
+			return false
+		}
+	}
+	return true
+}
+
+// LandNeed is the land that a herd needs, by widening the farm's own.
+type LandNeed struct {
+	Factor float64    `json:"factor"`  // on every lane's width and every paddock's area
+	Area   units.Area `json:"area_m2"` // of the land in rotation
+	Found  bool       `json:"found"`   // false: not even the widest tried carries
+}
+
+const (
+	widest   = 64   // the largest factor tried
+	landStep = 1.01 // from one factor to the next
+)
+
+// LandFor tells how much land of this farm's kind its herd needs: every lane is
+// widened, and every paddock enlarged, by one factor, until this and all that
+// were tried above it carry the herd without feed beyond what the farm allows.
+//
+// Method: doubling up to 64 times the land until a season needs no more feed
+// than the hay in store and cut gives, then down in steps of 1 % to the last that carries.
+// Hay does not fall evenly with land, hence "all that were tried".
+//
+// Errors: those of PlanSeason
+//
+// Check: TestLandForCarries
+//
+// Source: ours: the rules in DEVELOPERS.md
+func LandFor(farm *Farm) (LandNeed, error) {
+	if err := farm.Check(); err != nil {
+		return LandNeed{}, err
+	}
+	s, err := settle(farm, units.Middle, nil)
+	if err != nil {
+		return LandNeed{}, err
+	}
+	own := append([]season.Land(nil), s.input.Lands...)
+	carries := func(factor float64) bool {
+		copy(s.input.Lands, own)
+		s.widen(factor)
+		return s.needs(-1) == LimitNone
+	}
+	factor := 1.0 / 8
+	for !carries(factor) {
+		if factor *= 2; factor > widest {
+			return LandNeed{}, nil
+		}
+	}
+	top := factor
+	for i := 1; ; i++ {
+		smaller := top / math.Pow(landStep, float64(i))
+		if smaller < 1.0/widest || !carries(smaller) {
+			break
+		}
+		factor = smaller
+	}
+	need := LandNeed{Factor: factor, Found: true}
+	for i := range farm.Land {
+		if farm.rotationOf(farm.Land[i].ID) != nil {
+			need.Area += farm.Land[i].area() * units.Area(factor)
+		}
+	}
+	return need, nil
+}

@@ -1,0 +1,122 @@
+package grazing_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"example.org/soum/grazing"
+	"example.org/soum/units"
+)
+
+// needsMore tells whether a farm with so many of its first group wants more
+// feed than it has, read off the plan: hay by day against what is in store,
+// nothing being cut.
+func needsMore(t *testing.T, farm *grazing.Farm, head int) bool {
+	t.Helper()
+	farm.Groups[0].Head = float64(head)
+	own, others := 0.0, 0.0
+	for _, f := range plan(t, farm).Feeding {
+		switch {
+		case f.Why == grazing.FeedLeadIn:
+		case f.Group == "ganders": // another rotation, on land of its own
+			others += f.Wanted.Kilograms()
+		default:
+			own += f.Wanted.Kilograms()
+		}
+	}
+	store := farm.Feed.Hay.Kilograms() * 0.88 * 0.9 // the small farm's hay: 88 % dry matter, 10 % wasted
+	return own > max(0, store-others)+1e-9
+}
+
+// TestCarriesIsTheLargest runs the plan for every number up to one more than
+// what is carried: all up to it need no more feed than there is, the next does.
+func TestCarriesIsTheLargest(t *testing.T) {
+	farm := readSmall(t, `"hay": "1 t"`, `"hay": "200 kg"`)
+	carried, err := grazing.Carries(farm, "milkers")
+	require.NoError(t, err)
+	require.Greater(t, carried.Middle, 2)
+	for head := 1; head <= carried.Middle; head++ {
+		require.False(t, needsMore(t, farm, head), "%d head", head)
+	}
+	require.True(t, needsMore(t, farm, carried.Middle+1))
+	assert.LessOrEqual(t, carried.Low, carried.Middle)
+	assert.LessOrEqual(t, carried.Middle, carried.High)
+	// 150-lb ewes: 0.15 of a 1,000-lb animal unit each
+	assert.InDelta(t, 0.15*float64(carried.Middle), carried.Units.AnimalUnits(), 1e-9)
+}
+
+// TestCarriesNamesTheLimit changes the small farm so that one thing binds.
+func TestCarriesNamesTheLimit(t *testing.T) {
+	for _, c := range []struct {
+		limit            grazing.Limit
+		old, replacement string
+	}{
+		{grazing.LimitGrass, `"hay": "1 t"`, `"hay": "0 t"`},
+		{grazing.LimitRest, `"shortest_rest": "21 days"`, `"shortest_rest": "120 days"`},
+		{grazing.LimitWinter, `"to": "2001-08-31"`, `"to": "2002-03-31"`},
+		{grazing.LimitWater, `"note": "ours"`, `"water": {"supply": "60 L/day"}`},
+		{grazing.LimitNone, `"hay": "1 t"`, `"hay": "1000 t"`},
+	} {
+		carried, err := grazing.Carries(readSmall(t, c.old, c.replacement), "milkers")
+		require.NoError(t, err)
+		assert.Equal(t, c.limit, carried.Limits[1], "%s: %+v", c.replacement, carried)
+	}
+	_, err := grazing.Carries(readSmall(t, `"note": "ours"`, `"note": "ours"`), "nobody")
+	require.ErrorContains(t, err, `"nobody"`)
+}
+
+// TestCarriesScalesChanges halves the group in June: what is carried is the
+// number before, the change in proportion, so more than without it.
+func TestCarriesScalesChanges(t *testing.T) {
+	without, err := grazing.Carries(readSmall(t, `"hay": "1 t"`, `"hay": "0 t"`), "milkers")
+	require.NoError(t, err)
+	farm := readSmall(t, `"hay": "1 t"`, `"hay": "0 t"`)
+	half := farm.Groups[0].Head / 2
+	farm.Groups[0].Events = []grazing.Event{{Date: farm.Today.Add(40), Head: &half}}
+	with, err := grazing.Carries(farm, "milkers")
+	require.NoError(t, err)
+	assert.Greater(t, with.Middle, without.Middle)
+}
+
+// TestLandForCarries widens the small farm by the factor found, and by one step
+// less: the first carries, the second does not.
+func TestLandForCarries(t *testing.T) {
+	widened := func(factor float64) *grazing.Farm {
+		farm := readSmall(t, `"hay": "1 t"`, `"hay": "50 kg"`)
+		for i := range farm.Land {
+			farm.Land[i].Width *= units.Length(factor)
+			farm.Land[i].Area *= units.Area(factor)
+		}
+		return farm
+	}
+	need, err := grazing.LandFor(widened(1))
+	require.NoError(t, err)
+	require.True(t, need.Found)
+	// 20 m × 300 m, 20 m × 200 m and 0.2 ha are 12,000 m²
+	assert.InEpsilon(t, 12000*need.Factor, need.Area.SquareMetres(), 1e-9)
+	assert.True(t, plan(t, widened(need.Factor)).Verdict.Carries)
+	assert.False(t, plan(t, widened(need.Factor/1.01)).Verdict.Carries)
+
+	// Nothing grows in winter, so no width brings short grass to its turn-in height.
+	winter := readSmall(t, `"today": "2001-05-01", "season": {"from": "2001-05-01", "to": "2001-08-31"}`, `"today": "2001-12-01", "season": {"from": "2001-12-01", "to": "2002-03-31"}`)
+	for i := range winter.Land {
+		winter.Land[i].Height = 9 * units.HeightCentimetre // turn-in is 15 and 10 cm
+	}
+	none, err := grazing.LandFor(winter)
+	require.NoError(t, err)
+	assert.False(t, none.Found)
+}
+
+// TestTextbookCapacity works the handbook's sum for the small farm: what is
+// grown in a normal year on the two lanes (mixed pasture, 3 short tons an acre
+// times its shares, 99 %) and the plot (bluegrass, 2 short tons, 100 %), times
+// 80 %, over 26 lb a day for 123 days.
+func TestTextbookCapacity(t *testing.T) {
+	p := plan(t, readSmall(t, `"note": "ours"`, `"note": "ours"`))
+	const acre = 4046.8564224
+	grownLanes := 3 * 2000 * 0.99 * (10000 / acre) // lb
+	grownPlot := 2 * 2000 * 1.00 * (2000 / acre)
+	assert.InEpsilon(t, (grownLanes+grownPlot)*0.80/(26*123), p.Verdict.Textbook.AnimalUnits(), 1e-9)
+}

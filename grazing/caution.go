@@ -1,0 +1,203 @@
+package grazing
+
+import (
+	"fmt"
+	"slices"
+
+	"example.org/soum/forage"
+	"example.org/soum/herd"
+	"example.org/soum/units"
+)
+
+// Caution is a warning that an answer can hurt somebody or an animal: a code of
+// plain words, why it was raised, what to do, whose advice that is. It is no
+// rule: local law, a vet or an adviser decides.
+type Caution struct {
+	Code   string         `json:"code"`   // plain words, always the same for one kind of caution
+	Why    string         `json:"why"`    // what on this farm raised it
+	Do     string         `json:"do"`     // what to do
+	Source string         `json:"source"` // keys of SOURCES.md
+	Defer  string         `json:"defer"`  // who decides
+	Values map[string]any `json:"values"` // the number against its limit, for a program
+}
+
+// regrazingLimit is the days after which regrowth can be bitten. [PROG-LANE]
+// prints 4 to 5: the caution takes the earlier.
+const regrazingLimit = 4 * units.Day
+
+// advice is what is always said of a caution.
+type advice struct{ do, source, defers string }
+
+var advices = map[string]advice{
+	"horned stock and netting": {
+		do:     "Keep horned stock, and young kids and lambs, behind single wires or solid fence; where mesh must be used, look at it several times a day.",
+		source: "DEFRA-SHEEP, DEFRA-GOAT",
+		defers: "Welfare codes differ by country: follow the local one, and ask a vet or adviser.",
+	},
+	"food scraps": {
+		do:     "Feed no kitchen or catering waste until the law where you are is known: in the UK and the EU it may go to no farmed animal at all; in the United States what touched meat needs a licence and boiling.",
+		source: "CFR-166, UK-SCRAPS",
+		defers: "Ask the local veterinary authority before feeding any scraps.",
+	},
+	"copper and sheep": {
+		do:     "Keep sheep from feed, mineral and lick made for cattle, pigs or poultry, and from ground spread with pig slurry or poultry litter; have the whole diet's copper looked at. 15 mg/kg is printed as the highest safe figure, and 10 to 14 has killed where molybdenum was low or the breed sensitive.",
+		source: "COPPER-DUNCAN, COPPER-BERGER, COPPER-ROGERS",
+		defers: "A vet decides on copper, in sheep and in cattle.",
+	},
+	"electric fence and people": {
+		do:     "One fence from one energizer only, never barbed wire made live, at least 2.5 m between fences on different energizers, the earth at least 10 m from any other, warning signs where people pass; switch off before working on it.",
+		source: "IEC-FENCE",
+		defers: "The energizer's manual and local rules decide, above all beside paths, roads and power lines.",
+	},
+	"water birds": {
+		do:     "Keep geese and ducks apart from chickens and turkeys: they can carry avian influenza unseen. Keep both from standing water that wild birds use.",
+		source: "MARYLAND-BIRDS, APHIS-WILD-BIRDS",
+		defers: "Housing orders and registration rules are local law; a vet must see sudden deaths.",
+	},
+	"bloat": {
+		do:     "Do not turn hungry ruminants onto wet, leafy legume; fill them with dry feed first, move them in the afternoon, watch them for the first hours.",
+		source: "UKY-BLOAT; the handling is common practice without a source here",
+		defers: "Bloat kills within hours: call a vet at once, and ask one beforehand about drenches.",
+	},
+	"regrowth bitten": {
+		do:     "Shorten the days between the first and the last group, or keep the last group on older ground: regrowth bitten in its first days sets the plant back.",
+		source: "PROG-LANE",
+		defers: "An adviser who knows the sward decides.",
+	},
+}
+
+// caution raises one of the advices above.
+func caution(code, why string, values map[string]any) Caution {
+	a := advices[code]
+	return Caution{Code: code, Why: why, Do: a.do, Source: a.source, Defer: a.defers, Values: values}
+}
+
+// cautions gives those that a farm asks for, in the order of the table.
+func cautions(s *setting, plan *Plan) []Caution {
+	var all []Caution
+	for _, raise := range []func(*setting, *Plan) []Caution{horns, scraps, copper, current, waterBirds, bloat, regrowth} {
+		all = append(all, raise(s, plan)...)
+	}
+	return all
+}
+
+func horns(s *setting, _ *Plan) []Caution {
+	if !s.farm.Fence.Netting {
+		return nil
+	}
+	var all []Caution
+	for _, g := range s.farm.Groups {
+		switch {
+		case g.Horned:
+			all = append(all, caution("horned stock and netting", fmt.Sprintf("%s are horned and the fence is netting.", g.ID), map[string]any{"group": g.ID}))
+		case g.Young:
+			all = append(all, caution("horned stock and netting", fmt.Sprintf("%s have young at foot and the fence is netting.", g.ID), map[string]any{"group": g.ID}))
+		}
+	}
+	return all
+}
+
+func scraps(s *setting, _ *Plan) []Caution {
+	if !s.farm.Feed.Scraps {
+		return nil
+	}
+	return []Caution{caution("food scraps", "Food scraps are fed on this farm.", nil)}
+}
+
+// has gives the ids of the groups that a test of their kind picks.
+func (s *setting) has(is func(herd.Kind) bool) []string {
+	var ids []string
+	for i, g := range s.herd {
+		if is(g.Class.Kind) {
+			ids = append(ids, s.farm.Groups[i].ID)
+		}
+	}
+	return ids
+}
+
+func copper(s *setting, _ *Plan) []Caution {
+	sheep := s.has(func(k herd.Kind) bool { return k == herd.Sheep })
+	others := s.has(func(k herd.Kind) bool { return k != herd.Sheep })
+	if len(sheep) == 0 || (len(others) == 0 && !s.farm.Feed.Minerals) {
+		return nil
+	}
+	return []Caution{caution("copper and sheep",
+		fmt.Sprintf("Sheep (%s) share ground with other stock, whose feed and mineral may hold copper that kills sheep.", list(sheep)),
+		map[string]any{"sheep": sheep, "others": others, "limit_mg_per_kg": 15})}
+}
+
+func current(s *setting, _ *Plan) []Caution {
+	if s.farm.Fence.Dead {
+		return nil
+	}
+	return []Caution{caution("electric fence and people", "The strips of this plan stand behind electric fence.", nil)}
+}
+
+func waterBirds(s *setting, _ *Plan) []Caution {
+	water := s.has(herd.Kind.WaterBird)
+	others := s.has(func(k herd.Kind) bool { return k.Bird() && !k.WaterBird() })
+	if len(water) == 0 || len(others) == 0 {
+		return nil
+	}
+	return []Caution{caution("water birds", fmt.Sprintf("Water birds (%s) and other poultry (%s) use the same ground.", list(water), list(others)),
+		map[string]any{"water_birds": water, "others": others})}
+}
+
+func bloat(s *setting, _ *Plan) []Caution {
+	ruminants := s.has(herd.Kind.Ruminant)
+	if len(ruminants) == 0 {
+		return nil
+	}
+	var all []Caution
+	for i := range s.farm.Land {
+		l := &s.farm.Land[i]
+		legume := s.lands[i].pasture.Legume
+		if l.Legume != nil {
+			legume = *l.Legume
+		}
+		if risk, err := forage.BloatRisk(legume); units.Impossible(err) || risk != forage.BloatRaised || s.farm.rotationOf(l.ID) == nil {
+			continue
+		}
+		all = append(all, caution("bloat", fmt.Sprintf("%s is %s legume, over 50 %%, and ruminants (%s) graze it.", l.ID, legume.In(units.Metric), list(ruminants)),
+			map[string]any{"land": l.ID, "legume": float64(legume), "limit": 0.5}))
+	}
+	return all
+}
+
+// regrowth warns of ground where animals stand so long after the first bite
+// that they bite what has grown since: a last group far behind, or a long stay.
+func regrowth(s *setting, plan *Plan) []Caution {
+	var all []Caution
+	for i, r := range s.farm.Rotations {
+		last := r.Groups[len(r.Groups)-1]
+		longest, land := units.Days(0), ""
+		for _, m := range plan.Moves {
+			if m.Rotation == i && m.Stay > longest {
+				longest, land = m.Stay, m.Land
+			}
+		}
+		if on := longest - units.Day + last.Behind; on > regrazingLimit {
+			all = append(all, caution("regrowth bitten", fmt.Sprintf("On %s, %s are still eating %s after the first bite; regrowth can be bitten from 4 to 5 days on.", land, last.Group, on.In(units.Metric)),
+				map[string]any{"land": land, "group": last.Group, "days": float64(on), "limit_days": float64(regrazingLimit)}))
+		}
+	}
+	return all
+}
+
+// list puts ids into a sentence.
+func list(ids []string) string {
+	ids = slices.Clone(ids)
+	slices.Sort(ids)
+	text := ""
+	for i, id := range ids {
+		switch {
+		case i == 0:
+		case i == len(ids)-1:
+			text += " and "
+		default:
+			text += ", "
+		}
+		text += id
+	}
+	return text
+}

@@ -1,0 +1,450 @@
+package grazing
+
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+
+	"example.org/soum/forage"
+	"example.org/soum/herd"
+	"example.org/soum/internal/document"
+	"example.org/soum/units"
+)
+
+// longestPlan keeps a slip in a year from asking for a plan of centuries.
+const longestPlan = 1100
+
+// mostMoves is the most moves a day: one an hour.
+const mostMoves = 24
+
+// fault is one thing wrong with the farm document.
+func fault(path string, value any, problem, allowed string) error {
+	text := fmt.Sprint(value)
+	if q, ok := value.(shown); ok {
+		text = both(q)
+	}
+	return &document.Error{Path: path, Value: text, Problem: problem, Allowed: allowed}
+}
+
+// shown is a quantity that prints for people.
+type shown interface{ In(units.System) string }
+
+// both prints a quantity in metric and in US units, since the reader's own
+// text is gone by the time a value is checked.
+func both(q shown) string {
+	metric, us := q.In(units.Metric), q.In(units.US)
+	if metric == us {
+		return metric
+	}
+	return metric + " (" + us + ")"
+}
+
+// Check tells the first thing that is wrong with the farm, with its path in
+// the document, its value and what is allowed; nil where nothing is.
+func (f *Farm) Check() error {
+	for _, check := range []func() error{f.checkSeason, f.checkLand, f.checkGroups, f.checkRotations, f.checkCuts, f.checkRain, f.checkRest} {
+		if err := check(); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (f *Farm) checkSeason() error {
+	switch {
+	case f.Version != 1:
+		return fault("version", f.Version, "unknown version of the form", "1")
+	case f.Season.To < f.Season.From:
+		return fault("season.to", f.Season.To, "before season.from", "a date from "+f.Season.From.String()+" on")
+	case f.Season.To < f.Today:
+		return fault("season.to", f.Season.To, "before today", "a date from "+f.Today.String()+" on")
+	case f.Season.To.Sub(f.Today) > longestPlan:
+		return fault("season.to", f.Season.To, "too far off", fmt.Sprintf("a date within %d days of today", longestPlan))
+	}
+	return nil
+}
+
+func (f *Farm) checkLand() error {
+	if len(f.Land) == 0 {
+		return fault("land", "[]", "no land", "at least one lane or paddock")
+	}
+	ids := map[string]bool{}
+	for i := range f.Land {
+		l, path := &f.Land[i], fmt.Sprintf("land[%d]", i)
+		if err := checkID(ids, path, l.ID); err != nil {
+			return err
+		}
+		if err := l.checkSize(path); err != nil {
+			return err
+		}
+		pasture, err := l.pasture()
+		if err != nil {
+			return fault(path+".pasture", l.Pasture.Name, err.Error(), "a row's name, or a row of your own")
+		}
+		if err := checkPasture(path+".pasture", pasture); err != nil {
+			return err
+		}
+		if err := l.checkStand(path, f.Today); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func checkID(ids map[string]bool, path, id string) error {
+	if id == "" {
+		return fault(path+".id", `""`, "empty", "a name of your own")
+	}
+	if ids[id] {
+		return fault(path+".id", strconv.Quote(id), "stands twice", "a name that no other has")
+	}
+	ids[id] = true
+	return nil
+}
+
+func (l *Land) checkSize(path string) error {
+	lane := l.Width != 0 || l.Length != 0
+	switch {
+	case lane && l.Area != 0:
+		return fault(path+".area", l.Area, "a lane has width and length, a paddock has an area", "one or the other")
+	case !lane && !(l.Area > 0):
+		return fault(path+".area", l.Area, "missing, 0 or negative, and no width and length either", "an area above 0, or width and length above 0")
+	case lane && !(l.Width > 0):
+		return fault(path+".width", l.Width, "missing, 0 or negative", "a length above 0")
+	case lane && !(l.Length > 0):
+		return fault(path+".length", l.Length, "missing, 0 or negative", "a length above 0")
+	case l.Width > 1e5 || l.Length > 1e5 || l.Area > 1e10:
+		return fault(path, l.ID, "larger than any farm", "at most 100 km either way")
+	}
+	return nil
+}
+
+// checkPasture holds a row, a user's above all, against what the season needs.
+func checkPasture(path string, p forage.Pasture) error {
+	sum := units.Fraction(0)
+	for month, share := range p.Shares {
+		if !(share >= 0 && share <= 1) {
+			return fault(fmt.Sprintf("%s.shares[%d]", path, month), share, "no share", "0 % to 100 %")
+		}
+		sum += share
+	}
+	switch {
+	case sum < 0.9 || sum > 1.1:
+		return fault(path+".shares", sum, "the shares of the months do not make up the year", "a sum of 90 % to 110 %")
+	case !(p.Leave.Low > 0) || !(p.Leave.High >= p.Leave.Low):
+		return fault(path+".leave", p.Leave, "not a span of heights", "low above 0, high not below it")
+	case !(p.TurnIn.Low > 0) || !(p.TurnIn.High >= p.TurnIn.Low):
+		return fault(path+".turn_in", p.TurnIn, "not a span of heights", "low above 0, high not below it")
+	case !(p.YieldLow > 0) || !(p.YieldMedium > 0) || !(p.YieldHigh > 0):
+		return fault(path+".yield_medium", p.YieldMedium, "missing, 0 or negative", "three yields above 0")
+	}
+	for i, month := range p.KeyMonths {
+		if month < 1 || month > 12 {
+			return fault(fmt.Sprintf("%s.key_months[%d]", path, i), month, "no month", "1 to 12")
+		}
+	}
+	return nil
+}
+
+// checkStand checks today's heights.
+func (l *Land) checkStand(path string, today units.Date) error {
+	pasture, _ := l.pasture()
+	ceiling := l.ceiling(pasture)
+	condition := l.condition()
+	if _, err := pasture.Density(condition); err != nil && l.Density == 0 {
+		return fault(path+".condition", condition, err.Error(), "a condition that the pasture row has a density for, or a density")
+	}
+	switch {
+	case l.Density < 0:
+		return fault(path+".density", l.Density, "negative", "a density above 0")
+	case l.Yield < 0:
+		return fault(path+".yield", l.Yield, "negative", "a yield above 0")
+	case !(ceiling > 0):
+		return fault(path+".ceiling", ceiling, "missing, 0 or negative", "the height at which growth ends")
+	case l.MowAbove < 0:
+		return fault(path+".mow_above", l.MowAbove, "negative", "a height above 0")
+	case l.Legume != nil && !(*l.Legume >= 0 && *l.Legume <= 1):
+		return fault(path+".legume", *l.Legume, "no share", "0 % to 100 %")
+	case len(l.Stretches) > 0 && l.isPaddock():
+		return fault(path+".stretches", len(l.Stretches), "a paddock is grazed whole", "height, and no stretches")
+	case len(l.Stretches) > 0 && l.Height != 0:
+		return fault(path+".height", l.Height, "stands beside stretches", "one height for the whole, or stretches")
+	case len(l.Stretches) > 0 && l.Grazed != nil:
+		return fault(path+".grazed", *l.Grazed, "stands beside stretches", "one date for the whole, or one in each stretch")
+	}
+	if len(l.Stretches) == 0 {
+		return checkHeight(path, l.Height, l.Grazed, ceiling, today)
+	}
+	from := units.Length(0)
+	for i, s := range l.Stretches {
+		at := fmt.Sprintf("%s.stretches[%d]", path, i)
+		if !(s.To > from) {
+			return fault(at+".to", s.To, "not beyond the stretch before it", "a distance above "+both(from))
+		}
+		from = s.To
+		if err := checkHeight(at, s.Height, s.Grazed, ceiling, today); err != nil {
+			return err
+		}
+	}
+	if difference := from - l.Length; difference > 1e-6*l.Length || difference < -1e-6*l.Length {
+		return fault(fmt.Sprintf("%s.stretches[%d].to", path, len(l.Stretches)-1), from, "the last stretch does not end where the lane does", both(l.Length))
+	}
+	return nil
+}
+
+func checkHeight(path string, height units.Height, grazed *units.Date, ceiling units.Height, today units.Date) error {
+	switch {
+	case !(height > 0):
+		return fault(path+".height", height, "missing, 0 or negative", "today's height, above 0")
+	case height > ceiling:
+		return fault(path+".height", height, "above the ceiling at which growth ends", "at most "+both(ceiling)+", or a higher ceiling of your own")
+	case grazed != nil && *grazed > today:
+		return fault(path+".grazed", *grazed, "after today", "a date up to "+today.String())
+	}
+	return nil
+}
+
+func (f *Farm) checkGroups() error {
+	if len(f.Groups) == 0 {
+		return fault("groups", "[]", "no animals", "at least one group")
+	}
+	ids := map[string]bool{}
+	for i := range f.Groups {
+		g, path := &f.Groups[i], fmt.Sprintf("groups[%d]", i)
+		if err := checkID(ids, path, g.ID); err != nil {
+			return err
+		}
+		class, err := g.class()
+		if err != nil {
+			return fault(path+".class", g.Class.Name, err.Error(), "a class's name, or a row of your own")
+		}
+		if err := checkClass(path+".class", class); err != nil {
+			return err
+		}
+		if err := g.check(path, class); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// checkClass holds a row, a user's above all, against what the season needs.
+func checkClass(path string, c herd.Class) error {
+	switch {
+	case len(c.Intake) == 0:
+		return fault(path+".intake", "[]", "no intake", "dry matter a day as a share of live weight, for at least one stage")
+	case c.Kind.String() == "":
+		return fault(path+".kind", int(c.Kind), "missing", "the kind of animal")
+	case !(c.Weight > 0):
+		return fault(path+".weight", c.Weight, "missing, 0 or negative", "the live weight of one animal")
+	case !isShare(c.Pasture):
+		return fault(path+".pasture", c.Pasture, "no span of shares", "low and high from 0 % to 100 %")
+	}
+	for i, row := range c.Intake {
+		if !isShare(row.Share) || row.Share.High == 0 {
+			return fault(fmt.Sprintf("%s.intake[%d].share", path, i), row.Share, "no span of shares", "low and high above 0 % and up to 100 %")
+		}
+	}
+	return nil
+}
+
+func isShare(s units.Span[units.Fraction]) bool {
+	return s.Low >= 0 && s.High >= s.Low && s.High <= 1
+}
+
+func (g *Group) check(path string, class herd.Class) error {
+	switch {
+	case g.Head == 0:
+		return fault(path+".head", g.Head, "a group without animals", "a number above 0")
+	case !(g.Head > 0 && g.Head <= 1e6):
+		return fault(path+".head", g.Head, "negative or beyond counting", "a number above 0")
+	case g.Weight < 0:
+		return fault(path+".weight", g.Weight, "negative", "the live weight of one animal, above 0")
+	}
+	if err := checkStage(path+".stage", class, g.Stage); err != nil {
+		return err
+	}
+	for i, e := range g.Events {
+		at := fmt.Sprintf("%s.events[%d]", path, i)
+		switch {
+		case e.Head == nil && e.Weight == nil && e.Stage == nil:
+			return fault(at, e.Date, "changes nothing", "head, weight or stage")
+		case e.Head != nil && !(*e.Head >= 0 && *e.Head <= 1e6):
+			return fault(at+".head", *e.Head, "negative or beyond counting", "the number from that day on, 0 or more")
+		case e.Weight != nil && !(*e.Weight > 0):
+			return fault(at+".weight", *e.Weight, "0 or negative", "a live weight above 0")
+		}
+		if e.Stage != nil {
+			if err := checkStage(at+".stage", class, *e.Stage); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+func checkStage(path string, class herd.Class, stage herd.Stage) error {
+	if stage == 0 {
+		return nil
+	}
+	if _, err := class.IntakeAt(stage); err != nil {
+		return fault(path, stage, err.Error(), "a stage that the class has")
+	}
+	return nil
+}
+
+func (f *Farm) checkRotations() error {
+	if len(f.Rotations) == 0 {
+		return fault("rotations", "[]", "no rotation", "at least one, with land and groups")
+	}
+	landOf, groupOf := map[string]string{}, map[string]string{}
+	for i := range f.Rotations {
+		r, path := &f.Rotations[i], fmt.Sprintf("rotations[%d]", i)
+		if len(r.Land) == 0 {
+			return fault(path+".land", "[]", "no land", "ids of land, in order")
+		}
+		if len(r.Groups) == 0 {
+			return fault(path+".groups", "[]", "no groups", "groups, the leader first")
+		}
+		for j, id := range r.Land {
+			at := fmt.Sprintf("%s.land[%d]", path, j)
+			if f.landIndex(id) < 0 {
+				return fault(at, strconv.Quote(id), "no land has this id", "the id of land")
+			}
+			if before, taken := landOf[id]; taken {
+				return fault(at, strconv.Quote(id), "stands in "+before+" already", "each land in one rotation, once")
+			}
+			landOf[id] = at
+			if err := f.checkHeights(r, path, id); err != nil {
+				return err
+			}
+		}
+		if err := f.checkMembers(r, path, groupOf); err != nil {
+			return err
+		}
+		if err := r.check(path); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// checkHeights sees to it that on each land ceiling stands above turn-in and
+// turn-in above what is left.
+func (f *Farm) checkHeights(r *Rotation, path, id string) error {
+	l := &f.Land[f.landIndex(id)]
+	pasture, _ := l.pasture()
+	turnIn, leave, ceiling := r.turnIn(pasture), r.leave(pasture), l.ceiling(pasture)
+	switch {
+	case !(leave > 0):
+		return fault(path+".leave", leave, "0 or negative", "a height above 0")
+	case !(leave < turnIn):
+		return fault(path+".leave", leave, "not below the turn-in height on "+strconv.Quote(id), "below "+both(turnIn))
+	case !(turnIn < ceiling):
+		return fault(path+".turn_in", turnIn, "not below the ceiling of "+strconv.Quote(id), "below "+both(ceiling))
+	}
+	return nil
+}
+
+func (f *Farm) checkMembers(r *Rotation, path string, groupOf map[string]string) error {
+	behind := units.Days(0)
+	for j, m := range r.Groups {
+		at := fmt.Sprintf("%s.groups[%d]", path, j)
+		if f.groupIndex(m.Group) < 0 {
+			return fault(at+".group", strconv.Quote(m.Group), "no group has this id", "the id of a group")
+		}
+		if before, taken := groupOf[m.Group]; taken {
+			return fault(at+".group", strconv.Quote(m.Group), "stands in "+before+" already", "each group in one rotation, once")
+		}
+		groupOf[m.Group] = at
+		switch {
+		case j == 0 && m.Behind != 0:
+			return fault(at+".behind", m.Behind, "the first group leads", "0 days")
+		case m.Behind < behind:
+			return fault(at+".behind", m.Behind, "less than the group before it", both(behind)+" or more")
+		case m.Behind != units.Days(int(m.Behind)) || m.Behind > longestPlan:
+			return fault(at+".behind", m.Behind, "not in whole days", "0 days, 1 day, 2 days and so on")
+		}
+		behind = m.Behind
+	}
+	return nil
+}
+
+func (r *Rotation) check(path string) error {
+	switch {
+	case !(r.ShortestRest >= 1) || r.ShortestRest != units.Days(int(r.ShortestRest)) || r.ShortestRest > longestPlan:
+		return fault(path+".shortest_rest", r.ShortestRest, "not a rest in whole days", "1 day or more, in whole days")
+	case r.MovesADay < 0 || r.MovesADay > mostMoves:
+		return fault(path+".moves_a_day", r.MovesADay, "no number of moves", "a whole number from 1 to 24")
+	case r.ShortestStrip < 0:
+		return fault(path+".shortest_strip", r.ShortestStrip, "negative", "a length above 0")
+	}
+	return nil
+}
+
+func (f *Farm) checkCuts() error {
+	for i, c := range f.Cuts {
+		path := fmt.Sprintf("cuts[%d]", i)
+		at := f.landIndex(c.Land)
+		switch {
+		case at < 0:
+			return fault(path+".land", strconv.Quote(c.Land), "no land has this id", "the id of land")
+		case c.Date < f.Today || c.Date > f.Season.To:
+			return fault(path+".date", c.Date, "outside the plan", "a date from today to the season's end")
+		case !(c.Stubble > 0):
+			return fault(path+".stubble", c.Stubble, "0 or negative", "a height above 0")
+		case c.From < 0 || c.To < 0 || c.To > f.Land[at].length() || (c.To != 0 && c.To <= c.From) || c.From >= f.Land[at].length():
+			return fault(path+".to", c.To, "from and to are no piece of the land", "from 0 to "+both(f.Land[at].length()))
+		}
+	}
+	return nil
+}
+
+var monthKey = regexp.MustCompile(`^[0-9]{4}-(0[1-9]|1[0-2])$`)
+
+func (f *Farm) checkRain() error {
+	if n := len(f.Rain.Normal); n != 0 && n != 12 {
+		return fault("rain.normal", n, "not twelve months", "twelve depths, January first")
+	}
+	for i, depth := range f.Rain.Normal {
+		if !(depth >= 0) {
+			return fault(fmt.Sprintf("rain.normal[%d]", i), depth, "negative", "a depth of 0 or more")
+		}
+	}
+	for _, key := range sortedKeys(f.Rain.Months) {
+		switch {
+		case !monthKey.MatchString(key):
+			return fault("rain.months."+key, strconv.Quote(key), "no month", `a month such as "2000-04"`)
+		case !(f.Rain.Months[key] >= 0):
+			return fault("rain.months."+key, f.Rain.Months[key], "negative", "a depth of 0 or more")
+		}
+	}
+	if f.Rain.Year < 0 {
+		return fault("rain.year", f.Rain.Year, "negative", "a depth above 0")
+	}
+	return nil
+}
+
+func (f *Farm) checkRest() error {
+	switch {
+	case f.Feed.Hay < 0:
+		return fault("feed.hay", f.Feed.Hay, "negative", "0 or more")
+	case f.Feed.DryMatter < 0 || f.Feed.DryMatter > 1:
+		return fault("feed.dry_matter", f.Feed.DryMatter, "no share", "above 0 % and up to 100 %")
+	case !(f.Feed.Waste >= 0 && f.Feed.Waste < 1):
+		return fault("feed.waste", f.Feed.Waste, "no share", "0 % to below 100 %")
+	case f.Feed.Loss != nil && !(*f.Feed.Loss >= 0 && *f.Feed.Loss < 1):
+		return fault("feed.harvest_loss", *f.Feed.Loss, "no share", "0 % to below 100 %")
+	case f.Water.Supply < 0:
+		return fault("water.supply", f.Water.Supply, "negative", "above 0")
+	case f.Fence.Roll < 0:
+		return fault("fence.roll", f.Fence.Roll, "negative", "above 0")
+	case f.Fence.Pace < 0:
+		return fault("fence.pace", f.Fence.Pace, "negative", "above 0")
+	case f.OwnFactor != nil && !(f.OwnFactor.Growth > 0 && f.OwnFactor.Growth <= 3):
+		return fault("own_factor.growth", f.OwnFactor.Growth, "no factor", "above 0 % and up to 300 %")
+	case f.OwnFactor != nil && f.OwnFactor.Why == "":
+		return fault("own_factor.why", `""`, "empty", "your reason, which the plan prints")
+	}
+	return nil
+}

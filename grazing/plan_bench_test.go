@@ -1,0 +1,32 @@
+package grazing_test
+
+import (
+	"os"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"example.org/soum/grazing"
+)
+
+// exampleFarm reads the farm that the example runs.
+func exampleFarm(t testing.TB) *grazing.Farm {
+	t.Helper()
+	data, err := os.ReadFile("../examples/season/data/farm.json")
+	require.NoError(t, err)
+	farm, err := grazing.ReadFarm(data)
+	require.NoError(t, err)
+	return farm
+}
+
+// BenchmarkPlanSeason plans the embedded farm of the season example, verdict
+// and notes included.
+func BenchmarkPlanSeason(b *testing.B) {
+	farm := exampleFarm(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := grazing.PlanSeason(farm); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

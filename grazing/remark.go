@@ -1,0 +1,226 @@
+package grazing
+
+import (
+	"slices"
+	"time"
+
+	"example.org/soum/herd"
+	"example.org/soum/internal/season"
+	"example.org/soum/units"
+)
+
+// lowestLeave is common practice without a source: never leave under 3 in,
+// better 4 to 6.
+const lowestLeave = 3 * units.HeightInch
+
+// remark writes the notes of a plan.
+func (s *setting) remark(plan *Plan, r *season.Result) {
+	s.remarkRain(plan)
+	s.remarkRules()
+	s.remarkOrder()
+	s.remarkFeeding(plan)
+	s.remarkTwoLands(plan, r)
+	s.remarkSurplus(plan)
+	s.remarkLegume()
+	s.remarkUnknown(plan)
+	s.remarkRows()
+	if own := s.farm.OwnFactor; own != nil {
+		plan.Factor = own.Growth
+		s.notes.add("own-factor", map[string]any{"growth": float64(own.Growth), "why": own.Why},
+			"Growth is multiplied by %s, a factor of your own (%s). Print contradicts itself on gains from rotation and from mixing stock, so none is built in.", s.text(own.Growth), own.Why)
+	}
+}
+
+func (s *setting) remarkRain(plan *Plan) {
+	if len(s.farm.Rain.Normal) != 12 || len(s.record) == 0 {
+		s.notes.add("rain-not-known", nil, "This year's rain by month or its normal is not in the document: growth is that of a normal year.")
+		return
+	}
+	lowest, at := units.Fraction(1), ""
+	for i := range s.farm.Land {
+		for _, m := range plan.Months {
+			date, _ := units.NewDate(m.Year, time.Month(m.Month), 1)
+			scale, err := s.rainScale(&s.lands[i], max(date, s.start))
+			if err == nil && scale < lowest {
+				lowest, at = scale, s.farm.Land[i].ID
+			}
+		}
+	}
+	if lowest < 1 {
+		s.notes.add("rain-below-normal", map[string]any{"share": float64(lowest), "land": at},
+			"Rain of the key months falls to %s of normal (%s), and growth with it: one printed point, 75 %% of rain gives 75 %% of forage [NDSU-SPRING]. Rain above normal adds nothing.", s.text(lowest), at)
+	}
+}
+
+func (s *setting) remarkRules() {
+	if s.farm.Feed.Waste == 0 {
+		s.notes.add("no-waste", nil, "No waste of hay is allowed for: feeders are printed at 3.5 %% to 21 %%, the ground at 45 %% [ILL-FEEDERS]; set feed.waste.")
+	}
+	if len(s.farm.Cuts) > 0 && s.farm.Feed.Loss == nil {
+		s.notes.add("no-harvest-loss", nil, "No loss of the cuts is allowed for: 10 %% to 20 %% of the dry matter is printed as lost at harvest [ISU-HARVEST], more in store; set feed.harvest_loss.")
+	}
+	for i := range s.farm.Rotations {
+		r := &s.farm.Rotations[i]
+		var low []string
+		for _, id := range r.Land {
+			if at := &s.lands[s.farm.landIndex(id)]; at.leaveHeight < lowestLeave-units.HeightInch/1000 {
+				low = append(low, id)
+			}
+		}
+		if low != nil {
+			leave := s.lands[s.farm.landIndex(low[0])].leaveHeight
+			s.notes.add("leaves-little", map[string]any{"land": low, "leave_m": float64(leave)},
+				"On %s %s is left; common practice, without a source, is never under 3 in and better 4 to 6.", list(low), s.text(leave))
+		}
+	}
+}
+
+// remarkOrder compares the order of the groups with that of need.
+func (s *setting) remarkOrder() {
+	for i := range s.farm.Rotations {
+		members := s.farm.Rotations[i].Groups
+		for j := 1; j < len(members); j++ {
+			before, behind := s.herd[s.farm.groupIndex(members[j-1].Group)].Class, s.herd[s.farm.groupIndex(members[j].Group)].Class
+			if before.Need > behind.Need && behind.Need != 0 {
+				s.notes.add("order", map[string]any{"rotation": i, "first": members[j-1].Group, "second": members[j].Group},
+					"%s go before %s, whose need is higher; common practice, without an agreed source, is the highest need first, other ruminants next, pigs behind them, birds last.", members[j-1].Group, members[j].Group)
+			}
+		}
+	}
+}
+
+func (s *setting) remarkFeeding(plan *Plan) {
+	for _, f := range plan.Feeding {
+		what := "hay"
+		if !s.grazer(s.farm.groupIndex(f.Group)) {
+			what = "more of their ration"
+		}
+		s.notes.add("fed", map[string]any{"group": f.Group, "from": f.From.String(), "to": f.To.String(), "wanted_kg": float64(f.Wanted), "why": f.Why.String()},
+			"%s get %s of dry matter in %s %s: %s.", f.Group, s.text(f.Wanted), what, span(f.From, f.To), feedReasons[f.Why])
+	}
+}
+
+// feedReasons tells the reasons for feeding in words.
+var feedReasons = map[FeedReason]string{
+	FeedLeadIn:   "they wait for the first strips to be opened ahead of them",
+	FeedNoGrass:  "no land in their rotation had grown to the turn-in height",
+	FeedNoRest:   "there is grass, but none that has rested long enough",
+	FeedNoGrowth: "nothing grows at this time of the year",
+	FeedCut:      "a cut took what had been kept for them",
+	FeedNoLand:   "they are in no rotation",
+}
+
+// remarkTwoLands names the days on which a group is on two lands.
+func (s *setting) remarkTwoLands(plan *Plan, r *season.Result) {
+	type key struct{ day, group int }
+	lands := map[key][]int{}
+	var order []key
+	for _, v := range r.Visits {
+		k := key{v.Day, v.Group}
+		if lands[k] == nil {
+			order = append(order, k)
+		}
+		if land := r.Moves[v.Move].Land; !slices.Contains(lands[k], land) {
+			lands[k] = append(lands[k], land)
+		}
+	}
+	days := map[string][]string{}
+	for _, k := range order {
+		if len(lands[k]) > 1 {
+			id := s.farm.Groups[k.group].ID
+			days[id] = append(days[id], s.date(k.day).String())
+		}
+	}
+	for _, id := range sortedKeys(days) {
+		s.notes.add("two-lands", map[string]any{"group": id, "dates": days[id]},
+			"%s go from one land to the next within the day on %s.", id, list(days[id]))
+	}
+}
+
+// remarkSurplus says of each land when and how far it outgrows its mowing
+// height; the plan lists every piece.
+func (s *setting) remarkSurplus(plan *Plan) {
+	for i := range s.farm.Land {
+		id := s.farm.Land[i].ID
+		var first, last units.Date
+		for _, over := range plan.Surplus {
+			if over.Land != id {
+				continue
+			}
+			if first == 0 {
+				first = over.Date
+			}
+			last = over.Date
+		}
+		if first != 0 {
+			s.notes.add("surplus", map[string]any{"land": id, "from": first.String(), "to": last.String()},
+				"%s outgrows its mowing height of %s %s, before the front gets there: consider a cut. Nothing is cut unless the document says so.", id, s.text(s.farm.Land[i].MowAbove), span(first, last))
+		}
+	}
+}
+
+// remarkLegume names land whose row holds legume of a share nobody has told,
+// since the bloat caution goes by that share.
+func (s *setting) remarkLegume() {
+	ruminants := s.has(herd.Kind.Ruminant)
+	var untold []string
+	for i := range s.farm.Land {
+		l := &s.farm.Land[i]
+		if s.lands[i].pasture.HoldsLegume && l.Legume == nil && s.farm.rotationOf(l.ID) != nil {
+			untold = append(untold, l.ID)
+		}
+	}
+	if len(ruminants) > 0 && untold != nil {
+		s.notes.add("legume-not-told", map[string]any{"land": untold, "limit": 0.5},
+			"%s hold legume, and how much is not in the document: over half of the stand the risk of bloat rises [UKY-BLOAT]. Look, and set legume.", list(untold))
+	}
+}
+
+// remarkUnknown names what print has no figure for.
+func (s *setting) remarkUnknown(plan *Plan) {
+	for i := range plan.Water {
+		if w := plan.Water[i]; !w.Known {
+			s.notes.add("water-not-known", map[string]any{"group": w.Group}, "No printed figure for the water of %s was found: they need clean water at all times all the same.", w.Group)
+		}
+	}
+	for _, m := range plan.Manure {
+		if !m.Known {
+			s.notes.add("manure-not-known", map[string]any{"group": m.Group}, "The manure table has no row for %s: they are left out of the sums.", m.Group)
+		}
+	}
+}
+
+// remarkRows names the figures of the rows that have no published source, once
+// for all land of a row.
+func (s *setting) remarkRows() {
+	seen := map[string]bool{}
+	for i := range s.farm.Land {
+		l, row := &s.farm.Land[i], s.lands[i].pasture
+		if l.Pasture.Row != nil || seen[row.Name] {
+			continue
+		}
+		seen[row.Name] = true
+		if l.Ceiling == 0 {
+			s.notes.add("ceiling-ours", map[string]any{"pasture": row.Name, "ceiling_m": float64(row.Ceiling)},
+				"Growth of %s ends at %s, a figure of ours: none is published. Give a ceiling of your own if you have measured one.", row.Name, s.text(row.Ceiling))
+		}
+		if sum := sumShares(row.Shares); sum < 1-1e-9 || sum > 1+1e-9 {
+			s.notes.add("shares-as-printed", map[string]any{"pasture": row.Name, "sum": float64(sum)},
+				"The monthly shares of %s sum to %s and are used as they stand, so the year grows that much of its yield.", row.Name, s.text(sum))
+		}
+	}
+	for i := range s.farm.Groups {
+		class := s.herd[i].Class
+		if class.WeightMark == "M" && s.farm.Groups[i].Weight == 0 {
+			s.notes.add("weight-from-memory", map[string]any{"group": s.farm.Groups[i].ID, "weight_kg": float64(class.Weight)},
+				"The weight of %s, %s each, is from memory, not from print: weigh them and put it in the document.", s.farm.Groups[i].ID, s.text(class.Weight))
+		}
+	}
+}
+
+func sumShares(shares [12]units.Fraction) (sum units.Fraction) {
+	for _, share := range shares {
+		sum += share
+	}
+	return sum
+}

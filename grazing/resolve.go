@@ -1,0 +1,456 @@
+package grazing
+
+import (
+	"maps"
+	"math"
+	"slices"
+	"time"
+
+	"example.org/soum/forage"
+	"example.org/soum/herd"
+	"example.org/soum/internal/season"
+	"example.org/soum/rainfall"
+	"example.org/soum/units"
+)
+
+// What a document may leave out.
+const (
+	defaultCondition    = forage.Good
+	defaultProductivity = forage.ProductivityMedium
+	defaultStrip        = 1 * units.Metre    // ours: nobody sets a fence for less
+	defaultHayDryMatter = 90 * units.Percent // [NEB-AUM]: air dry is 90 % dry matter
+)
+
+func sortedKeys[V any](m map[string]V) []string { return slices.Sorted(maps.Keys(m)) }
+
+func (f *Farm) landIndex(id string) int {
+	return slices.IndexFunc(f.Land, func(l Land) bool { return l.ID == id })
+}
+
+func (f *Farm) groupIndex(id string) int {
+	return slices.IndexFunc(f.Groups, func(g Group) bool { return g.ID == id })
+}
+
+func (l *Land) isPaddock() bool { return l.Area != 0 }
+
+// length gives a lane's length; a paddock is a lane of length one.
+func (l *Land) length() units.Length {
+	if l.isPaddock() {
+		return units.Metre
+	}
+	return l.Length
+}
+
+// area gives the whole area of the land.
+func (l *Land) area() units.Area {
+	if l.isPaddock() {
+		return l.Area
+	}
+	return units.Area(l.Width * l.Length)
+}
+
+func (l *Land) pasture() (forage.Pasture, error) {
+	if l.Pasture.Row != nil {
+		return *l.Pasture.Row, nil
+	}
+	return forage.PastureByName(l.Pasture.Name)
+}
+
+func (l *Land) condition() forage.Condition {
+	if l.Condition == 0 {
+		return defaultCondition
+	}
+	return l.Condition
+}
+
+func (l *Land) ceiling(p forage.Pasture) units.Height {
+	if l.Ceiling != 0 {
+		return l.Ceiling
+	}
+	return p.Ceiling
+}
+
+// density gives the land's density at an end of the printed span.
+func (l *Land) density(p forage.Pasture, end units.End) (units.Density, error) {
+	if l.Density != 0 {
+		return l.Density, nil
+	}
+	span, err := p.Density(l.condition())
+	return span.At(end), err
+}
+
+// yield gives the dry matter the land grows in a normal year.
+func (l *Land) yield(p forage.Pasture) (units.Yield, error) {
+	if l.Yield != 0 {
+		return l.Yield, nil
+	}
+	if l.Productivity == 0 {
+		return p.Yield(defaultProductivity)
+	}
+	return p.Yield(l.Productivity)
+}
+
+func (g *Group) class() (herd.Class, error) {
+	if g.Class.Row != nil {
+		return *g.Class.Row, nil
+	}
+	return herd.ClassByName(g.Class.Name)
+}
+
+// herd gives the group as package herd reckons with it.
+func (g *Group) herd() (herd.Group, error) {
+	class, err := g.class()
+	group := herd.Group{Class: class, Head: g.Head, Weight: g.Weight, Stage: g.Stage}
+	for _, e := range g.Events {
+		group.Events = append(group.Events, herd.Event{Date: e.Date, Head: e.Head, Weight: e.Weight, Stage: e.Stage})
+	}
+	return group, err
+}
+
+func (r *Rotation) turnIn(p forage.Pasture) units.Height {
+	if r != nil && r.TurnIn != 0 {
+		return r.TurnIn
+	}
+	return p.TurnIn.At(units.Middle)
+}
+
+func (r *Rotation) leave(p forage.Pasture) units.Height {
+	if r != nil && r.Leave != 0 {
+		return r.Leave
+	}
+	return p.Leave.At(units.Middle)
+}
+
+// rotationOf gives the rotation that land is in, nil where it is in none.
+func (f *Farm) rotationOf(id string) *Rotation {
+	for i := range f.Rotations {
+		if slices.Contains(f.Rotations[i].Land, id) {
+			return &f.Rotations[i]
+		}
+	}
+	return nil
+}
+
+// setting is a farm made ready for the day loop at one end of the printed
+// spans.
+type setting struct {
+	farm   *Farm
+	end    units.End
+	start  units.Date
+	lands  []site
+	herd   []herd.Group
+	input  season.Input
+	notes  *notebook
+	record []rainfall.MonthlyRain
+}
+
+// site is land with its figures settled.
+type site struct {
+	pasture                forage.Pasture
+	density                units.Density
+	turnIn, leave, ceiling units.Yield
+	leaveHeight            units.Height
+	annual                 units.Yield
+}
+
+// settle makes a farm ready. It fails with a DomainError of a formula where
+// the document's figures are impossible together.
+func settle(f *Farm, end units.End, notes *notebook) (*setting, error) {
+	s := &setting{farm: f, end: end, start: f.Today, notes: notes, record: f.Rain.record()}
+	s.input.Days = int(f.Season.To.Sub(f.Today)) + 1
+	for i := range f.Land {
+		if err := s.settleLand(&f.Land[i]); err != nil {
+			return nil, pathed("land", i, err)
+		}
+	}
+	for i := range f.Groups {
+		if err := s.settleGroup(&f.Groups[i]); err != nil {
+			return nil, pathed("groups", i, err)
+		}
+	}
+	for i := range f.Rotations {
+		if err := s.settleRotation(&f.Rotations[i]); err != nil {
+			return nil, pathed("rotations", i, err)
+		}
+	}
+	s.settleCuts()
+	return s, nil
+}
+
+func (s *setting) date(day int) units.Date { return s.start.Add(day) }
+
+// mass gives what stands at a height, by the land's density.
+func (s *setting) mass(at *site, height units.Height) (units.Yield, error) {
+	mass, err := forage.Standing(height, at.density)
+	return mass, s.notes.keep(err, s.start, 1)
+}
+
+func (s *setting) settleLand(l *Land) error {
+	pasture, err := l.pasture()
+	if err != nil {
+		return err
+	}
+	at := site{pasture: pasture}
+	if at.density, err = l.density(pasture, s.end); err != nil {
+		return err
+	}
+	if at.annual, err = l.yield(pasture); err != nil {
+		return err
+	}
+	if s.farm.OwnFactor != nil {
+		at.annual *= units.Yield(s.farm.OwnFactor.Growth)
+	}
+	rotation := s.farm.rotationOf(l.ID)
+	at.leaveHeight = rotation.leave(pasture)
+	for _, pair := range []struct {
+		mass   *units.Yield
+		height units.Height
+	}{{&at.turnIn, rotation.turnIn(pasture)}, {&at.leave, at.leaveHeight}, {&at.ceiling, l.ceiling(pasture)}} {
+		if *pair.mass, err = s.mass(&at, pair.height); err != nil {
+			return err
+		}
+	}
+	land := season.Land{
+		Width: float64(l.Width), Length: float64(l.length()), Paddock: l.isPaddock(),
+		TurnIn: float64(at.turnIn), Leave: float64(at.leave), Ceiling: float64(at.ceiling),
+	}
+	if l.isPaddock() {
+		land.Width = float64(l.Area) // a paddock is a lane of length one
+	}
+	if l.MowAbove > 0 {
+		above, err := s.mass(&at, l.MowAbove)
+		if err != nil {
+			return err
+		}
+		land.MowAbove = float64(above)
+	}
+	if land.Stretches, err = s.stretches(l, &at); err != nil {
+		return err
+	}
+	if land.Peak, err = s.peaks(&at); err != nil {
+		return err
+	}
+	s.lands = append(s.lands, at)
+	s.input.Lands = append(s.input.Lands, land)
+	return nil
+}
+
+// stretches gives today's stand.
+func (s *setting) stretches(l *Land, at *site) ([]season.Stretch, error) {
+	pieces := l.Stretches
+	if len(pieces) == 0 {
+		pieces = []Stretch{{To: l.length(), Height: l.Height, Grazed: l.Grazed}}
+	}
+	var all []season.Stretch
+	for _, p := range pieces {
+		mass, err := s.mass(at, p.Height)
+		if err != nil {
+			return nil, err
+		}
+		bitten := season.Never
+		if p.Grazed != nil {
+			bitten = int(*p.Grazed) - int(s.start)
+		}
+		all = append(all, season.Stretch{To: float64(p.To), Mass: float64(min(mass, at.ceiling)), Bitten: bitten})
+	}
+	all[len(all)-1].To = float64(l.length())
+	return all, nil
+}
+
+// peaks gives the potential growth of every day: the month's share of the
+// annual yield, by the rain so far, spread over the month's days, and raised
+// from the mean of a grazed stand to the fastest growth of the curve.
+func (s *setting) peaks(at *site) ([]float64, error) {
+	meanToPeak, err := forage.MeanToPeak(at.leave, at.turnIn, at.ceiling)
+	if err = s.notes.keep(err, s.start, s.input.Days); err != nil {
+		return nil, err
+	}
+	peaks := make([]float64, s.input.Days)
+	monthOf, peak := -1, units.Growth(0)
+	for day := range peaks {
+		date := s.date(day)
+		if month := date.Year()*12 + int(date.Month()); month != monthOf {
+			monthOf = month
+			if peak, err = s.peak(at, date, meanToPeak); err != nil {
+				return nil, err
+			}
+		}
+		peaks[day] = float64(peak)
+	}
+	return peaks, nil
+}
+
+// peak gives the potential growth of the days of a month.
+func (s *setting) peak(at *site, date units.Date, meanToPeak float64) (units.Growth, error) {
+	scale, err := s.rainScale(at, date)
+	if err != nil {
+		return 0, err
+	}
+	share := at.pasture.Shares[date.Month()-time.January] * scale
+	mean, err := forage.MonthGrowth(at.annual, share, units.Days(date.DaysInMonth()))
+	if err = s.notes.keep(err, date, s.daysLeft(date)); err != nil {
+		return 0, err
+	}
+	peak, err := forage.PeakGrowth(mean, meanToPeak)
+	return peak, s.notes.keep(err, date, s.daysLeft(date))
+}
+
+// daysLeft gives the days of the plan in a date's month, from the date on.
+func (s *setting) daysLeft(date units.Date) int {
+	return min(date.DaysInMonth()-date.Day()+1, int(s.farm.Season.To.Sub(date))+1)
+}
+
+// rainScale gives forage as a share of normal, by the rain of the key months
+// so far; 1 where the rain is not known.
+func (s *setting) rainScale(at *site, date units.Date) (units.Fraction, error) {
+	if len(s.farm.Rain.Normal) != 12 || len(s.farm.Rain.Months) == 0 {
+		return 1, nil
+	}
+	share, err := rainfall.KeyRainShare(date, at.pasture.KeyMonths, s.record, s.farm.Rain.normals())
+	if err = s.notes.keep(err, date, s.daysLeft(date)); err != nil {
+		return 0, err
+	}
+	scale, err := rainfall.ForageShare(share)
+	return scale, s.notes.keep(err, date, s.daysLeft(date))
+}
+
+// record gives the months as a series, in order.
+func (r *Rain) record() []rainfall.MonthlyRain {
+	var all []rainfall.MonthlyRain
+	for _, key := range sortedKeys(r.Months) {
+		year, month := int(key[0]-'0')*1000+int(key[1]-'0')*100+int(key[2]-'0')*10+int(key[3]-'0'), int(key[5]-'0')*10+int(key[6]-'0')
+		all = append(all, rainfall.MonthlyRain{Year: year, Month: time.Month(month), Rain: r.Months[key]})
+	}
+	return all
+}
+
+func (r *Rain) normals() (all [12]units.RainDepth) {
+	copy(all[:], r.Normal)
+	return all
+}
+
+// normalYear gives the rain of a normal year, 0 where it is not known.
+func (r *Rain) normalYear() units.RainDepth {
+	if len(r.Normal) == 0 {
+		return r.Year
+	}
+	sum := units.RainDepth(0)
+	for _, depth := range r.Normal {
+		sum += depth
+	}
+	return sum
+}
+
+func (s *setting) settleGroup(g *Group) error {
+	group, err := g.herd()
+	if err != nil {
+		return err
+	}
+	demand := make([]float64, s.input.Days)
+	for day := range demand {
+		date := s.date(day)
+		if date < s.farm.Season.From {
+			continue // before the season the animals are elsewhere
+		}
+		d, err := group.DemandOn(date, s.end.Other())
+		if err = s.notes.keep(err, date, 1); err != nil {
+			return err
+		}
+		demand[day] = float64(d)
+	}
+	s.herd = append(s.herd, group)
+	s.input.Groups = append(s.input.Groups, season.Group{Demand: demand})
+	return nil
+}
+
+func (s *setting) settleRotation(r *Rotation) error {
+	rotation := season.Rotation{ShortestRest: int(r.ShortestRest), Moves: max(1, r.MovesADay), ShortestStrip: float64(defaultStrip)}
+	if r.ShortestStrip > 0 {
+		rotation.ShortestStrip = float64(r.ShortestStrip)
+	}
+	for _, id := range r.Land {
+		rotation.Lands = append(rotation.Lands, s.farm.landIndex(id))
+	}
+	for _, m := range r.Groups {
+		rotation.Members = append(rotation.Members, season.Member{Group: s.farm.groupIndex(m.Group), Lag: int(m.Behind)})
+	}
+	for stay := units.Days(1); stay <= units.Days(s.input.Days); stay++ {
+		use, err := forage.UsableShare(stay)
+		if units.Impossible(err) {
+			return err
+		}
+		rotation.Use = append(rotation.Use, float64(use))
+		if err != nil { // beyond the table the share stays what it is
+			break
+		}
+	}
+	s.input.Rotations = append(s.input.Rotations, rotation)
+	return nil
+}
+
+func (s *setting) settleCuts() {
+	for _, c := range s.farm.Cuts {
+		at := s.farm.landIndex(c.Land)
+		stubble, err := s.mass(&s.lands[at], c.Stubble)
+		if err != nil {
+			continue // a positive height times a positive density
+		}
+		to := c.To
+		if to == 0 {
+			to = s.farm.Land[at].length()
+		}
+		s.input.Cuts = append(s.input.Cuts, season.Cut{
+			Day: int(c.Date) - int(s.start), Land: at, Stubble: float64(stubble), From: float64(c.From), To: float64(to),
+		})
+	}
+}
+
+// widen multiplies every lane's width and every paddock's area.
+func (s *setting) widen(factor float64) {
+	for i := range s.input.Lands {
+		s.input.Lands[i].Width *= factor
+	}
+}
+
+// multiply sets one group's head, its changes in proportion.
+func (s *setting) multiply(group int, factor float64) {
+	demand := s.input.Groups[group].Demand
+	scaled := make([]float64, len(demand))
+	for i, d := range demand {
+		scaled[i] = d * factor
+	}
+	s.input.Groups[group].Demand = scaled
+}
+
+// hayAllowed gives the dry matter of the hay in store that animals can eat.
+func (f *Farm) hayAllowed() units.DryMatter {
+	return units.DryMatter(float64(f.Feed.Hay) * float64(f.hayDryMatter()) * float64(1-f.Feed.Waste))
+}
+
+// madeAllowed gives the dry matter of a cut that animals can eat.
+func (f *Farm) madeAllowed(cut units.DryMatter) units.DryMatter {
+	return units.DryMatter(float64(f.kept(cut)) * float64(1-f.Feed.Waste))
+}
+
+// kept gives what is left of a cut when it is fed.
+func (f *Farm) kept(cut units.DryMatter) units.DryMatter {
+	if f.Feed.Loss == nil {
+		return cut
+	}
+	return units.DryMatter(float64(cut) * float64(1-*f.Feed.Loss))
+}
+
+func (f *Farm) hayDryMatter() units.Fraction {
+	if f.Feed.DryMatter == 0 {
+		return defaultHayDryMatter
+	}
+	return f.Feed.DryMatter
+}
+
+// asFed gives the hay to carry out so that the animals eat so much dry matter.
+func (f *Farm) asFed(eaten units.DryMatter) units.FreshFeed {
+	return units.FreshFeed(float64(eaten) / float64(f.hayDryMatter()) / float64(1-f.Feed.Waste))
+}
+
+// finite tells a number from NaN and the infinities.
+func finite(v float64) bool { return !math.IsNaN(v) && !math.IsInf(v, 0) }

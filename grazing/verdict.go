@@ -1,0 +1,124 @@
+package grazing
+
+import (
+	"fmt"
+	"strings"
+
+	"example.org/soum/forage"
+	"example.org/soum/herd"
+	"example.org/soum/internal/season"
+	"example.org/soum/units"
+)
+
+// Verdict is what the plan comes to.
+type Verdict struct {
+	Carries  bool              `json:"carries"`               // no feed beyond what the farm allows
+	Limit    Limit             `json:"limit"`                 // what bound where it does not
+	Herd     units.AnimalUnits `json:"herd_animal_units"`     // by weight ÷ 1,000 lb, on the season's first day
+	Leaders  []Carried         `json:"leaders"`               // the leading group of each rotation
+	Textbook units.AnimalUnits `json:"textbook_animal_units"` // annual yield × use ÷ demand; the verdict follows the season
+	English  string            `json:"english"`               // the same in one paragraph
+}
+
+// fillVerdict compares the season with what the farm allows.
+func (s *setting) fillVerdict(plan *Plan, _ *season.Result) error {
+	v := &plan.Verdict
+	v.Limit = s.needs(-1)
+	v.Carries = v.Limit == LimitNone && s.waterHolds(s.drinks(), -1, 1)
+	if v.Limit == LimitNone && !v.Carries {
+		v.Limit = LimitWater
+	}
+	for g := range s.herd {
+		state := s.herd[g].On(s.farm.Season.From)
+		each, err := herd.AnimalUnits(state.Weight)
+		if err = s.notes.keep(err, s.start, 1); err != nil {
+			return err
+		}
+		v.Herd += units.AnimalUnits(state.Head) * each
+	}
+	for i := range s.farm.Rotations {
+		carried, err := Carries(s.farm, s.farm.Rotations[i].Groups[0].Group)
+		if err != nil {
+			return err
+		}
+		v.Leaders = append(v.Leaders, carried)
+	}
+	var err error
+	if v.Textbook, err = s.textbook(); err != nil {
+		return err
+	}
+	v.English = s.verdictText(plan)
+	return nil
+}
+
+// textbook gives the carrying capacity of the handbook: what the land in
+// rotation grows in a normal year, times the share eaten in a day's stay, over
+// the demand of an animal unit (26 lb a day) for the season's days.
+func (s *setting) textbook() (units.AnimalUnits, error) {
+	use, err := forage.UsableShare(units.Day)
+	if err != nil {
+		return 0, err
+	}
+	demand, err := herd.UnitDemand(herd.UnitTwentySixPounds)
+	if err != nil {
+		return 0, err
+	}
+	total := units.AnimalUnits(0)
+	days := units.Days(s.input.Days) - max(0, s.farm.Season.From.Sub(s.start))
+	for i := range s.farm.Land {
+		if s.farm.rotationOf(s.farm.Land[i].ID) == nil {
+			continue
+		}
+		at := &s.lands[i]
+		grown := at.annual * units.Yield(sumShares(at.pasture.Shares))
+		rate, err := CarryingCapacity(grown, use, demand, days)
+		if err = s.notes.keep(err, s.start, 1); err != nil {
+			return 0, err
+		}
+		total += units.AnimalUnits(float64(rate) * float64(s.farm.Land[i].area()))
+	}
+	return total, nil
+}
+
+// limitWords tells a limit in words.
+var limitWords = map[Limit]string{
+	LimitNone: "no limit was met", LimitGrass: "grass runs short", LimitRest: "the land has not rested long enough",
+	LimitWinter: "nothing grows at the time", LimitWater: "the water gives out",
+}
+
+// verdictText is the verdict in one paragraph.
+func (s *setting) verdictText(plan *Plan) string {
+	v := &plan.Verdict
+	var b strings.Builder
+	waiting, short := units.DryMatter(0), units.DryMatter(0)
+	for _, f := range plan.Feeding {
+		if f.Why == FeedLeadIn {
+			waiting += f.Wanted
+		} else {
+			short += f.Wanted
+		}
+	}
+	switch {
+	case v.Carries && short == 0:
+		fmt.Fprintf(&b, "From %s to %s the land carries this herd (%s) on grass alone.", plan.From, plan.To, s.text(v.Herd))
+	case v.Carries:
+		fmt.Fprintf(&b, "From %s to %s the land carries this herd (%s) with %s of dry matter out of the hay it has.", plan.From, plan.To, s.text(v.Herd), s.text(short))
+	case v.Limit == LimitWater:
+		fmt.Fprintf(&b, "From %s to %s this herd (%s) drinks more than the water source gives.", plan.From, plan.To, s.text(v.Herd))
+	default:
+		fmt.Fprintf(&b, "From %s to %s the land does not carry this herd (%s) as planned: %s, and feed for %s of dry matter is wanted.",
+			plan.From, plan.To, s.text(v.Herd), limitWords[v.Limit], s.text(short))
+		if plan.Hay.Short > 0 {
+			fmt.Fprintf(&b, " Hay of %s is to be found beyond the %s in store and the %s of the cuts.", s.text(plan.Hay.Short), s.text(plan.Hay.Store), s.text(plan.Hay.Made))
+		}
+	}
+	if waiting > 0 {
+		fmt.Fprintf(&b, " Until the first strips are opened ahead of them, followers want %s of feed.", s.text(waiting))
+	}
+	for _, c := range v.Leaders {
+		fmt.Fprintf(&b, " With all else as it stands it carries %d of the %s (%d to %d over the printed spans of grass and appetite), where the plan begins with %s; beyond that, %s.",
+			c.Middle, c.Group, c.Low, c.High, units.Number(s.farm.Groups[s.farm.groupIndex(c.Group)].Head), limitWords[c.Limits[1]])
+	}
+	fmt.Fprintf(&b, " The textbook sum (yield × use ÷ demand) gives %s; the season, which counts rest and the months, decides.", s.text(v.Textbook))
+	return b.String()
+}
