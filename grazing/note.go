@@ -17,7 +17,6 @@ type Note struct {
 
 // notebook collects what a plan meets on the way. A nil notebook forgets.
 type notebook struct {
-	system units.System
 	notes  []Note
 	ranges []*rangeNote
 }

@@ -184,13 +184,27 @@ type PlanDay struct {
 //
 // Source: ours: the rules in DEVELOPERS.md, made of the formulas named there
 func PlanSeason(farm *Farm) (*Plan, error) {
-	if err := farm.Check(); err != nil {
-		return nil, err
-	}
-	notes := &notebook{system: farm.Units}
-	s, err := settle(farm, units.Middle, notes)
+	plan, s, err := planDays(farm)
 	if err != nil {
 		return nil, err
+	}
+	if plan.Verdict.Leaders, err = s.leaders(); err != nil {
+		return nil, err
+	}
+	plan.Verdict.English = s.verdictText(plan)
+	return plan, nil
+}
+
+// planDays plans everything but what needs many seasons: the heads carried, and
+// the verdict in words.
+func planDays(farm *Farm) (*Plan, *setting, error) {
+	if err := farm.Check(); err != nil {
+		return nil, nil, err
+	}
+	notes := &notebook{}
+	s, err := settle(farm, units.Middle, notes)
+	if err != nil {
+		return nil, nil, err
 	}
 	result := season.Run(&s.input)
 	plan := &Plan{Today: farm.Today, From: farm.Season.From, To: farm.Season.To, Factor: 1}
@@ -198,13 +212,13 @@ func PlanSeason(farm *Farm) (*Plan, error) {
 		s.fillDays, s.fillMoves, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
 	} {
 		if err := fill(plan, result); err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 	}
 	plan.Cautions = cautions(s, plan)
 	s.remark(plan, result)
 	plan.Notes = notes.all()
-	return plan, nil
+	return plan, s, nil
 }
 
 // fillDays fills the days and the months.

@@ -36,19 +36,22 @@ func (s *setting) fillVerdict(plan *Plan, _ *season.Result) error {
 		}
 		v.Herd += units.AnimalUnits(state.Head) * each
 	}
+	var err error
+	v.Textbook, err = s.textbook()
+	return err
+}
+
+// leaders tells how many of each rotation's leading group the land carries.
+func (s *setting) leaders() ([]Carried, error) {
+	var all []Carried
 	for i := range s.farm.Rotations {
 		carried, err := Carries(s.farm, s.farm.Rotations[i].Groups[0].Group)
 		if err != nil {
-			return err
+			return nil, err
 		}
-		v.Leaders = append(v.Leaders, carried)
+		all = append(all, carried)
 	}
-	var err error
-	if v.Textbook, err = s.textbook(); err != nil {
-		return err
-	}
-	v.English = s.verdictText(plan)
-	return nil
+	return all, nil
 }
 
 // textbook gives the carrying capacity of the handbook: what the land in

@@ -189,7 +189,6 @@ type run struct {
 	result    *Result
 	day       int
 	book      Day
-	eaten     [][]float64
 }
 
 // Run steps the season to its end. The input must be sound (ceiling above
