@@ -53,15 +53,15 @@ const (
 func FirstFarm(a Answers) (*Farm, error) {
 	pasture, err := forage.PastureByName(a.Pasture)
 	if err != nil {
-		return nil, fault("pasture", a.Pasture, err.Error(), "the name of a pasture row")
+		return nil, wrongName("pasture", a.Pasture, err)
 	}
 	switch {
 	case !(a.Area > 0):
-		return nil, fault("land", a.Area, "missing, 0 or negative", "an area above 0")
+		return nil, size("land", a.Area, "an area above 0")
 	case !(a.Rain >= 0):
-		return nil, fault("rain", a.Rain, "negative", "the rain of a normal year, 0 or more")
+		return nil, fault("rain", a.Rain, "is negative", "the rain of a normal year, 0 or more")
 	case len(a.Stock) == 0:
-		return nil, fault("stock", "", "no animals", `at least one, such as "12 dairy-goat"`)
+		return nil, fault("stock", "", "names no animals", `at least one, such as "12 dairy-goat"`)
 	}
 	farm := &Farm{
 		Version: 1, Units: a.Units, Today: a.Today,
@@ -75,7 +75,34 @@ func FirstFarm(a Answers) (*Farm, error) {
 		return nil, err
 	}
 	firstRotation(farm, pasture)
-	return farm, farm.Check()
+	if err := farm.Check(); err != nil {
+		return nil, err
+	}
+	return farm, waitForGrass(farm)
+}
+
+// waitForGrass lets the season begin on the first day, within 60, on which the
+// grass has grown to the turn-in height.
+func waitForGrass(farm *Farm) error {
+	s, err := settle(farm, units.Middle, nil)
+	if err != nil {
+		return err
+	}
+	at := &s.lands[0]
+	mass := units.Yield(s.input.Lands[0].Stretches[0].Mass)
+	for day := range min(60, s.input.Days) {
+		if mass >= at.turnIn {
+			if day > 0 {
+				farm.Season.From = s.date(day)
+				farm.Season.Note = "It begins on the day the grass is reckoned to reach the turn-in height. " + farm.Season.Note
+			}
+			return nil
+		}
+		if mass, err = forage.Regrown(mass, at.ceiling, units.Growth(s.input.Lands[0].Peak[day]), units.Day); units.Impossible(err) {
+			return err
+		}
+	}
+	return nil
 }
 
 // lastGrowth gives the last day of the last month with growth within a year.
@@ -96,7 +123,7 @@ func firstLand(farm *Farm, a Answers, p forage.Pasture) {
 	side := math.Sqrt(float64(a.Area))
 	height, note := a.Height, "your height"
 	if height == 0 {
-		height, note = p.TurnIn.At(units.Middle), "height filled in: the row's turn-in height ("+p.HeightSource+"); walk the land and measure"
+		height, note = p.TurnIn.Low, "height filled in: the row's lowest turn-in height ("+p.HeightSource+"); walk the land and measure"
 	}
 	for i := range firstLanes {
 		farm.Land = append(farm.Land, Land{
@@ -116,10 +143,10 @@ func firstStock(farm *Farm, stock []StockAnswer) error {
 	for i, answer := range stock {
 		class, err := herd.ClassByName(answer.Class)
 		if err != nil {
-			return fault(fmt.Sprintf("stock[%d]", i), answer.Class, err.Error(), "the name of a stock class")
+			return wrongName(fmt.Sprintf("stock[%d]", i), answer.Class, err)
 		}
 		if !(answer.Head > 0) {
-			return fault(fmt.Sprintf("stock[%d]", i), units.Number(answer.Head)+" "+answer.Class, "not a number of animals", "a number above 0")
+			return fault(fmt.Sprintf("stock[%d]", i), units.Number(answer.Head)+" "+answer.Class, "is no number of animals", "a number above 0")
 		}
 		if need[answer.Class] != 0 {
 			return fault(fmt.Sprintf("stock[%d]", i), answer.Class, "stands twice", "each class once")
@@ -137,10 +164,10 @@ func firstStock(farm *Farm, stock []StockAnswer) error {
 // firstRotation puts all groups on all lanes, a day behind one another.
 func firstRotation(farm *Farm, p forage.Pasture) {
 	r := Rotation{
-		TurnIn: p.TurnIn.At(units.Middle), Leave: max(p.Leave.At(units.Middle), lowestLeave), ShortestRest: firstRest, MovesADay: 1,
+		TurnIn: p.TurnIn.Low, Leave: max(p.Leave.Low, lowestLeave), ShortestRest: firstRest, MovesADay: 1,
 	}
 	r.Note = strings.Join([]string{
-		"Heights filled in: turn-in is the middle of the row (" + p.HeightSource + "), leave the middle of the row but not under 3 in (common practice, without a source)",
+		"Heights filled in: the lower ends of the row (" + p.HeightSource + "), but not under 3 in left (common practice, without a source)",
 		"rest filled in: 30 days [CORNELL-PLAN]",
 		"one move a day, and groups a day behind one another in the order of need: common practice, without a source",
 	}, "; ") + "."
@@ -151,7 +178,7 @@ func firstRotation(farm *Farm, p forage.Pasture) {
 		r.Groups = append(r.Groups, Member{Group: farm.Groups[i].ID, Behind: units.Days(i)})
 	}
 	if r.Leave >= r.TurnIn { // a low sward: the row's own height after all
-		r.Leave = p.Leave.At(units.Middle)
+		r.Leave = p.Leave.Low
 	}
 	farm.Rotations = []Rotation{r}
 }

@@ -43,8 +43,8 @@ func TestFirstFarm(t *testing.T) {
 	assert.Equal(t, "laying-hen", farm.Rotations[0].Groups[2].Group)
 	assert.Equal(t, 2*units.Day, farm.Rotations[0].Groups[2].Behind)
 	// orchardgrass begins at 8 to 12 in and ends at 3 to 6 [UGA-HEIGHTS]
-	assert.InDelta(t, 10, farm.Rotations[0].TurnIn.Inches(), 1e-9)
-	assert.InDelta(t, 4.5, farm.Rotations[0].Leave.Inches(), 1e-9)
+	assert.InDelta(t, 8, farm.Rotations[0].TurnIn.Inches(), 1e-9)
+	assert.InDelta(t, 3, farm.Rotations[0].Leave.Inches(), 1e-9)
 	assert.Equal(t, "2026-10-31", farm.Season.To.String()) // its last month with a share
 	for _, g := range farm.Groups {
 		assert.NotEmpty(t, g.Note)
@@ -88,4 +88,18 @@ func TestFirstFarmRefuses(t *testing.T) {
 		_, err := grazing.FirstFarm(a)
 		require.ErrorContains(t, err, c.says)
 	}
+}
+
+// TestFirstFarmWaitsForGrass begins with grass an inch short of its turn-in
+// height: the season begins when it is there, and the first move is that day.
+func TestFirstFarmWaitsForGrass(t *testing.T) {
+	a := answers(t)
+	a.Height = 7 * units.HeightInch
+	farm, err := grazing.FirstFarm(a)
+	require.NoError(t, err)
+	assert.Greater(t, farm.Season.From, a.Today)
+	p := plan(t, farm)
+	assert.Equal(t, farm.Season.From, p.Moves[0].Date)
+	assert.GreaterOrEqual(t, p.Moves[0].Height.Inches(), 8.0)
+	assert.Less(t, p.Moves[0].Height.Inches(), 8.5)
 }

@@ -1,7 +1,6 @@
 package grazing
 
 import (
-	"fmt"
 	"math"
 	"slices"
 	"strconv"
@@ -63,7 +62,7 @@ func Carries(farm *Farm, group string) (Carried, error) {
 	}
 	at := farm.groupIndex(group)
 	if at < 0 {
-		return Carried{}, fmt.Errorf("grazing.Carries: group is %s: no group has this id", strconv.Quote(group))
+		return Carried{}, fault("group", strconv.Quote(group), "is the id of no group", "the id of a group in the farm")
 	}
 	c := Carried{Group: group}
 	for i, end := range []units.End{units.Low, units.Middle, units.High} {

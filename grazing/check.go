@@ -1,9 +1,11 @@
 package grazing
 
 import (
+	"errors"
 	"fmt"
 	"regexp"
 	"strconv"
+	"strings"
 
 	"example.org/soum/forage"
 	"example.org/soum/herd"
@@ -24,6 +26,27 @@ func fault(path string, value any, problem, allowed string) error {
 		text = both(q)
 	}
 	return &document.Error{Path: path, Value: text, Problem: problem, Allowed: allowed}
+}
+
+// size is fault for a quantity that must lie above 0: what is 0 was left out,
+// or might as well have been.
+func size[Q interface {
+	~float64
+	shown
+}](path string, value Q, allowed string) error {
+	if value == 0 {
+		return fault(path, value, "is not above 0, or was left out", allowed)
+	}
+	return fault(path, value, "is negative", allowed)
+}
+
+// wrongName is fault for the name of a row.
+func wrongName(path, name string, err error) error {
+	var parse *units.ParseError
+	if errors.As(err, &parse) {
+		return fault(path, strconv.Quote(name), "is the name of no row: "+parse.Problem, "one of: "+strings.Join(parse.Accepts, ", ")+", or a row of your own")
+	}
+	return fault(path, strconv.Quote(name), "cannot be used: "+err.Error(), "a row's name, or a row of your own")
 }
 
 // shown is a quantity that prints for people.
@@ -53,20 +76,20 @@ func (f *Farm) Check() error {
 func (f *Farm) checkSeason() error {
 	switch {
 	case f.Version != 1:
-		return fault("version", f.Version, "unknown version of the form", "1")
+		return fault("version", f.Version, "is no known version of the form", "1")
 	case f.Season.To < f.Season.From:
-		return fault("season.to", f.Season.To, "before season.from", "a date from "+f.Season.From.String()+" on")
+		return fault("season.to", f.Season.To, "is before season.from", "a date from "+f.Season.From.String()+" on")
 	case f.Season.To < f.Today:
-		return fault("season.to", f.Season.To, "before today", "a date from "+f.Today.String()+" on")
+		return fault("season.to", f.Season.To, "is before today", "a date from "+f.Today.String()+" on")
 	case f.Season.To.Sub(f.Today) > longestPlan:
-		return fault("season.to", f.Season.To, "too far off", fmt.Sprintf("a date within %d days of today", longestPlan))
+		return fault("season.to", f.Season.To, "is too far off", fmt.Sprintf("a date within %d days of today", longestPlan))
 	}
 	return nil
 }
 
 func (f *Farm) checkLand() error {
 	if len(f.Land) == 0 {
-		return fault("land", "[]", "no land", "at least one lane or paddock")
+		return fault("land", "[]", "holds no land", "at least one lane or paddock")
 	}
 	ids := map[string]bool{}
 	for i := range f.Land {
@@ -79,7 +102,7 @@ func (f *Farm) checkLand() error {
 		}
 		pasture, err := l.pasture()
 		if err != nil {
-			return fault(path+".pasture", l.Pasture.Name, err.Error(), "a row's name, or a row of your own")
+			return wrongName(path+".pasture", l.Pasture.Name, err)
 		}
 		if err := checkPasture(path+".pasture", pasture); err != nil {
 			return err
@@ -93,7 +116,7 @@ func (f *Farm) checkLand() error {
 
 func checkID(ids map[string]bool, path, id string) error {
 	if id == "" {
-		return fault(path+".id", `""`, "empty", "a name of your own")
+		return fault(path+".id", `""`, "is empty", "a name of your own")
 	}
 	if ids[id] {
 		return fault(path+".id", strconv.Quote(id), "stands twice", "a name that no other has")
@@ -106,15 +129,15 @@ func (l *Land) checkSize(path string) error {
 	lane := l.Width != 0 || l.Length != 0
 	switch {
 	case lane && l.Area != 0:
-		return fault(path+".area", l.Area, "a lane has width and length, a paddock has an area", "one or the other")
+		return fault(path+".area", l.Area, "stands beside width or length: a lane has those, a paddock an area", "one or the other")
 	case !lane && !(l.Area > 0):
-		return fault(path+".area", l.Area, "missing, 0 or negative, and no width and length either", "an area above 0, or width and length above 0")
+		return size(path+".area", l.Area, "an area above 0, or width and length above 0")
 	case lane && !(l.Width > 0):
-		return fault(path+".width", l.Width, "missing, 0 or negative", "a length above 0")
+		return size(path+".width", l.Width, "a length above 0")
 	case lane && !(l.Length > 0):
-		return fault(path+".length", l.Length, "missing, 0 or negative", "a length above 0")
+		return size(path+".length", l.Length, "a length above 0")
 	case l.Width > 1e5 || l.Length > 1e5 || l.Area > 1e10:
-		return fault(path, l.ID, "larger than any farm", "at most 100 km either way")
+		return fault(path, l.ID, "is larger than any farm", "at most 100 km either way")
 	}
 	return nil
 }
@@ -124,23 +147,23 @@ func checkPasture(path string, p forage.Pasture) error {
 	sum := units.Fraction(0)
 	for month, share := range p.Shares {
 		if !(share >= 0 && share <= 1) {
-			return fault(fmt.Sprintf("%s.shares[%d]", path, month), share, "no share", "0 % to 100 %")
+			return fault(fmt.Sprintf("%s.shares[%d]", path, month), share, "is no share", "0 % to 100 %")
 		}
 		sum += share
 	}
 	switch {
 	case sum < 0.9 || sum > 1.1:
-		return fault(path+".shares", sum, "the shares of the months do not make up the year", "a sum of 90 % to 110 %")
+		return fault(path+".shares", sum, "do not make up a year", "a sum of 90 % to 110 %")
 	case !(p.Leave.Low > 0) || !(p.Leave.High >= p.Leave.Low):
-		return fault(path+".leave", p.Leave, "not a span of heights", "low above 0, high not below it")
+		return fault(path+".leave", p.Leave, "is no span of heights", "low above 0, high not below it")
 	case !(p.TurnIn.Low > 0) || !(p.TurnIn.High >= p.TurnIn.Low):
-		return fault(path+".turn_in", p.TurnIn, "not a span of heights", "low above 0, high not below it")
+		return fault(path+".turn_in", p.TurnIn, "is no span of heights", "low above 0, high not below it")
 	case !(p.YieldLow > 0) || !(p.YieldMedium > 0) || !(p.YieldHigh > 0):
-		return fault(path+".yield_medium", p.YieldMedium, "missing, 0 or negative", "three yields above 0")
+		return size(path+".yield_medium", p.YieldMedium, "three yields above 0")
 	}
 	for i, month := range p.KeyMonths {
 		if month < 1 || month > 12 {
-			return fault(fmt.Sprintf("%s.key_months[%d]", path, i), month, "no month", "1 to 12")
+			return fault(fmt.Sprintf("%s.key_months[%d]", path, i), month, "is no month", "1 to 12")
 		}
 	}
 	return nil
@@ -152,21 +175,21 @@ func (l *Land) checkStand(path string, today units.Date) error {
 	ceiling := l.ceiling(pasture)
 	condition := l.condition()
 	if _, err := pasture.Density(condition); err != nil && l.Density == 0 {
-		return fault(path+".condition", condition, err.Error(), "a condition that the pasture row has a density for, or a density")
+		return fault(path+".condition", strconv.Quote(condition.String()), "is a condition that the pasture row has no density for", "another condition, or a density of your own")
 	}
 	switch {
 	case l.Density < 0:
-		return fault(path+".density", l.Density, "negative", "a density above 0")
+		return fault(path+".density", l.Density, "is negative", "a density above 0")
 	case l.Yield < 0:
-		return fault(path+".yield", l.Yield, "negative", "a yield above 0")
+		return fault(path+".yield", l.Yield, "is negative", "a yield above 0")
 	case !(ceiling > 0):
-		return fault(path+".ceiling", ceiling, "missing, 0 or negative", "the height at which growth ends")
+		return size(path+".ceiling", ceiling, "the height at which growth ends")
 	case l.MowAbove < 0:
-		return fault(path+".mow_above", l.MowAbove, "negative", "a height above 0")
+		return fault(path+".mow_above", l.MowAbove, "is negative", "a height above 0")
 	case l.Legume != nil && !(*l.Legume >= 0 && *l.Legume <= 1):
-		return fault(path+".legume", *l.Legume, "no share", "0 % to 100 %")
+		return fault(path+".legume", *l.Legume, "is no share", "0 % to 100 %")
 	case len(l.Stretches) > 0 && l.isPaddock():
-		return fault(path+".stretches", len(l.Stretches), "a paddock is grazed whole", "height, and no stretches")
+		return fault(path+".stretches", len(l.Stretches), "stretches cannot be grazed apart: a paddock is grazed whole", "height, and no stretches")
 	case len(l.Stretches) > 0 && l.Height != 0:
 		return fault(path+".height", l.Height, "stands beside stretches", "one height for the whole, or stretches")
 	case len(l.Stretches) > 0 && l.Grazed != nil:
@@ -179,7 +202,7 @@ func (l *Land) checkStand(path string, today units.Date) error {
 	for i, s := range l.Stretches {
 		at := fmt.Sprintf("%s.stretches[%d]", path, i)
 		if !(s.To > from) {
-			return fault(at+".to", s.To, "not beyond the stretch before it", "a distance above "+both(from))
+			return fault(at+".to", s.To, "is not beyond the stretch before it", "a distance above "+both(from))
 		}
 		from = s.To
 		if err := checkHeight(at, s.Height, s.Grazed, ceiling, today); err != nil {
@@ -187,7 +210,7 @@ func (l *Land) checkStand(path string, today units.Date) error {
 		}
 	}
 	if difference := from - l.Length; difference > 1e-6*l.Length || difference < -1e-6*l.Length {
-		return fault(fmt.Sprintf("%s.stretches[%d].to", path, len(l.Stretches)-1), from, "the last stretch does not end where the lane does", both(l.Length))
+		return fault(fmt.Sprintf("%s.stretches[%d].to", path, len(l.Stretches)-1), from, "does not end where the lane does", both(l.Length))
 	}
 	return nil
 }
@@ -195,18 +218,18 @@ func (l *Land) checkStand(path string, today units.Date) error {
 func checkHeight(path string, height units.Height, grazed *units.Date, ceiling units.Height, today units.Date) error {
 	switch {
 	case !(height > 0):
-		return fault(path+".height", height, "missing, 0 or negative", "today's height, above 0")
+		return size(path+".height", height, "today's height, above 0")
 	case height > ceiling:
-		return fault(path+".height", height, "above the ceiling at which growth ends", "at most "+both(ceiling)+", or a higher ceiling of your own")
+		return fault(path+".height", height, "is above the ceiling at which growth ends", "at most "+both(ceiling)+", or a higher ceiling of your own")
 	case grazed != nil && *grazed > today:
-		return fault(path+".grazed", *grazed, "after today", "a date up to "+today.String())
+		return fault(path+".grazed", *grazed, "is after today", "a date up to "+today.String())
 	}
 	return nil
 }
 
 func (f *Farm) checkGroups() error {
 	if len(f.Groups) == 0 {
-		return fault("groups", "[]", "no animals", "at least one group")
+		return fault("groups", "[]", "holds no animals", "at least one group")
 	}
 	ids := map[string]bool{}
 	for i := range f.Groups {
@@ -216,7 +239,7 @@ func (f *Farm) checkGroups() error {
 		}
 		class, err := g.class()
 		if err != nil {
-			return fault(path+".class", g.Class.Name, err.Error(), "a class's name, or a row of your own")
+			return wrongName(path+".class", g.Class.Name, err)
 		}
 		if err := checkClass(path+".class", class); err != nil {
 			return err
@@ -232,17 +255,17 @@ func (f *Farm) checkGroups() error {
 func checkClass(path string, c herd.Class) error {
 	switch {
 	case len(c.Intake) == 0:
-		return fault(path+".intake", "[]", "no intake", "dry matter a day as a share of live weight, for at least one stage")
+		return fault(path+".intake", "[]", "holds no intake", "dry matter a day as a share of live weight, for at least one stage")
 	case c.Kind.String() == "":
-		return fault(path+".kind", int(c.Kind), "missing", "the kind of animal")
+		return fault(path+".kind", int(c.Kind), "is missing", "the kind of animal")
 	case !(c.Weight > 0):
-		return fault(path+".weight", c.Weight, "missing, 0 or negative", "the live weight of one animal")
+		return size(path+".weight", c.Weight, "the live weight of one animal")
 	case !isShare(c.Pasture):
-		return fault(path+".pasture", c.Pasture, "no span of shares", "low and high from 0 % to 100 %")
+		return fault(path+".pasture", c.Pasture, "is no span of shares", "low and high from 0 % to 100 %")
 	}
 	for i, row := range c.Intake {
 		if !isShare(row.Share) || row.Share.High == 0 {
-			return fault(fmt.Sprintf("%s.intake[%d].share", path, i), row.Share, "no span of shares", "low and high above 0 % and up to 100 %")
+			return fault(fmt.Sprintf("%s.intake[%d].share", path, i), row.Share, "is no span of shares", "low and high above 0 % and up to 100 %")
 		}
 	}
 	return nil
@@ -255,11 +278,11 @@ func isShare(s units.Span[units.Fraction]) bool {
 func (g *Group) check(path string, class herd.Class) error {
 	switch {
 	case g.Head == 0:
-		return fault(path+".head", g.Head, "a group without animals", "a number above 0")
+		return fault(path+".head", g.Head, "is a group without animals", "a number above 0")
 	case !(g.Head > 0 && g.Head <= 1e6):
-		return fault(path+".head", g.Head, "negative or beyond counting", "a number above 0")
+		return fault(path+".head", g.Head, "is negative or beyond counting", "a number above 0")
 	case g.Weight < 0:
-		return fault(path+".weight", g.Weight, "negative", "the live weight of one animal, above 0")
+		return fault(path+".weight", g.Weight, "is negative", "the live weight of one animal, above 0")
 	}
 	if err := checkStage(path+".stage", class, g.Stage); err != nil {
 		return err
@@ -270,9 +293,9 @@ func (g *Group) check(path string, class herd.Class) error {
 		case e.Head == nil && e.Weight == nil && e.Stage == nil:
 			return fault(at, e.Date, "changes nothing", "head, weight or stage")
 		case e.Head != nil && !(*e.Head >= 0 && *e.Head <= 1e6):
-			return fault(at+".head", *e.Head, "negative or beyond counting", "the number from that day on, 0 or more")
+			return fault(at+".head", *e.Head, "is negative or beyond counting", "the number from that day on, 0 or more")
 		case e.Weight != nil && !(*e.Weight > 0):
-			return fault(at+".weight", *e.Weight, "0 or negative", "a live weight above 0")
+			return fault(at+".weight", *e.Weight, "is 0 or negative", "a live weight above 0")
 		}
 		if e.Stage != nil {
 			if err := checkStage(at+".stage", class, *e.Stage); err != nil {
@@ -288,28 +311,37 @@ func checkStage(path string, class herd.Class, stage herd.Stage) error {
 		return nil
 	}
 	if _, err := class.IntakeAt(stage); err != nil {
-		return fault(path, stage, err.Error(), "a stage that the class has")
+		return fault(path, strconv.Quote(stage.String()), "is no stage of this class", "one of: "+stagesOf(class))
 	}
 	return nil
 }
 
+// stagesOf lists the stages that a class has figures for.
+func stagesOf(class herd.Class) string {
+	var all []string
+	for _, row := range class.Intake {
+		all = append(all, row.Stage.String())
+	}
+	return strings.Join(all, ", ")
+}
+
 func (f *Farm) checkRotations() error {
 	if len(f.Rotations) == 0 {
-		return fault("rotations", "[]", "no rotation", "at least one, with land and groups")
+		return fault("rotations", "[]", "holds no rotation", "at least one, with land and groups")
 	}
 	landOf, groupOf := map[string]string{}, map[string]string{}
 	for i := range f.Rotations {
 		r, path := &f.Rotations[i], fmt.Sprintf("rotations[%d]", i)
 		if len(r.Land) == 0 {
-			return fault(path+".land", "[]", "no land", "ids of land, in order")
+			return fault(path+".land", "[]", "holds no land", "ids of land, in order")
 		}
 		if len(r.Groups) == 0 {
-			return fault(path+".groups", "[]", "no groups", "groups, the leader first")
+			return fault(path+".groups", "[]", "holds no groups", "groups, the leader first")
 		}
 		for j, id := range r.Land {
 			at := fmt.Sprintf("%s.land[%d]", path, j)
 			if f.landIndex(id) < 0 {
-				return fault(at, strconv.Quote(id), "no land has this id", "the id of land")
+				return fault(at, strconv.Quote(id), "is the id of no land", "the id of land")
 			}
 			if before, taken := landOf[id]; taken {
 				return fault(at, strconv.Quote(id), "stands in "+before+" already", "each land in one rotation, once")
@@ -337,11 +369,11 @@ func (f *Farm) checkHeights(r *Rotation, path, id string) error {
 	turnIn, leave, ceiling := r.turnIn(pasture), r.leave(pasture), l.ceiling(pasture)
 	switch {
 	case !(leave > 0):
-		return fault(path+".leave", leave, "0 or negative", "a height above 0")
+		return size(path+".leave", leave, "a height above 0")
 	case !(leave < turnIn):
-		return fault(path+".leave", leave, "not below the turn-in height on "+strconv.Quote(id), "below "+both(turnIn))
+		return fault(path+".leave", leave, "is not below the turn-in height on "+strconv.Quote(id), "below "+both(turnIn))
 	case !(turnIn < ceiling):
-		return fault(path+".turn_in", turnIn, "not below the ceiling of "+strconv.Quote(id), "below "+both(ceiling))
+		return fault(path+".turn_in", turnIn, "is not below the ceiling of "+strconv.Quote(id), "below "+both(ceiling))
 	}
 	return nil
 }
@@ -351,7 +383,7 @@ func (f *Farm) checkMembers(r *Rotation, path string, groupOf map[string]string)
 	for j, m := range r.Groups {
 		at := fmt.Sprintf("%s.groups[%d]", path, j)
 		if f.groupIndex(m.Group) < 0 {
-			return fault(at+".group", strconv.Quote(m.Group), "no group has this id", "the id of a group")
+			return fault(at+".group", strconv.Quote(m.Group), "is the id of no group", "the id of a group")
 		}
 		if before, taken := groupOf[m.Group]; taken {
 			return fault(at+".group", strconv.Quote(m.Group), "stands in "+before+" already", "each group in one rotation, once")
@@ -359,11 +391,11 @@ func (f *Farm) checkMembers(r *Rotation, path string, groupOf map[string]string)
 		groupOf[m.Group] = at
 		switch {
 		case j == 0 && m.Behind != 0:
-			return fault(at+".behind", m.Behind, "the first group leads", "0 days")
+			return fault(at+".behind", m.Behind, "is not 0, and the first group leads", "0 days")
 		case m.Behind < behind:
-			return fault(at+".behind", m.Behind, "less than the group before it", both(behind)+" or more")
+			return fault(at+".behind", m.Behind, "is less than the group before it", both(behind)+" or more")
 		case m.Behind != units.Days(int(m.Behind)) || m.Behind > longestPlan:
-			return fault(at+".behind", m.Behind, "not in whole days", "0 days, 1 day, 2 days and so on")
+			return fault(at+".behind", m.Behind, "is not in whole days", "0 days, 1 day, 2 days and so on")
 		}
 		behind = m.Behind
 	}
@@ -373,11 +405,11 @@ func (f *Farm) checkMembers(r *Rotation, path string, groupOf map[string]string)
 func (r *Rotation) check(path string) error {
 	switch {
 	case !(r.ShortestRest >= 1) || r.ShortestRest != units.Days(int(r.ShortestRest)) || r.ShortestRest > longestPlan:
-		return fault(path+".shortest_rest", r.ShortestRest, "not a rest in whole days", "1 day or more, in whole days")
+		return fault(path+".shortest_rest", r.ShortestRest, "is no rest in whole days", "1 day or more, in whole days")
 	case r.MovesADay < 0 || r.MovesADay > mostMoves:
-		return fault(path+".moves_a_day", r.MovesADay, "no number of moves", "a whole number from 1 to 24")
+		return fault(path+".moves_a_day", r.MovesADay, "is no number of moves", "a whole number from 1 to 24")
 	case r.ShortestStrip < 0:
-		return fault(path+".shortest_strip", r.ShortestStrip, "negative", "a length above 0")
+		return fault(path+".shortest_strip", r.ShortestStrip, "is negative", "a length above 0")
 	}
 	return nil
 }
@@ -388,13 +420,13 @@ func (f *Farm) checkCuts() error {
 		at := f.landIndex(c.Land)
 		switch {
 		case at < 0:
-			return fault(path+".land", strconv.Quote(c.Land), "no land has this id", "the id of land")
+			return fault(path+".land", strconv.Quote(c.Land), "is the id of no land", "the id of land")
 		case c.Date < f.Today || c.Date > f.Season.To:
-			return fault(path+".date", c.Date, "outside the plan", "a date from today to the season's end")
+			return fault(path+".date", c.Date, "is outside the plan", "a date from today to the season's end")
 		case !(c.Stubble > 0):
-			return fault(path+".stubble", c.Stubble, "0 or negative", "a height above 0")
+			return size(path+".stubble", c.Stubble, "a height above 0")
 		case c.From < 0 || c.To < 0 || c.To > f.Land[at].length() || (c.To != 0 && c.To <= c.From) || c.From >= f.Land[at].length():
-			return fault(path+".to", c.To, "from and to are no piece of the land", "from 0 to "+both(f.Land[at].length()))
+			return fault(path+".to", c.To, "makes no piece of the land with from", "from 0 to "+both(f.Land[at].length()))
 		}
 	}
 	return nil
@@ -404,23 +436,23 @@ var monthKey = regexp.MustCompile(`^[0-9]{4}-(0[1-9]|1[0-2])$`)
 
 func (f *Farm) checkRain() error {
 	if n := len(f.Rain.Normal); n != 0 && n != 12 {
-		return fault("rain.normal", n, "not twelve months", "twelve depths, January first")
+		return fault("rain.normal", n, "months are not twelve", "twelve depths, January first")
 	}
 	for i, depth := range f.Rain.Normal {
 		if !(depth >= 0) {
-			return fault(fmt.Sprintf("rain.normal[%d]", i), depth, "negative", "a depth of 0 or more")
+			return fault(fmt.Sprintf("rain.normal[%d]", i), depth, "is negative", "a depth of 0 or more")
 		}
 	}
 	for _, key := range sortedKeys(f.Rain.Months) {
 		switch {
 		case !monthKey.MatchString(key):
-			return fault("rain.months."+key, strconv.Quote(key), "no month", `a month such as "2000-04"`)
+			return fault("rain.months."+key, strconv.Quote(key), "is no month", `a month such as "2000-04"`)
 		case !(f.Rain.Months[key] >= 0):
-			return fault("rain.months."+key, f.Rain.Months[key], "negative", "a depth of 0 or more")
+			return fault("rain.months."+key, f.Rain.Months[key], "is negative", "a depth of 0 or more")
 		}
 	}
 	if f.Rain.Year < 0 {
-		return fault("rain.year", f.Rain.Year, "negative", "a depth above 0")
+		return fault("rain.year", f.Rain.Year, "is negative", "a depth above 0")
 	}
 	return nil
 }
@@ -428,23 +460,23 @@ func (f *Farm) checkRain() error {
 func (f *Farm) checkRest() error {
 	switch {
 	case f.Feed.Hay < 0:
-		return fault("feed.hay", f.Feed.Hay, "negative", "0 or more")
+		return fault("feed.hay", f.Feed.Hay, "is negative", "0 or more")
 	case f.Feed.DryMatter < 0 || f.Feed.DryMatter > 1:
-		return fault("feed.dry_matter", f.Feed.DryMatter, "no share", "above 0 % and up to 100 %")
+		return fault("feed.dry_matter", f.Feed.DryMatter, "is no share", "above 0 % and up to 100 %")
 	case !(f.Feed.Waste >= 0 && f.Feed.Waste < 1):
-		return fault("feed.waste", f.Feed.Waste, "no share", "0 % to below 100 %")
+		return fault("feed.waste", f.Feed.Waste, "is no share", "0 % to below 100 %")
 	case f.Feed.Loss != nil && !(*f.Feed.Loss >= 0 && *f.Feed.Loss < 1):
-		return fault("feed.harvest_loss", *f.Feed.Loss, "no share", "0 % to below 100 %")
+		return fault("feed.harvest_loss", *f.Feed.Loss, "is no share", "0 % to below 100 %")
 	case f.Water.Supply < 0:
-		return fault("water.supply", f.Water.Supply, "negative", "above 0")
+		return fault("water.supply", f.Water.Supply, "is negative", "above 0")
 	case f.Fence.Roll < 0:
-		return fault("fence.roll", f.Fence.Roll, "negative", "above 0")
+		return fault("fence.roll", f.Fence.Roll, "is negative", "above 0")
 	case f.Fence.Pace < 0:
-		return fault("fence.pace", f.Fence.Pace, "negative", "above 0")
+		return fault("fence.pace", f.Fence.Pace, "is negative", "above 0")
 	case f.OwnFactor != nil && !(f.OwnFactor.Growth > 0 && f.OwnFactor.Growth <= 3):
-		return fault("own_factor.growth", f.OwnFactor.Growth, "no factor", "above 0 % and up to 300 %")
+		return fault("own_factor.growth", f.OwnFactor.Growth, "is no factor", "above 0 % and up to 300 %")
 	case f.OwnFactor != nil && f.OwnFactor.Why == "":
-		return fault("own_factor.why", `""`, "empty", "your reason, which the plan prints")
+		return fault("own_factor.why", `""`, "is empty", "your reason, which the plan prints")
 	}
 	return nil
 }

@@ -54,7 +54,7 @@ func readSmall(t testing.TB, old, replacement string) *grazing.Farm {
 func TestBadFarms(t *testing.T) {
 	for _, c := range []struct{ old, bad, path, says string }{
 		{`"version": 1, "today"`, `"today"`, "version", "missing"},
-		{`"version": 1`, `"version": 2`, "version", "unknown version"},
+		{`"version": 1`, `"version": 2`, "version", "no known version"},
 		{`"version": 1`, `"version": 1, "version": 1`, "version", "twice"},
 		{`"today": "2001-05-01"`, `"today": "2001-02-30"`, "today", "no such day"},
 		{`"to": "2001-08-31"`, `"to": "2001-04-01"`, "season.to", "before season.from"},
@@ -91,7 +91,7 @@ func TestBadFarms(t *testing.T) {
 		{`"head": 5`, `"head": 5, "events": [{"date": "2001-06-01", "head": -1}]`, "groups[1].events[0].head", "0 or more"},
 		{`"leave": "8 cm"`, `"leave": "16 cm"`, "rotations[0].leave", "not below the turn-in"},
 		{`"turn_in": "15 cm"`, `"turn_in": "5 m"`, "rotations[0].turn_in", "ceiling"},
-		{`"land": ["long", "short"]`, `"land": ["long", "shrot"]`, "rotations[0].land[1]", "no land has this id"},
+		{`"land": ["long", "short"]`, `"land": ["long", "shrot"]`, "rotations[0].land[1]", "the id of no land"},
 		{`"land": ["plot"]`, `"land": ["plot", "long"]`, "rotations[1].land[1]", "already"},
 		{`"behind": "2 days"`, `"behind": "1.5 days"`, "rotations[0].groups[1].behind", "whole days"},
 		{`{"group": "milkers"}`, `{"group": "milkers", "behind": "1 day"}`, "rotations[0].groups[0].behind", "leads"},

@@ -3,6 +3,8 @@ package grazing
 import (
 	"errors"
 	"fmt"
+	"unicode"
+	"unicode/utf8"
 
 	"example.org/soum/units"
 )
@@ -52,7 +54,7 @@ func (n *notebook) keep(err error, date units.Date, days int) error {
 // add writes a note.
 func (n *notebook) add(code string, values map[string]any, format string, args ...any) {
 	if n != nil {
-		n.notes = append(n.notes, Note{Code: code, Values: values, English: fmt.Sprintf(format, args...)})
+		n.notes = append(n.notes, Note{Code: code, Values: values, English: sentence(fmt.Sprintf(format, args...))})
 	}
 }
 
@@ -67,10 +69,16 @@ func (n *notebook) all() []Note {
 				"formula": e.Function, "argument": e.Argument, "value": e.Value, "unit": e.Unit,
 				"low": bound(e.Low), "high": bound(e.High), "source": e.Source, "first_day": r.first.String(), "days": r.days,
 			},
-			English: fmt.Sprintf("%s (first on %s, %d days in all)", e.Error(), r.first, r.days),
+			English: sentence(fmt.Sprintf("%s The value is used all the same (%s; first on %s, %d days in all).", e.Outside(), e.Function, r.first, r.days)),
 		})
 	}
 	return notes
+}
+
+// sentence begins with a capital letter, whatever the id it begins with.
+func sentence(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	return string(unicode.ToUpper(first)) + text[size:]
 }
 
 // bound gives a limit for JSON, which knows no infinity.

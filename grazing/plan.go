@@ -65,7 +65,7 @@ type Move struct {
 	Height     units.Height       `json:"height_m"`            // mean, when opened
 	Leave      units.Height       `json:"leave_m"`             // to be left by the last group
 	Left       units.Height       `json:"left_m"`              // mean, after the last group; 0 where the plan ends before
-	Density    units.StockDensity `json:"stock_density_kg_m2"` // the leader's live weight on the ground
+	Density    units.StockDensity `json:"stock_density_kg_m2"` // live weight of the groups that lead, on the ground
 	Visits     []Visit            `json:"visits"`              // who is there when
 	ReadyAgain *units.Date        `json:"ready_again"`         // nil: not before the plan ends
 }
@@ -314,11 +314,17 @@ func (s *setting) move(m *season.Move) (Move, error) {
 	return move, nil
 }
 
-// weightOn gives the live weight of a rotation's leading group on a date.
+// weightOn gives the live weight of a rotation's leading groups on a date: of
+// all that stand there together on the day the ground is opened.
 func (s *setting) weightOn(date units.Date, rotation int) units.LiveWeight {
-	leader := s.farm.groupIndex(s.farm.Rotations[rotation].Groups[0].Group)
-	state := s.herd[leader].On(date)
-	return units.LiveWeight(state.Head) * state.Weight
+	total := units.LiveWeight(0)
+	for _, m := range s.farm.Rotations[rotation].Groups {
+		if m.Behind == 0 {
+			state := s.herd[s.farm.groupIndex(m.Group)].On(date)
+			total += units.LiveWeight(state.Head) * state.Weight
+		}
+	}
+	return total
 }
 
 // fillFeeding joins days of feeding in a row.
@@ -463,8 +469,7 @@ func (s *setting) fillManure(plan *Plan, _ *season.Result) error {
 // addManure sums a group's manure over the season, stretch of like days by
 // stretch.
 func (s *setting) addManure(m *Manure, kind herd.ManureKind, group int) error {
-	first := max(0, int(s.farm.Season.From.Sub(s.start)))
-	for day := first; day < s.input.Days; {
+	for day := s.input.First; day < s.input.Days; {
 		state := s.herd[group].On(s.date(day))
 		end := day + 1
 		for end < s.input.Days && s.herd[group].On(s.date(end)) == state {

@@ -91,12 +91,12 @@ func (s *setting) remarkOrder() {
 
 func (s *setting) remarkFeeding(plan *Plan) {
 	for _, f := range plan.Feeding {
-		what := "hay"
+		what := "of hay"
 		if !s.grazer(s.farm.groupIndex(f.Group)) {
 			what = "more of their ration"
 		}
 		s.notes.add("fed", map[string]any{"group": f.Group, "from": f.From.String(), "to": f.To.String(), "wanted_kg": float64(f.Wanted), "why": f.Why.String()},
-			"%s get %s of dry matter in %s %s: %s.", f.Group, s.text(f.Wanted), what, span(f.From, f.To), feedReasons[f.Why])
+			"%s get %s %s, reckoned as dry matter, %s: %s.", f.Group, s.text(f.Wanted), what, span(f.From, f.To), feedReasons[f.Why])
 	}
 }
 
@@ -154,7 +154,7 @@ func (s *setting) remarkSurplus(plan *Plan) {
 		}
 		if first != 0 {
 			s.notes.add("surplus", map[string]any{"land": id, "from": first.String(), "to": last.String()},
-				"%s outgrows its mowing height of %s %s, before the front gets there: consider a cut. Nothing is cut unless the document says so.", id, s.text(s.farm.Land[i].MowAbove), span(first, last))
+				"%s outgrows its mowing height of %s before the front gets there, piece by piece, first on %s and last on %s: consider a cut. Nothing is cut unless the document says so.", id, s.text(s.farm.Land[i].MowAbove), first, last)
 		}
 	}
 }

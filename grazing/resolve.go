@@ -158,6 +158,7 @@ type site struct {
 func settle(f *Farm, end units.End, notes *notebook) (*setting, error) {
 	s := &setting{farm: f, end: end, start: f.Today, notes: notes, record: f.Rain.record()}
 	s.input.Days = int(f.Season.To.Sub(f.Today)) + 1
+	s.input.First = max(0, int(f.Season.From.Sub(f.Today)))
 	for i := range f.Land {
 		if err := s.settleLand(&f.Land[i]); err != nil {
 			return nil, pathed("land", i, err)

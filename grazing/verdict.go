@@ -67,7 +67,7 @@ func (s *setting) textbook() (units.AnimalUnits, error) {
 		return 0, err
 	}
 	total := units.AnimalUnits(0)
-	days := units.Days(s.input.Days) - max(0, s.farm.Season.From.Sub(s.start))
+	days := units.Days(s.input.Days - s.input.First)
 	for i := range s.farm.Land {
 		if s.farm.rotationOf(s.farm.Land[i].ID) == nil {
 			continue
@@ -119,8 +119,11 @@ func (s *setting) verdictText(plan *Plan) string {
 		fmt.Fprintf(&b, " Until the first strips are opened ahead of them, followers want %s of feed.", s.text(waiting))
 	}
 	for _, c := range v.Leaders {
-		fmt.Fprintf(&b, " With all else as it stands it carries %d of the %s (%d to %d over the printed spans of grass and appetite), where the plan begins with %s; beyond that, %s.",
-			c.Middle, c.Group, c.Low, c.High, units.Number(s.farm.Groups[s.farm.groupIndex(c.Group)].Head), limitWords[c.Limits[1]])
+		fmt.Fprintf(&b, " With all else as it stands it has room for %d head of %s (%d to %d over the printed spans of grass and appetite); the plan begins with %s.",
+			c.Middle, c.Group, c.Low, c.High, units.Number(s.farm.Groups[s.farm.groupIndex(c.Group)].Head))
+		if c.Limits[1] != LimitNone {
+			fmt.Fprintf(&b, " With one more, %s.", limitWords[c.Limits[1]])
+		}
 	}
 	fmt.Fprintf(&b, " The textbook sum (yield × use ÷ demand) gives %s; the season, which counts rest and the months, decides.", s.text(v.Textbook))
 	return b.String()

@@ -60,7 +60,7 @@ func TestLeapYears(t *testing.T) {
 }
 
 func TestImpossibleDates(t *testing.T) {
-	takes := "; Date takes one of: year-month-day, such as 2000-04-15"
+	takes := "; date takes one of: year-month-day, such as 2000-04-15"
 	for text, problem := range map[string]string{
 		"2000-02-30": "there is no such day", "2001-02-29": "there is no such day", "2000-13-01": "there is no such day",
 		"2000-00-01": "there is no such day", "2000-04-00": "there is no such day", "2000-04-31": "there is no such day",

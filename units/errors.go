@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"unicode"
 )
 
 // DomainError says that an argument of a formula is impossible (a negative
@@ -48,6 +49,11 @@ func (e *RangeError) Error() string {
 		e.Function, e.Argument, number(e.Value, e.Unit), e.Source, e.wanted)
 }
 
+// Outside tells the value and whose limits it lies outside, in a sentence.
+func (e *RangeError) Outside() string {
+	return fmt.Sprintf("%s is %s, outside what %s covers (%s).", e.Argument, number(e.Value, e.Unit), e.Source, e.wanted)
+}
+
 // ParseError says that a text is not the quantity it should be.
 type ParseError struct {
 	Quantity string   // as in "Area"
@@ -63,14 +69,31 @@ func (e *ParseError) Error() string {
 	if e.Word {
 		form = "one of"
 	}
-	return fmt.Sprintf("%q: %s; %s takes %s: %s", e.Text, e.Problem, e.Quantity, form, strings.Join(e.Accepts, ", "))
+	return fmt.Sprintf("%q: %s; %s takes %s: %s", e.Text, e.Problem, e.What(), form, strings.Join(e.Accepts, ", "))
+}
+
+// What names what the text should have been, in plain words: "fresh feed",
+// "stage".
+func (e *ParseError) What() string {
+	name := e.Quantity[strings.LastIndex(e.Quantity, ".")+1:]
+	var b strings.Builder
+	for i, r := range name {
+		if unicode.IsUpper(r) && i > 0 {
+			b.WriteByte(' ')
+		}
+		b.WriteRune(unicode.ToLower(r))
+	}
+	return b.String()
 }
 
 // number prints a value with its unit, short enough to read.
 func number(v float64, unit string) string {
 	text := fmt.Sprintf("%.6g", v)
-	if unit == "" || math.IsNaN(v) {
+	switch {
+	case unit == "" || math.IsNaN(v):
 		return text
+	case unit == "days" && text == "1":
+		unit = "day"
 	}
 	return text + " " + unit
 }

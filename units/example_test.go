@@ -30,7 +30,7 @@ func ExampleParseArea() {
 	fmt.Println(err)
 	// Output:
 	// 1.42 ha
-	// "3.5": the unit is missing; Area takes a number and one of: m2, ha, ft2, yd2, ac
+	// "3.5": the unit is missing; area takes a number and one of: m2, ha, ft2, yd2, ac
 }
 
 // How much is a short ton of hay to the acre in the units of a metric handbook?
@@ -55,7 +55,7 @@ func ExampleFraction() {
 func ExampleParseMass() {
 	_, err := units.ParseMass("3 tons")
 	fmt.Println(err)
-	// Output: "3 tons": "tons" may be the tonne or the short ton: write "t" or "short ton"; Mass takes a number and one of: kg, g, t, lb, oz, short ton
+	// Output: "3 tons": "tons" may be the tonne or the short ton: write "t" or "short ton"; mass takes a number and one of: kg, g, t, lb, oz, short ton
 }
 
 // The ewes leave a paddock on 15 April and it wants 30 days of rest.

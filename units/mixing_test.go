@@ -53,7 +53,7 @@ func typeCheck(imports types.Importer, code string) error {
 	files := token.NewFileSet()
 	file, err := parser.ParseFile(files, "snippet.go", "package snippet\n\nimport \"example.org/soum/units\"\n\nfunc _() {\n"+code+"\n}\n", 0)
 	if err != nil {
-		return fmt.Errorf("the snippet is no Go: %w", err)
+		return fmt.Errorf("the snippet is no go: %w", err)
 	}
 	_, err = (&types.Config{Importer: imports}).Check("snippet", files, []*ast.File{file}, nil)
 	return err

@@ -27,7 +27,7 @@ func TestMoneyText(t *testing.T) {
 			t.Errorf("%q is printed %q, want %q", text, got, want)
 		}
 	}
-	takes := "; Money takes a number and one of: a currency of three capital letters such as USD or EUR"
+	takes := "; money takes a number and one of: a currency of three capital letters such as USD or EUR"
 	for text, problem := range map[string]string{
 		"": "no number in front", "USD": "no number in front", "12.50": "the currency is missing", "0": "the currency is missing",
 		"12.50 usd": `no currency "usd"`, "12.50 $": `no currency "$"`, "12.50 US": `no currency "US"`, "12.50 USDX": `no currency "USDX"`, "1,250 USD": `no currency ",250 USD"`,
@@ -147,7 +147,7 @@ func TestFeedPrice(t *testing.T) {
 	if got := (units.FeedPrice{}).Of(5, 2); got.String() != "0" {
 		t.Errorf("without a price it costs %v", got)
 	}
-	takes := "; FeedPrice takes a number and one of: a currency and a mass: USD/t, USD/kg, USD/lb, USD/short ton, with any currency"
+	takes := "; feed price takes a number and one of: a currency and a mass: USD/t, USD/kg, USD/lb, USD/short ton, with any currency"
 	for text, problem := range map[string]string{
 		"180 USD": "no mass that the price is for", "": "no mass that the price is for", "180/t": "the currency is missing", "USD/t": "no number in front",
 		"180 USD/": "the unit is missing", "180 USD/ton": `"ton" may be the tonne or the short ton: write "t" or "short ton"`, "180 USD/5 kg": "the number is not one number",

@@ -47,7 +47,7 @@ func TestEnds(t *testing.T) {
 		}
 	}
 	var end units.End
-	if err := end.UnmarshalText([]byte("top")); err == nil || err.Error() != `"top": no such word; End takes one of: low, middle, high` {
+	if err := end.UnmarshalText([]byte("top")); err == nil || err.Error() != `"top": no such word; end takes one of: low, middle, high` {
 		t.Error(err)
 	}
 	for _, end := range []units.End{0, 4, -1} {

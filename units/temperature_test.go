@@ -40,10 +40,10 @@ func TestTemperatureSpellings(t *testing.T) {
 		}
 	}
 	for text, want := range map[string]string{
-		"20":    `"20": the unit is missing; Temperature takes a number and one of: °C, °F`,
-		"20 K":  `"20 K": no unit "K"; Temperature takes a number and one of: °C, °F`,
-		"warm":  `"warm": no number in front; Temperature takes a number and one of: °C, °F`,
-		"2,0 C": `"2,0 C": write the number without commas, with a decimal point; Temperature takes a number and one of: °C, °F`,
+		"20":    `"20": the unit is missing; temperature takes a number and one of: °C, °F`,
+		"20 K":  `"20 K": no unit "K"; temperature takes a number and one of: °C, °F`,
+		"warm":  `"warm": no number in front; temperature takes a number and one of: °C, °F`,
+		"2,0 C": `"2,0 C": write the number without commas, with a decimal point; temperature takes a number and one of: °C, °F`,
 	} {
 		if _, err := units.ParseTemperature(text); err == nil || err.Error() != want {
 			t.Errorf("got  %v\nwant %s", err, want)

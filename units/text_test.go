@@ -81,7 +81,7 @@ func TestWhatParsingTakes(t *testing.T) {
 }
 
 func TestWhatParsingRefuses(t *testing.T) {
-	area := "; Area takes a number and one of: m2, ha, ft2, yd2, ac"
+	area := "; area takes a number and one of: m2, ha, ft2, yd2, ac"
 	for text, want := range map[string]string{
 		"":            `"": no number in front` + area,
 		" ":           `" ": no number in front` + area,
@@ -182,7 +182,7 @@ func TestSystems(t *testing.T) {
 		}
 	}
 	var s units.System
-	if err := s.UnmarshalText([]byte("imperial")); err == nil || err.Error() != `"imperial": no such system; System takes one of: metric, US` {
+	if err := s.UnmarshalText([]byte("imperial")); err == nil || err.Error() != `"imperial": no such system; system takes one of: metric, US` {
 		t.Error(err)
 	}
 }

@@ -240,7 +240,7 @@ func (f filler) text(v reflect.Value, u encoding.TextUnmarshaler, n *node, at *p
 		e := Error{Value: n.show(), Problem: "is refused: " + err.Error(), Allowed: allowed}
 		var parse *units.ParseError
 		if errors.As(err, &parse) {
-			e.Problem = "is no " + parse.Quantity + ": " + parse.Problem
+			e.Problem = "is no " + parse.What() + ": " + parse.Problem
 			e.Allowed = join(allowed, accepted(parse))
 		}
 		return at.problem(e)

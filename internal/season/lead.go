@@ -1,19 +1,23 @@
 package season
 
-// dust is a length, in metres, that is rounding and not ground.
-const dust = 1e-9
+const (
+	// dust is a length, in metres, that is rounding and not ground: many times
+	// the last digit of a place some kilometres down a lane.
+	dust = 1e-11
+	// crumb is the share of a want that is rounding and not hunger: what dust
+	// is of a strip of a hand's breadth.
+	crumb = 1e-10
+)
 
 // lead is step 3: the leaders' moves of a day, rotation by rotation.
 func (r *run) lead() {
+	if r.day < r.First {
+		return
+	}
 	for i := range r.rotations {
 		rot := &r.rotations[i]
-		rot.note(r.day, NoReason)
 		if rot.busy >= r.day {
-			for m := range rot.Members {
-				if rot.Members[m].Lag == 0 {
-					r.collect(rot, m)
-				}
-			}
+			r.collect(rot, 0)
 			continue
 		}
 		for part := 0; part < rot.Moves && rot.busy < r.day; part++ {
@@ -21,16 +25,6 @@ func (r *run) lead() {
 		}
 	}
 }
-
-// note keeps why the leader of a day found too little, for those who follow.
-func (rot *rotation) note(day int, why Reason) {
-	for len(rot.short) <= day {
-		rot.short = append(rot.short, NoReason)
-	}
-	rot.short[day] = why
-}
-
-func (rot *rotation) shortages(day int) Reason { return rot.short[day] }
 
 // want sums what all members will want of ground opened today, a share of it
 // each in wants; visits after the season's last day are not booked.
@@ -51,9 +45,9 @@ func (r *run) move(index, part int) {
 	rot := &r.rotations[index]
 	want := r.want(rot, r.day) / float64(rot.Moves)
 	left := want
-	for left > 1e-12*want {
+	for left > crumb*want {
 		if rot.front < 0 && !r.choose(rot, part, left) {
-			rot.note(r.day, r.shortage(rot))
+			rot.short[r.day] = r.shortage(rot)
 			return
 		}
 		l := &r.lands[rot.Lands[rot.front]]
@@ -78,20 +72,40 @@ func (r *run) rested(s *stretch) int {
 	return r.day - s.bitten
 }
 
-// choose is step 3a: of the lands whose first stretch is ready, the one rested
-// longest; ties go by the order of the document.
+// head is the ground that must be ready for a land to be entered: a lane's
+// first stretch, the whole of a paddock (a cut may have parted it).
+func (l *land) head() []stretch {
+	if l.Paddock {
+		return l.stretches
+	}
+	return l.stretches[:1]
+}
+
+// waited gives the days that a land's head has rested, its last grazed part
+// counting; -1 where it is not ready.
+func (r *run) waited(rot *rotation, l *land) int {
+	days := -Never
+	head := l.head()
+	for i := range head {
+		if !r.ready(rot, l, &head[i]) {
+			return -1
+		}
+		days = min(days, r.rested(&head[i]))
+	}
+	return days
+}
+
+// choose is step 3a: of the lands whose head is ready, the one rested longest;
+// ties go by the order of the document.
 func (r *run) choose(rot *rotation, part int, left float64) bool {
 	best, longest := -1, -1
 	for i, at := range rot.Lands {
 		l := &r.lands[at]
-		s := &l.stretches[0]
-		if !r.ready(rot, l, s) || r.rested(s) <= longest {
+		waited := r.waited(rot, l)
+		if waited <= longest || (l.Paddock && r.stay(rot, l, part, left) == 0) {
 			continue
 		}
-		if l.Paddock && r.stay(rot, l, part, left) == 0 {
-			continue
-		}
-		best, longest = i, r.rested(s)
+		best, longest = i, waited
 	}
 	if best < 0 {
 		return false
@@ -106,8 +120,7 @@ func (r *run) shortage(rot *rotation) Reason {
 	growing := false
 	for _, at := range rot.Lands {
 		l := &r.lands[at]
-		s := &l.stretches[0]
-		if s.mass >= l.TurnIn && (len(s.due) > 0 || r.rested(s) < rot.ShortestRest) {
+		if r.waiting(rot, l) {
 			return NoRest
 		}
 		growing = growing || l.Peak[r.day] > 0
@@ -116,6 +129,17 @@ func (r *run) shortage(rot *rotation) Reason {
 		return NoGrowth
 	}
 	return NoGrass
+}
+
+// waiting tells whether it is for rest alone that a land's head is not ready.
+func (r *run) waiting(rot *rotation, l *land) bool {
+	head := l.head()
+	for i := range head {
+		if head[i].mass < l.TurnIn {
+			return false
+		}
+	}
+	return r.waited(rot, l) < 0
 }
 
 // strip is steps 3b and 3c: from the front, stretch by stretch while ready,
@@ -136,13 +160,16 @@ func (r *run) strip(index, part int, left float64) float64 {
 	}
 	from, runEnd := rot.at, l.stretches[last-1].to
 	to := l.reach(first, last, left, use)
-	if to-from < rot.ShortestStrip {
-		to = min(from+rot.ShortestStrip, runEnd)
+	shortest := max(rot.ShortestStrip, 2*dust)
+	if to-from < shortest {
+		to = min(from+shortest, runEnd)
 	}
-	if runEnd-to < rot.ShortestStrip {
+	if runEnd-to < shortest-dust { // a whole one, but for rounding, stands alone
 		to = runEnd
 	}
-	l.split(to)
+	if to < runEnd {
+		to = l.split(to)
+	}
 	booked := r.open(index, part, from, to, left, use)
 	rot.at = to
 	if to >= l.Length {
@@ -171,11 +198,7 @@ func (l *land) reach(first, last int, left, use float64) float64 {
 			left -= capacity
 			continue
 		}
-		to := s.from + left/perMetre
-		if s.to-to < dust {
-			return s.to
-		}
-		return to
+		return s.from + left/perMetre
 	}
 	return l.stretches[last-1].to
 }
@@ -204,11 +227,12 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 	})
 	for i := first; i < last; i++ {
 		s := &l.stretches[i]
-		s.move, s.bitten = id, r.day
+		s.move, s.bitten, s.ready = id, r.day, false
+		r.room(s, len(rot.Members))
 		eaten := share * use * (s.mass - l.Leave)
 		for m, member := range rot.Members {
 			if rot.wants[m] > 0 && member.Lag > 0 {
-				s.due = append(s.due, booking{m, r.day + member.Lag, eaten * rot.wants[m] / total, use})
+				l.book(s, booking{m, r.day + member.Lag, eaten * rot.wants[m] / total, use})
 			}
 		}
 		for m, member := range rot.Members {
@@ -216,15 +240,33 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 				r.eat(l, s, member.Group, eaten*rot.wants[m]/total, use)
 			}
 		}
+		r.leave(l, s)
 	}
 	return booked
+}
+
+// room gives an empty stretch places for so many bookings, out of a block for
+// many: one by one they would be most of what a season allocates.
+func (r *run) room(s *stretch, bookings int) {
+	if cap(s.due) >= bookings {
+		return
+	}
+	if len(r.places) < bookings {
+		r.places = make([]booking, max(bookings, 256))
+	}
+	s.due, r.places = r.places[:0:bookings], r.places[bookings:]
+}
+
+// book keeps grass of a stretch for a member of the rotation.
+func (l *land) book(s *stretch, b booking) {
+	s.due = append(s.due, b)
+	l.owed++
 }
 
 // stay gives the days that a whole paddock feeds the rotation: the most days
 // whose wants it holds at the efficiency of that stay; 0 where not even one.
 func (r *run) stay(rot *rotation, l *land, part int, left float64) int {
-	s := &l.stretches[0]
-	standing := l.Width * l.Length * (s.mass - l.Leave)
+	standing := l.standing() - l.Leave*l.Width*l.Length
 	sum, days := 0.0, 0
 	for n := 1; r.day+n <= r.Days; n++ {
 		sum += r.wantOn(rot, n-1, part, left)
@@ -252,35 +294,38 @@ func (rot *rotation) use(days int) float64 {
 }
 
 // enter lets the rotation into a whole paddock for the days it feeds them, and
-// books every day of every member.
+// books every day of every member; of parts that stand unlike (a cut may have
+// parted it) each gives its share of what stands above the residual.
 func (r *run) enter(index, part int, left float64) {
 	rot := &r.rotations[index]
 	at := rot.Lands[rot.front]
 	l := &r.lands[at]
-	s := &l.stretches[0]
 	days := r.stay(rot, l, part, left)
-	use, area := rot.use(days), l.Width*l.Length
-	id := len(r.result.Moves)
-	s.move, s.bitten = id, r.day
+	use, mass := rot.use(days), l.standing()/l.Width
+	id, spare := len(r.result.Moves), l.Width*(mass-l.Leave*l.Length)
+	for j := range l.stretches {
+		s := &l.stretches[j]
+		s.move, s.bitten, s.ready = id, r.day, false
+		r.room(s, days*len(rot.Members))
+	}
 	booked := 0.0
 	for i := range days {
 		want := r.wantOn(rot, i, part, left)
 		total := r.want(rot, r.day+i)
 		for m, member := range rot.Members {
-			if rot.wants[m] > 0 {
-				s.due = append(s.due, booking{m, r.day + i + member.Lag, want * rot.wants[m] / total / area, use})
+			for j := range l.stretches {
+				s := &l.stretches[j]
+				if rot.wants[m] > 0 {
+					l.book(s, booking{m, r.day + i + member.Lag, want * rot.wants[m] / total * (s.mass - l.Leave) / spare, use})
+				}
 			}
 		}
 		booked += want
 	}
 	r.result.Moves = append(r.result.Moves, Move{
 		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, To: l.Length,
-		Stay: days, Before: s.mass, Use: use, Want: booked, Ready: -1,
+		Stay: days, Before: mass / l.Length, Use: use, Want: booked, Ready: -1,
 	})
 	rot.front, rot.busy = -1, r.day+days-1
-	for m := range rot.Members {
-		if rot.Members[m].Lag == 0 {
-			r.collect(rot, m)
-		}
-	}
+	r.collect(rot, 0)
 }

@@ -21,6 +21,7 @@ const Never = math.MinInt32
 // Input is a season to be run. Run changes nothing in it.
 type Input struct {
 	Days      int
+	First     int // the day from which animals are here; no ground is opened before
 	Lands     []Land
 	Groups    []Group
 	Rotations []Rotation
@@ -89,7 +90,7 @@ const (
 	NoGrass          // nothing had grown to the turn-in mass
 	NoRest           // grass enough, but not rested long enough
 	NoGrowth         // nothing grows at this time of the year
-	CutBefore        // a cut took what had been kept for a follower
+	CutBefore        // a cut took what had been kept for the group
 	NoLand           // the group is in no rotation
 )
 
@@ -107,7 +108,7 @@ type Result struct {
 
 // Move is a strip opened, or a paddock entered, for the leader of a rotation.
 type Move struct {
-	Day, Part      int // Part counts the pieces of a day from 0
+	Day, Part      int // Part: which of the day's moves, from 0; two pieces of one move share it
 	Rotation, Land int
 	Pass           int     // how many times the front has begun on this land
 	From, To       float64 // metres; a whole paddock: 0 and its length
@@ -116,7 +117,7 @@ type Move struct {
 	After          float64 // mean mass after the last group, kg/m²; 0 where the season ends before
 	Use            float64 // share eaten of what disappears
 	Want           float64 // kg, of all groups
-	Ready          int     // day it may be grazed again; -1: not in this season
+	Ready          int     // first day, up to Days, by which all of it could be grazed again; -1: none
 	left, leftArea float64
 }
 
@@ -169,6 +170,7 @@ type land struct {
 	*Land
 	stretches []stretch
 	passes    int
+	owed      int // bookings on all its stretches
 }
 
 // rotation is a Rotation of the running season.
@@ -189,6 +191,8 @@ type run struct {
 	result    *Result
 	day       int
 	book      Day
+	places    []booking // not given to a stretch yet
+	standings []float64 // not given to a day yet
 }
 
 // Run steps the season to its end. The input must be sound (ceiling above
@@ -201,7 +205,7 @@ func Run(in *Input) *Result { return Watch(in, nil) }
 func Watch(in *Input, each func(day int, lands [][]Stretch)) *Result {
 	r := begin(in)
 	for r.day = 0; r.day < in.Days; r.day++ {
-		r.book = Day{Start: r.standing()}
+		r.book = Day{Start: r.standing()} // before the day's cuts
 		r.cut()
 		r.follow()
 		r.lead()
@@ -231,11 +235,12 @@ func begin(in *Input) *run {
 	}
 	r.rotations = make([]rotation, len(in.Rotations))
 	for i := range in.Rotations {
-		r.rotations[i] = rotation{Rotation: &in.Rotations[i], front: -1, busy: -1, wants: make([]float64, len(in.Rotations[i].Members))}
+		r.rotations[i] = rotation{Rotation: &in.Rotations[i], front: -1, busy: -1, wants: make([]float64, len(in.Rotations[i].Members)), short: make([]Reason, in.Days)}
 	}
 	r.result.Eaten = make([][]float64, len(in.Groups))
 	r.result.Hay = make([][]float64, len(in.Groups))
 	r.result.Days = make([]Day, 0, in.Days)
+	r.standings = make([]float64, in.Days*len(in.Lands))
 	flat := make([]float64, 2*len(in.Groups)*in.Days)
 	for g := range in.Groups {
 		r.result.Eaten[g], flat = flat[:in.Days:in.Days], flat[in.Days:]
@@ -268,37 +273,45 @@ func (r *run) cut() {
 			continue
 		}
 		l := &r.lands[c.Land]
-		l.split(c.From)
-		l.split(c.To)
+		from, to := l.split(c.From), l.split(c.To)
 		for i := range l.stretches {
 			s := &l.stretches[i]
-			if s.from < c.From || s.to > c.To || s.mass <= c.Stubble {
+			if s.from < from || s.to > to || s.mass <= c.Stubble {
 				continue
 			}
 			r.book.Cut += (s.mass - c.Stubble) * s.length() * l.Width
 			s.mass = c.Stubble
 			s.bitten = r.day
-			s.listed, s.ready = false, false
+			s.listed = false
 		}
 	}
 }
 
-// split parts the stretch that a place lies in.
-func (l *land) split(at float64) {
+// split parts the stretch that a place lies in and gives the boundary there:
+// one that is there already, where the place all but lies on it.
+func (l *land) split(at float64) float64 {
+	if at < dust {
+		return 0
+	}
 	for i := range l.stretches {
 		s := &l.stretches[i]
-		if at <= s.from || at >= s.to {
+		if math.Abs(s.to-at) < dust {
+			return s.to
+		}
+		if at-s.from < dust || at > s.to {
 			continue
 		}
 		behind := *s
 		behind.due = append([]booking(nil), s.due...)
+		l.owed += len(s.due)
 		behind.from = at
 		s.to = at
 		l.stretches = append(l.stretches, stretch{})
 		copy(l.stretches[i+2:], l.stretches[i+1:])
 		l.stretches[i+1] = behind
-		return
+		return at
 	}
+	return at
 }
 
 // follow is step 2: followers, the longest lag first, eat what was booked.
@@ -306,31 +319,48 @@ func (r *run) follow() {
 	for i := range r.rotations {
 		rot := &r.rotations[i]
 		for m := len(rot.Members) - 1; m >= 0; m-- {
-			if rot.Members[m].Lag > 0 {
-				r.collect(rot, m)
+			lag := rot.Members[m].Lag
+			if lag > 0 && (m == len(rot.Members)-1 || rot.Members[m+1].Lag != lag) {
+				r.collect(rot, lag)
 			}
 		}
 	}
 }
 
-// collect lets a member of a rotation eat what was booked for it today.
-func (r *run) collect(rot *rotation, member int) {
-	group := rot.Members[member].Group
+// collect lets the members of a lag eat what was booked for them today.
+func (r *run) collect(rot *rotation, lag int) {
 	for _, at := range rot.Lands {
 		l := &r.lands[at]
-		for j := range l.stretches {
-			s := &l.stretches[j]
-			for k := 0; k < len(s.due); {
-				b := s.due[k]
-				if b.member != member || b.day != r.day {
-					k++
-					continue
-				}
-				s.due = append(s.due[:k], s.due[k+1:]...)
-				r.eat(l, s, group, min(b.eaten, max(0, (s.mass-l.Leave)*b.use)), b.use)
-			}
+		for j := 0; j < len(l.stretches) && l.owed > 0; j++ {
+			r.serve(rot, l, &l.stretches[j], lag)
 		}
 	}
+}
+
+// serve is collect on one stretch, never below what is to be left; where a cut
+// took what had been kept, they share what there is.
+func (r *run) serve(rot *rotation, l *land, s *stretch, lag int) {
+	booked, use := 0.0, 0.0
+	for _, b := range s.due {
+		if b.day == r.day && rot.Members[b.member].Lag == lag {
+			booked, use = booked+b.eaten, b.use
+		}
+	}
+	if booked == 0 {
+		return
+	}
+	share := min(1, max(0, s.mass-l.Leave)*use/booked)
+	kept := s.due[:0]
+	for _, b := range s.due {
+		if b.day == r.day && rot.Members[b.member].Lag == lag {
+			r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, use)
+			continue
+		}
+		kept = append(kept, b)
+	}
+	l.owed -= len(s.due) - len(kept)
+	s.due = kept
+	r.leave(l, s)
 }
 
 // eat takes a mass per area off a stretch for a group: of what disappears the
@@ -340,16 +370,22 @@ func (r *run) eat(l *land, s *stretch, group int, eaten, use float64) {
 	gone := eaten / use
 	s.mass -= gone
 	s.bitten = r.day
-	s.listed, s.ready = false, false
+	s.listed = false
 	r.result.Eaten[group][r.day] += eaten * area
 	r.book.Eaten += eaten * area
 	r.book.Trampled += (gone - eaten) * area
 	r.visited(s.move, group, eaten*area)
-	if len(s.due) == 0 && s.move >= 0 {
-		m := &r.result.Moves[s.move]
-		m.left += s.mass * area
-		m.leftArea += area
+}
+
+// leave tells a move what stands on a stretch once the last group has been there.
+func (r *run) leave(l *land, s *stretch) {
+	if len(s.due) > 0 {
+		return
 	}
+	area := s.length() * l.Width
+	m := &r.result.Moves[s.move]
+	m.left += s.mass * area
+	m.leftArea += area
 }
 
 // visited writes a visit down, one for each day, group and move.
@@ -386,13 +422,13 @@ func (r *run) reason(group int) Reason {
 			if m.Group != group {
 				continue
 			}
-			switch {
-			case r.day < m.Lag:
+			if r.day < r.First+m.Lag {
 				return LeadIn
-			case m.Lag > 0 && rot.shortages(r.day-m.Lag) == NoReason:
-				return CutBefore
 			}
-			return rot.shortages(r.day - m.Lag)
+			if why := rot.short[r.day-m.Lag]; why != NoReason {
+				return why
+			}
+			return CutBefore // the leader found enough that day
 		}
 	}
 	return NoLand
@@ -406,9 +442,11 @@ func (r *run) grow() {
 		grown := 0.0
 		for j := range l.stretches {
 			s := &l.stretches[j]
-			mass := l.Ceiling / (1 + (l.Ceiling/s.mass-1)*fade)
-			grown += (mass - s.mass) * s.length()
-			s.mass = mass
+			if fade < 1 { // without growth the map would still change a mass, by its rounding
+				mass := l.Ceiling / (1 + (l.Ceiling/s.mass-1)*fade)
+				grown += (mass - s.mass) * s.length()
+				s.mass = mass
+			}
 			r.notice(l, i, s)
 		}
 		r.book.Grown += grown * l.Width
@@ -434,10 +472,11 @@ func (r *run) notice(l *land, index int, s *stretch) {
 
 // write is step 6.
 func (r *run) write() {
-	r.book.End = r.standing()
-	r.book.Standing = make([]float64, len(r.lands))
+	n := len(r.lands)
+	r.book.Standing, r.standings = r.standings[:n:n], r.standings[n:]
 	for i := range r.lands {
 		r.book.Standing[i] = r.lands[i].standing()
+		r.book.End += r.book.Standing[i]
 	}
 	r.result.Days = append(r.result.Days, r.book)
 }
@@ -446,8 +485,10 @@ func (r *run) write() {
 func (r *run) stand() [][]Stretch {
 	lands := make([][]Stretch, len(r.lands))
 	for i := range r.lands {
-		for _, s := range r.lands[i].stretches {
-			lands[i] = append(lands[i], Stretch{To: s.to, Mass: s.mass, Bitten: s.bitten})
+		lands[i] = make([]Stretch, len(r.lands[i].stretches))
+		for j := range lands[i] {
+			s := &r.lands[i].stretches[j]
+			lands[i][j] = Stretch{To: s.to, Mass: s.mass, Bitten: s.bitten}
 		}
 	}
 	return lands
@@ -457,7 +498,8 @@ func (r *run) stand() [][]Stretch {
 func (r *run) finish() {
 	r.result.Lands = r.stand()
 	for i := range r.lands {
-		for _, s := range r.lands[i].stretches {
+		for j := range r.lands[i].stretches {
+			s := &r.lands[i].stretches[j]
 			if s.move >= 0 && !s.ready {
 				r.result.Moves[s.move].Ready = -1 // a piece of it is not ready yet
 			}

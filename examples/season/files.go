@@ -1,0 +1,241 @@
+package main
+
+import (
+	"bytes"
+	"encoding/csv"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strconv"
+
+	"example.org/soum/grazing"
+)
+
+// output is a file to be written; the path "-" is standard output.
+type output struct {
+	path string
+	data []byte
+}
+
+const standardOutput = "-"
+
+// outputs makes all that was asked for in memory.
+func (o *options) outputs(farm *grazing.Farm, plan *grazing.Plan) ([]output, error) {
+	var all []output
+	for _, made := range []struct {
+		path string
+		make func(*grazing.Farm, *grazing.Plan) ([]byte, error)
+	}{
+		{o.json, planJSON}, {o.moves, movesCSV}, {o.calendar, calendar},
+		{o.picture("standing-grass.svg"), standingGrass}, {o.picture("where-they-stand.svg"), whereTheyStand},
+	} {
+		if made.path == "" {
+			continue
+		}
+		data, err := made.make(farm, plan)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, output{made.path, data})
+	}
+	if err := o.distinct(all); err != nil {
+		return nil, err
+	}
+	for _, file := range all {
+		if file.path == standardOutput {
+			return all, nil
+		}
+	}
+	return append(all, output{standardOutput, []byte(text(farm, plan, o.days))}), nil
+}
+
+// picture gives the path of a picture, "" where none was asked for.
+func (o *options) picture(name string) string {
+	if o.images == "" {
+		return ""
+	}
+	return filepath.Join(o.images, name)
+}
+
+// distinct refuses to write one file twice, or over the farm.
+func (o *options) distinct(files []output) error {
+	seen := map[string]bool{}
+	if o.farm != "" {
+		seen[same(o.farm)] = o.farm != standardOutput
+	}
+	for _, file := range files {
+		if seen[same(file.path)] {
+			return wrong("%s would be written over: give each file a name of its own", file.path)
+		}
+		seen[same(file.path)] = true
+	}
+	return nil
+}
+
+// same gives a path that is the same for the same file, so far as can be told.
+func same(path string) string {
+	if path == standardOutput {
+		return path
+	}
+	if real, err := filepath.EvalSymlinks(path); err == nil {
+		path = real
+	}
+	if whole, err := filepath.Abs(path); err == nil {
+		path = whole
+	}
+	return path
+}
+
+// planJSON gives the whole plan.
+func planJSON(_ *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
+	data, err := json.MarshalIndent(plan, "", "  ")
+	return append(data, '\n'), err
+}
+
+var movesHeader = []string{
+	"date", "rotation", "land", "pass", "from_m", "to_m", "length_m", "paces", "rolls", "area_m2", "stay_days",
+	"height_m", "leave_m", "left_m", "stock_density_kg_m2", "ready_again", "group", "group_from", "group_to", "eaten_kg",
+}
+
+// movesCSV gives all moves, a row for each visit of a group.
+func movesCSV(_ *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
+	var b bytes.Buffer
+	w := csv.NewWriter(&b)
+	rows := [][]string{movesHeader}
+	for i := range plan.Moves {
+		m := &plan.Moves[i]
+		row := moveCells(m)
+		for _, v := range m.Visits {
+			rows = append(rows, append(row[:len(row):len(row)], v.Group, v.From.String(), v.To.String(), decimal(float64(v.Eaten))))
+		}
+		if len(m.Visits) == 0 {
+			rows = append(rows, append(row, "", "", "", ""))
+		}
+	}
+	err := w.WriteAll(rows)
+	return b.Bytes(), err
+}
+
+// moveCells gives what all visits of a move have in common. What a move has
+// not, such as the length of a paddock grazed whole, is left empty.
+func moveCells(m *grazing.Move) []string {
+	from, to, again := "", "", ""
+	if m.Length != 0 {
+		from, to = decimal(float64(m.From)), decimal(float64(m.To))
+	}
+	if m.ReadyAgain != nil {
+		again = m.ReadyAgain.String()
+	}
+	return []string{
+		m.Date.String(), strconv.Itoa(m.Rotation), m.Land, strconv.Itoa(m.Pass), from, to, given(float64(m.Length)), given(m.Paces), given(m.Rolls),
+		decimal(float64(m.Area)), decimal(float64(m.Stay)), decimal(float64(m.Height)), decimal(float64(m.Leave)), given(float64(m.Left)),
+		decimal(float64(m.Density)), again,
+	}
+}
+
+func decimal(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }
+
+// given leaves a 0 empty.
+func given(v float64) string {
+	if v == 0 {
+		return ""
+	}
+	return decimal(v)
+}
+
+// writeAll writes files beside their places, then puts all of them there, then
+// prints: a failure leaves no half of a file and prints nothing.
+func writeAll(files []output, out io.Writer) (err error) {
+	var staged []staging
+	defer func() {
+		for _, s := range staged {
+			os.Remove(s.from) // what is in its place already is no longer there
+		}
+	}()
+	for _, file := range files {
+		if file.path == standardOutput {
+			continue
+		}
+		s, err := stage(file)
+		if err != nil {
+			return err
+		}
+		staged = append(staged, s)
+	}
+	for _, s := range staged {
+		if err := s.place(); err != nil {
+			return err
+		}
+	}
+	for _, file := range files {
+		if file.path == standardOutput {
+			if _, err := out.Write(file.data); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+// staging is a file that waits beside its place; from is empty for what can
+// only be written to, such as a pipe.
+type staging struct {
+	from, to string
+	data     []byte
+}
+
+// stage writes a file beside its place, in a directory that it makes if need be
+// for pictures.
+func stage(file output) (staging, error) {
+	path := same(file.path)
+	at, err := os.Stat(path)
+	switch {
+	case err == nil && at.IsDir():
+		return staging{}, fmt.Errorf("%s is a directory", file.path)
+	case err == nil && !at.Mode().IsRegular():
+		return staging{to: path, data: file.data}, nil
+	case err != nil && !errors.Is(err, fs.ErrNotExist):
+		return staging{}, err
+	}
+	if filepath.Ext(path) == ".svg" {
+		if err := os.MkdirAll(filepath.Dir(path), 0o777); err != nil {
+			return staging{}, err
+		}
+	}
+	s := staging{from: fmt.Sprintf("%s.%d.part", path, os.Getpid()), to: path}
+	if err := writeNew(s.from, file.data); err != nil {
+		return staging{}, err
+	}
+	return s, nil
+}
+
+// place puts a file into its place.
+func (s staging) place() error {
+	if s.from != "" {
+		return os.Rename(s.from, s.to)
+	}
+	f, err := os.OpenFile(s.to, os.O_WRONLY, 0)
+	if err != nil {
+		return err
+	}
+	_, err = f.Write(s.data)
+	return errors.Join(err, f.Close())
+}
+
+// writeNew writes a file that must not be there yet, and removes it again where
+// that fails half way.
+func writeNew(path string, data []byte) error {
+	f, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+	if err != nil {
+		return err
+	}
+	_, err = f.Write(data)
+	if err = errors.Join(err, f.Close()); err != nil {
+		os.Remove(path)
+	}
+	return err
+}

@@ -1,0 +1,404 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"example.org/soum/grazing"
+	"example.org/soum/rainfall"
+	"example.org/soum/units"
+)
+
+// report is the plan as text.
+type report struct {
+	strings.Builder
+	farm *grazing.Farm
+	plan *grazing.Plan
+	days int // of moves to list
+}
+
+// text writes the whole plan, cautions last.
+func text(farm *grazing.Farm, plan *grazing.Plan, days int) string {
+	r := &report{farm: farm, plan: plan, days: days}
+	for _, section := range []func(){
+		r.title, r.balance, r.moves, r.passes, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
+	} {
+		section()
+	}
+	return r.String()
+}
+
+func (r *report) heading(format string, args ...any) {
+	head := fmt.Sprintf(format, args...)
+	fmt.Fprintf(r, "\n%s\n%s\n", head, strings.Repeat("-", len([]rune(head))))
+}
+
+func (r *report) paragraph(format string, args ...any) {
+	r.WriteString(wrap(fmt.Sprintf(format, args...), "", ""))
+}
+
+// line is a paragraph whose later lines stand in.
+func (r *report) line(format string, args ...any) {
+	r.WriteString(wrap(fmt.Sprintf(format, args...), "", "  "))
+}
+
+// in prints a quantity in the reader's units.
+func (r *report) in(q shown) string { return q.In(r.farm.Units) }
+
+func (r *report) title() {
+	head := fmt.Sprintf("Grazing plan, %s to %s", long(r.plan.From), long(r.plan.To))
+	fmt.Fprintf(r, "%s\n%s\n", head, strings.Repeat("=", len([]rune(head))))
+	r.paragraph("Made of the heights of %s. %s", long(r.plan.Today), r.farm.Note)
+	r.WriteByte('\n')
+	r.paragraph("%s", r.plan.Verdict.English)
+}
+
+// balance prints the months and their sum.
+func (r *report) balance() {
+	r.heading("Balance by month, in %s of dry matter", unitOf(units.DryMatter(0), r.farm.Units))
+	month := column{words: true}
+	columns := []column{{head: "grown"}, {head: "wanted"}, {head: "eaten"}, {head: "trampled"}, {head: "cut"}, {head: "fed"}, {head: "standing"}}
+	sum := make([]units.DryMatter, len(columns))
+	for _, m := range r.plan.Months {
+		month.cells = append(month.cells, monthName(m))
+		for i, mass := range masses(m) {
+			sum[i] += mass
+			columns[i].cells = append(columns[i].cells, whole(mass, r.farm.Units))
+		}
+	}
+	last := len(columns) - 1
+	sum[last] = r.plan.Months[len(r.plan.Months)-1].Standing
+	month.cells = append(month.cells, "in all")
+	for i := range columns {
+		columns[i].cells = append(columns[i].cells, whole(sum[i], r.farm.Units))
+	}
+	r.WriteString(tabulate(append([]column{month}, columns...)))
+	r.paragraph("Wanted is what all animals together would take from pasture; fed is what they get in place of it, before waste; standing is all grass at the month's end, stubble included.")
+}
+
+func monthName(m grazing.Month) string {
+	date, _ := units.NewDate(m.Year, 1, 1)
+	for int(date.Month()) != m.Month {
+		date = date.Add(date.DaysInMonth())
+	}
+	name := fmt.Sprintf("%s %d", date.Month(), m.Year)
+	if m.Days < date.DaysInMonth() {
+		name += fmt.Sprintf(" (%s)", days(m.Days))
+	}
+	return name
+}
+
+func masses(m grazing.Month) []units.DryMatter {
+	return []units.DryMatter{m.Grown, m.Wanted, m.Eaten, m.Trampled, m.Cut, m.Fed, m.Standing}
+}
+
+func days(n int) string {
+	if n == 1 {
+		return "1 day"
+	}
+	return fmt.Sprintf("%d days", n)
+}
+
+// moves prints the moves of the next days, a table for each rotation.
+func (r *report) moves() {
+	first := r.firstDay()
+	last := min(first.Add(r.days-1), r.plan.To)
+	r.heading("Moves from %s to %s", long(first), long(last))
+	r.paragraph("A row is a strip to open or a paddock to enter. Distances run along the lane from its start. Height is what the plan expects when the animals come; leave is what the last of them should leave standing; again is the day from which it can be grazed anew. Walk the ground first: where the grass is shorter, measure and plan again.")
+	for i := range r.farm.Rotations {
+		rotation := &r.farm.Rotations[i]
+		fmt.Fprintf(r, "\n%s\n", oneLine(order(rotation)))
+		rows := r.movesOf(i, first, last)
+		if len(rows) == 0 {
+			r.paragraph("No move in these days.")
+			continue
+		}
+		r.WriteString(tabulate(r.moveColumns(rotation, rows)))
+	}
+	r.fed(first, last)
+}
+
+// firstDay is the first day of the moves: today, or where the season begins
+// later its first day or that of the first strip, opened ahead for a follower.
+func (r *report) firstDay() units.Date {
+	first := r.plan.From
+	if len(r.plan.Moves) > 0 {
+		first = min(first, r.plan.Moves[0].Date)
+	}
+	return max(first, r.plan.Today)
+}
+
+// movesOf gives the moves of a rotation from one day to another.
+func (r *report) movesOf(rotation int, first, last units.Date) (rows []*grazing.Move) {
+	for i := range r.plan.Moves {
+		if m := &r.plan.Moves[i]; m.Rotation == rotation && m.Date >= first && m.Date <= last {
+			rows = append(rows, m)
+		}
+	}
+	return rows
+}
+
+// order names the groups of a rotation in their order.
+func order(rotation *grazing.Rotation) string {
+	ids := make([]string, len(rotation.Groups))
+	for i, m := range rotation.Groups {
+		ids[i] = m.Group
+	}
+	return strings.Join(ids, ", then ")
+}
+
+// moveColumns makes the columns of a table of moves; those that hold nothing
+// for any move are left out when printed.
+func (r *report) moveColumns(rotation *grazing.Rotation, moves []*grazing.Move) []column {
+	s := r.farm.Units
+	length, height, area := unitOf(units.Length(0), s), unitOf(units.Height(0), s), unitOf(units.Area(0), s)
+	strip := func(print func(*grazing.Move) string) func(*grazing.Move) string {
+		return func(m *grazing.Move) string {
+			if m.Length == 0 {
+				return ""
+			}
+			return print(m)
+		}
+	}
+	columns := []column{
+		{head: "day", words: true, cells: each(moves, func(m *grazing.Move) string { return weekday(m.Date) })},
+		{head: "land", words: true, cells: each(moves, func(m *grazing.Move) string { return m.Land })},
+		{head: "from", unit: length, cells: each(moves, strip(func(m *grazing.Move) string { return number(m.From, s) }))},
+		{head: "to", unit: length, cells: each(moves, strip(func(m *grazing.Move) string { return number(m.To, s) }))},
+		{head: "strip", unit: length, cells: each(moves, strip(func(m *grazing.Move) string { return number(m.Length, s) }))},
+		{head: "paces", cells: each(moves, paces)},
+		{head: "whole", unit: area, cells: each(moves, func(m *grazing.Move) string { return wholePaddock(m, s) })},
+		{head: "height", unit: height, cells: each(moves, func(m *grazing.Move) string { return number(m.Height, s) })},
+		{head: "leave", unit: height, cells: each(moves, func(m *grazing.Move) string { return number(m.Leave, s) })},
+	}
+	for _, member := range rotation.Groups {
+		columns = append(columns, column{head: member.Group, cells: each(moves, func(m *grazing.Move) string { return stay(m, member.Group) })})
+	}
+	return append(columns, column{head: "again", cells: each(moves, r.again)})
+}
+
+func each(moves []*grazing.Move, print func(*grazing.Move) string) []string {
+	cells := make([]string, len(moves))
+	for i, m := range moves {
+		cells[i] = print(m)
+	}
+	return cells
+}
+
+func wholePaddock(m *grazing.Move, s units.System) string {
+	if m.Length != 0 {
+		return ""
+	}
+	return number(m.Area, s)
+}
+
+func paces(m *grazing.Move) string {
+	if m.Paces == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%.0f", m.Paces)
+}
+
+// stay gives the days that a group is on the ground of a move.
+func stay(m *grazing.Move, group string) string {
+	for _, v := range m.Visits {
+		if v.Group == group {
+			return fromTo(v.From, v.To)
+		}
+	}
+	return "–"
+}
+
+func (r *report) again(m *grazing.Move) string {
+	if m.ReadyAgain == nil {
+		return "after " + dayMonth(r.plan.To)
+	}
+	return dayMonth(*m.ReadyAgain)
+}
+
+// fed names who is fed in place of grass in these days.
+func (r *report) fed(first, last units.Date) {
+	var all []string
+	for i := range r.farm.Groups {
+		id := r.farm.Groups[i].ID
+		for _, stay := range r.fedDays(id, first, last) {
+			all = append(all, id+" "+fromTo(stay[0], stay[1]))
+		}
+	}
+	if all != nil {
+		r.WriteByte('\n')
+		r.paragraph("Fed in place of grass in these days: %s. The notes say why.", strings.Join(all, "; "))
+	}
+}
+
+// fedDays gives the first and the last day of each time a group is fed, whatever
+// the reasons.
+func (r *report) fedDays(group string, first, last units.Date) (stays [][2]units.Date) {
+	for _, f := range r.plan.Feeding {
+		from, to := max(f.From, first), min(f.To, last)
+		switch n := len(stays); {
+		case f.Group != group || from > to:
+		case n > 0 && stays[n-1][1] >= from-1:
+			stays[n-1][1] = max(stays[n-1][1], to)
+		default:
+			stays = append(stays, [2]units.Date{from, to})
+		}
+	}
+	return stays
+}
+
+// passes puts the plan beside the rainfall rule.
+func (r *report) passes() {
+	p := &r.plan.Passes
+	r.heading("Passes over the land, beside the rainfall rule")
+	r.line("Planned, over the land in rotation: %s.", units.Number(p.Planned))
+	if p.Rain > 0 {
+		r.line("By the rule and a normal year's rain of %s: %s.", r.in(p.Rain), r.rule(p.Rain))
+	} else {
+		r.line("The normal rain is not in the farm's file, so the rule gives nothing.")
+	}
+	switch {
+	case p.Months == 12:
+		r.line("By the rule and the rain of %d, %s: %s.", r.plan.Today.Year(), r.in(p.ThisYear), r.rule(p.ThisYear))
+	case p.Months > 0:
+		r.line("The rain of %d is known for %s only, %s: too little for the rule.", r.plan.Today.Year(), months(p.Months), r.in(p.ThisYear))
+	}
+	if r.farm.Rain.Record != "" {
+		r.line("Rain record: %s.", strings.TrimSuffix(r.farm.Rain.Record, "."))
+	}
+	r.paragraph("The rule is common practice without an agreed source: from 10 to 25 in of rain a year one pass for each 10 in, from about 30 in one for each 7 in, under 10 in hardly any grazing without added water. It knows neither warmth nor the length of the season.")
+}
+
+func months(n int) string {
+	if n == 1 {
+		return "1 month"
+	}
+	return fmt.Sprintf("%d months", n)
+}
+
+// rule gives the passes of the rainfall rule, and says where it does not speak.
+func (r *report) rule(rain units.RainDepth) string {
+	passes, err := rainfall.Passes(rain)
+	var gap *units.RangeError
+	switch {
+	case errors.As(err, &gap):
+		return units.Number(passes) + " (the rule says nothing of such rain; a straight line stands in)"
+	case err != nil:
+		return "nothing (" + err.Error() + ")"
+	}
+	return units.Number(passes)
+}
+
+func (r *report) hay() {
+	h := &r.plan.Hay
+	r.heading("Hay")
+	if h.Eaten == 0 {
+		r.paragraph("No grazing animal needs hay in this plan.")
+	} else {
+		r.paragraph("Grazing animals are fed on %s: %s of dry matter, which is %s of hay as it lies, its waste included.", days(h.Days), r.in(h.Eaten), r.in(h.Carried))
+	}
+	r.paragraph("In store: %s. From the cuts of this plan: %s. Short: %s.", r.in(h.Store), r.in(h.Made), r.in(h.Short))
+	if h.Short > 0 && h.Cost.Currency != "" {
+		r.paragraph("At your price what is short costs %s.", h.Cost)
+	}
+	if h.Ration > 0 {
+		r.paragraph("Pigs and poultry (but geese) want %s of dry matter more of their own ration on days without pasture. That is no hay.", r.in(h.Ration))
+	}
+}
+
+// water prints what each group drinks on the day it is most.
+func (r *report) water() {
+	r.heading("Water on the thirstiest day")
+	groups, low, high := column{head: "group", words: true}, column{head: "from"}, column{head: "to"}
+	sum, unknown := units.WaterRate(0), false
+	for _, w := range r.plan.Water {
+		groups.cells = append(groups.cells, w.Group)
+		if !w.Known {
+			low.cells, high.cells = append(low.cells, "not"), append(high.cells, "known")
+			unknown = true
+			continue
+		}
+		low.cells, high.cells = append(low.cells, number(w.Low, r.farm.Units)), append(high.cells, number(w.High, r.farm.Units))
+		sum += w.High
+	}
+	low.unit, high.unit = unitOf(sum, r.farm.Units), unitOf(sum, r.farm.Units)
+	r.WriteString(tabulate([]column{groups, low, high}))
+	who := "All together drink"
+	if unknown {
+		who = "Those with a printed figure drink, together,"
+	}
+	r.paragraph("%s up to %s.", who, r.in(sum))
+	if supply := r.farm.Water.Supply; supply > 0 {
+		r.paragraph("The source gives %s.", r.in(supply))
+	}
+}
+
+func (r *report) manure() {
+	r.heading("Manure left on the land in the season")
+	groups := column{head: "group", words: true}
+	columns := []column{{head: "manure"}, {head: "nitrogen"}, {head: "phosphate"}, {head: "potash"}}
+	for i := range columns {
+		columns[i].unit = unitOf(units.Mass(0), r.farm.Units)
+	}
+	for _, m := range r.plan.Manure {
+		groups.cells = append(groups.cells, m.Group)
+		for i, mass := range []units.Mass{m.Mass, m.Nitrogen, m.Phosphate, m.Potash} {
+			cell := "not known"
+			if m.Known {
+				cell = number(mass, r.farm.Units)
+			}
+			columns[i].cells = append(columns[i].cells, cell)
+		}
+	}
+	r.WriteString(tabulate(append([]column{groups}, columns...)))
+	r.paragraph("Nutrients are as excreted, phosphate as P2O5 and potash as K2O. Part of the nitrogen is lost to the air.")
+}
+
+func (r *report) fence() {
+	f := &r.plan.Fence
+	r.heading("Fence")
+	square := ""
+	if f.Assumed {
+		square = ", paddocks taken as square"
+	}
+	r.paragraph("Round the land: %s%s.", r.in(f.Sides), square)
+	if f.Strips == 0 {
+		return
+	}
+	rolls := ""
+	if f.Rolls > 0 {
+		rolls = fmt.Sprintf(", %d of your rolls of netting", f.Rolls)
+	}
+	r.paragraph("Moved across the lanes: %s for up to %d strips in use at one time%s.", r.in(f.Cross), f.Strips, rolls)
+}
+
+func (r *report) notes() {
+	r.heading("Notes")
+	for _, n := range r.plan.Notes {
+		r.WriteString(wrap(n.English, "- ", "  "))
+	}
+	if len(r.plan.Notes) == 0 {
+		r.paragraph("None.")
+	}
+	r.paragraph("Names in capitals are the sources: SOURCES.md tells where each is read.")
+}
+
+// cautions come last, where they are seen.
+func (r *report) cautions() {
+	r.heading("Cautions: what can hurt people or animals")
+	for i, c := range r.plan.Cautions {
+		if i > 0 {
+			r.WriteByte('\n')
+		}
+		r.WriteString(wrap(fmt.Sprintf("%d. %s", i+1, capital(c.Code)), "", "   "))
+		for _, line := range []struct{ head, text string }{{"Why", c.Why}, {"Do", c.Do}, {"Source", c.Source}, {"Who decides", c.Defer}} {
+			r.WriteString(wrap(line.head+": "+line.text, "   ", "   "))
+		}
+	}
+	if len(r.plan.Cautions) == 0 {
+		r.paragraph("None was raised. That is no promise: local rules, a vet or an adviser decide.")
+	}
+}
+
+func capital(text string) string { return strings.ToUpper(text[:1]) + text[1:] }
