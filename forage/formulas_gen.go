@@ -12,124 +12,188 @@ var inf = math.Inf(1)
 
 var formulaMonthGrowth = units.Formula{
 	Name: "forage.MonthGrowth", Source: "definition: the month's part of the year's growth, spread evenly over its days",
+	Quantity: "Growth", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "annual", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "share", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "annual", Quantity: "Yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaMeanGrowth = units.Formula{
 	Name: "forage.MeanGrowth", Source: "PSU-YIELD; OSU-PLATE the same",
+	Quantity: "Growth", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "now", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "then", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "now", Quantity: "Yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "then", Quantity: "Yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaRegrown = units.Formula{
 	Name: "forage.Regrown", Source: "NJAS-1999 and NOY-MEIR-1975 for the form, from memory; ours: told by its fastest growth, which a farmer can know, in place of a relative rate",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 2}, {Op: "+", Terms: []units.Term{{Number: 1}, {Op: "*", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}, {Number: 1}}}, {Op: "exp", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "neg", Terms: []units.Term{{Number: 4}}}, {Argument: 3}}}, {Argument: 4}}}, {Argument: 2}}}}}}}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "start", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "ceiling", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1}},
-		{Name: "peak", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "start", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "ceiling", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1}},
+		{Name: "peak", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaDaysToRegrow = units.Formula{
 	Name: "forage.DaysToRegrow", Source: "definition: the inverse of Regrown",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 3}, {Op: "*", Terms: []units.Term{{Number: 4}, {Argument: 4}}}}}, {Op: "+", Terms: []units.Term{{Op: "log", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}}}, {Op: "log", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 3}, {Argument: 1}}}, {Op: "-", Terms: []units.Term{{Argument: 3}, {Argument: 2}}}}}}}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "start", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "target", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1}},
-		{Name: "ceiling", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "peak", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "start", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "target", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1}},
+		{Name: "ceiling", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "peak", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaMeanToPeak = units.Formula{
 	Name: "forage.MeanToPeak", Source: "ours: (turnIn - leave) over the time that DaysToRegrow gives between the two, over the fastest growth",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 4}, {Op: "-", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}}}, {Op: "*", Terms: []units.Term{{Argument: 3}, {Op: "+", Terms: []units.Term{{Op: "log", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}}}, {Op: "log", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 3}, {Argument: 1}}}, {Op: "-", Terms: []units.Term{{Argument: 3}, {Argument: 2}}}}}}}}}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "leave", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "turnIn", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "ceiling", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "leave", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "turnIn", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "ceiling", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaPeakGrowth = units.Formula{
 	Name: "forage.PeakGrowth", Source: "definition: see MeanToPeak",
+	Quantity: "Growth", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "mean", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "mean", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "meanToPeak", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 1, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaAvailable = units.Formula{
 	Name: "forage.Available", Source: "UMAINE-STICK formula as printed beside the table; UCONN-STEPS the same",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "residual", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
-		{Name: "density", Unit: "lb/ac/in", Factor: float64(units.PoundPerAcreInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "height", Quantity: "Height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "residual", Quantity: "Height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
+		{Name: "density", Quantity: "Density", Unit: "lb/ac/in", Factor: float64(units.PoundPerAcreInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaStanding = units.Formula{
 	Name: "forage.Standing", Source: "PSU-YIELD mean height times pounds an inch",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "density", Unit: "lb/ac/in", Factor: float64(units.PoundPerAcreInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "height", Quantity: "Height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "density", Quantity: "Density", Unit: "lb/ac/in", Factor: float64(units.PoundPerAcreInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaHeightOf = units.Formula{
 	Name: "forage.HeightOf", Source: "definition: the inverse of Standing",
+	Quantity: "Height", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "density", Unit: "lb/ac/in", Factor: float64(units.PoundPerAcreInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "yield", Quantity: "Yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "density", Quantity: "Density", Unit: "lb/ac/in", Factor: float64(units.PoundPerAcreInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaPlateAvailable = units.Formula{
 	Name: "forage.PlateAvailable", Source: "TEAGASC-PLATE",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "height", Unit: "cm", Factor: float64(units.PlateCentimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "residual", Unit: "cm", Factor: float64(units.PlateCentimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
-		{Name: "density", Unit: "kg/ha/cm", Factor: float64(units.PlateKilogramPerHectareCentimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "height", Quantity: "PlateHeight", Unit: "cm", Factor: float64(units.PlateCentimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "residual", Quantity: "PlateHeight", Unit: "cm", Factor: float64(units.PlateCentimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
+		{Name: "density", Quantity: "PlateDensity", Unit: "kg/ha/cm", Factor: float64(units.PlateKilogramPerHectareCentimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaUsableShare = units.Formula{
 	Name: "forage.UsableShare", Source: "PSU-STAY table 1.8-9",
+	Quantity: "Fraction", Lookup: "80 % for a stay of 1 day, 75 for 2 and 3, 70 for 4, 65 for 5, 60 for 6 and 7; between two printed days a straight line, which is ours. Under 1 day the value of 1 day, over 7 days that of 7, each beside a range error.",
 	Arguments: []units.Argument{
-		{Name: "stay", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 1 * float64(units.Day), LowOf: -1, High: 7 * float64(units.Day), HighOf: -1, Source: "PSU-STAY"}},
+		{Name: "stay", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 1 * float64(units.Day), LowOf: -1, High: 7 * float64(units.Day), HighOf: -1, Source: "PSU-STAY"}},
 	},
 }
 
 var formulaUsable = units.Formula{
 	Name: "forage.Usable", Source: "TAMU-1646 forage times share; AHDB-ROTATION; FUTUREBEEF-PALATABLE",
+	Quantity: "DryMatter", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "use", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "yield", Quantity: "Yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "use", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 	},
 }
 
 var formulaAllotment = units.Formula{
 	Name: "forage.Allotment", Source: "UGA-EFFICIENCY worked example",
+	Quantity: "Demand", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "intake", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "efficiency", Unit: "share", Factor: float64(units.Whole), Domain: units.Limits{Low: 0, LowOf: -1, High: 1 * float64(units.Whole), HighOf: -1, LowOpen: true}},
+		{Name: "intake", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "efficiency", Quantity: "Fraction", Unit: "share", Factor: float64(units.Whole), Domain: units.Limits{Low: 0, LowOf: -1, High: 1 * float64(units.Whole), HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaLandPerUnitMonth = units.Formula{
 	Name: "forage.LandPerUnitMonth", Source: "PSU-MONTHS table 1.8-8; ours: the formula, solved from the printed acres",
-	Arguments: []units.Argument{
-		{Name: "demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "annual", Unit: "short ton/ac", Factor: float64(units.ShortTonPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "share", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
-		{Name: "use", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}, {Argument: 5}}}}}},
 	},
+	Arguments: []units.Argument{
+		{Name: "demand", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "annual", Quantity: "Yield", Unit: "short ton/ac", Factor: float64(units.ShortTonPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+		{Name: "use", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	},
+}
+
+// Formulas gives the package's formulas, as their doc comments declare them.
+//
+// Check: TestFormulasAreAsDocumented
+//
+// Source: definition: written from the doc comments
+func Formulas() []units.Formula {
+	return []units.Formula{
+		formulaMonthGrowth,
+		formulaMeanGrowth,
+		formulaRegrown,
+		formulaDaysToRegrow,
+		formulaMeanToPeak,
+		formulaPeakGrowth,
+		formulaAvailable,
+		formulaStanding,
+		formulaHeightOf,
+		formulaPlateAvailable,
+		formulaUsableShare,
+		formulaUsable,
+		formulaAllotment,
+		formulaLandPerUnitMonth,
+	}
 }

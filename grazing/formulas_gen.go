@@ -12,114 +12,153 @@ var inf = math.Inf(1)
 
 var formulaGrazeableMass = units.Formula{
 	Name: "grazing.GrazeableMass", Source: "AWI-MLA-8-4 worked example",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "*", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "mass", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "leave", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "mass", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "leave", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "growth", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaHeadNeed = units.Formula{
 	Name: "grazing.HeadNeed", Source: "AWI-MLA-8-4 worked example; OSU-PSS-2871 animal-unit month and year",
+	Quantity: "DryMatter", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "+", Terms: []units.Term{{Number: 1}, {Argument: 3}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "intake", Unit: "kg/day", Factor: float64(units.KilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "spoilage", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "intake", Quantity: "Demand", Unit: "kg/day", Factor: float64(units.KilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "spoilage", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 	},
 }
 
 var formulaHeadPerLand = units.Formula{
 	Name: "grazing.HeadPerLand", Source: "AWI-MLA-8-4 worked example",
+	Quantity: "HeadRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "grazeable", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "need", Unit: "kg", Factor: float64(units.DryMatterKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "grazeable", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "need", Quantity: "DryMatter", Unit: "kg", Factor: float64(units.DryMatterKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaGrowthLessNeed = units.Formula{
 	Name: "grazing.GrowthLessNeed", Source: "OHIO-2012 worked example",
+	Quantity: "Growth", Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Argument: 1}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Argument: 3}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "growth", Unit: "lb/ac/day", Factor: float64(units.PoundPerAcreDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "growth", Quantity: "Growth", Unit: "lb/ac/day", Factor: float64(units.PoundPerAcreDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "demand", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaCoverAfter = units.Formula{
 	Name: "grazing.CoverAfter", Source: "definition: what was there, what grew, what was eaten; AWI-MLA-8-4 is its case without stock",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Argument: 1}, {Op: "*", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 2}, {Op: "/", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}, {Argument: 5}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "cover", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "demand", Unit: "kg/day", Factor: float64(units.KilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "cover", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "growth", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "demand", Quantity: "Demand", Unit: "kg/day", Factor: float64(units.KilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaBalanceCover = units.Formula{
 	Name: "grazing.BalanceCover", Source: "SIDDC-COVER worked example",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}, {Number: 0.5}}}, {Argument: 4}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "rate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "intake", Unit: "kg/day", Factor: float64(units.KilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "round", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "residual", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rate", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "intake", Quantity: "Demand", Unit: "kg/day", Factor: float64(units.KilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "round", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "residual", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaFenceLength = units.Formula{
 	Name: "grazing.FenceLength", Source: "definition: a rectangle; LSP-FENCE prints the square of 40 acres",
+	Quantity: "Length", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 2}, {Op: "+", Terms: []units.Term{{Argument: 2}, {Number: 1}}}}}, {Op: "sqrt", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "ratio", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaSquareSide = units.Formula{
 	Name: "grazing.SquareSide", Source: "definition: a square; LSP-FENCE prints that of 40 acres",
+	Quantity: "Length", Lines: []units.Line{
+		{Value: units.Term{Op: "sqrt", Terms: []units.Term{{Argument: 1}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaLaneSides = units.Formula{
 	Name: "grazing.LaneSides", Source: "ours: counted on a sketch, one side more than there are lanes and two ends a lane; LSP-FENCE prints the one-lane case of a square",
+	Quantity: "Length", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Argument: 3}, {Number: 1}}}, {Argument: 1}}}, {Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 2}, {Argument: 3}}}, {Argument: 2}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "width", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "length", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "width", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "lanes", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaCrossWires = units.Formula{
 	Name: "grazing.CrossWires", Source: "ours: counted on a sketch, front and back of every strip, shared between neighbours",
+	Quantity: "Length", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Argument: 2}, {Number: 1}}}, {Argument: 1}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "width", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "width", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "strips", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaWireLength = units.Formula{
 	Name: "grazing.WireLength", Source: "UMAINE-FENCE-DESIGN four strands round one mile",
+	Quantity: "Length", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "fence", Unit: "mi", Factor: float64(units.Mile), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "fence", Quantity: "Length", Unit: "mi", Factor: float64(units.Mile), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "wires", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaPaddocks = units.Formula{
 	Name: "grazing.Paddocks", Source: "PSU-FOUR-STEPS step 3; FAS-ROTATION; ours: one paddock more for each following group",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "rest", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "stay", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "rest", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "stay", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 		{Name: "groups", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaRest = units.Formula{
 	Name: "grazing.Rest", Source: "PSU-FOUR-STEPS step 3, solved for the rest",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Argument: 2}, {Argument: 3}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "stay", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "stay", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "paddocks", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "groups", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 0, HighOf: 1}},
 	},
@@ -127,158 +166,253 @@ var formulaRest = units.Formula{
 
 var formulaCycle = units.Formula{
 	Name: "grazing.Cycle", Source: "definition: the stays of one round, one after the other",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "stay", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "stay", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "paddocks", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaPaddockArea = units.Formula{
 	Name: "grazing.PaddockArea", Source: "PSU-FOUR-STEPS step 4; SRUC-SHEEPNET group and paddock areas",
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "paddocks", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaLandForPaddocks = units.Formula{
 	Name: "grazing.LandForPaddocks", Source: "JSTAGE-ONE-DAY 23 one-day paddocks",
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "paddock", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "paddock", Quantity: "Area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "paddocks", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaDailyArea = units.Formula{
 	Name: "grazing.DailyArea", Source: "FARMERS-JOURNAL-ROTATION",
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "rotation", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "area", Quantity: "Area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rotation", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaLandPerUse = units.Formula{
 	Name: "grazing.LandPerUse", Source: "OSU-PSS-2871 stocking rate example",
+	Quantity: "LandPerUse", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Op: "*", Terms: []units.Term{{Argument: 2}, {Argument: 3}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "animals", Unit: "AU", Factor: float64(units.AnimalUnit), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "animals", Quantity: "AnimalUnits", Unit: "AU", Factor: float64(units.AnimalUnit), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaUsePerLand = units.Formula{
 	Name: "grazing.UsePerLand", Source: "SCS-COLORADO-M240 the two columns of the condition table",
+	Quantity: "UseRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 2}, {Argument: 3}}}, {Argument: 1}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "animals", Unit: "AU", Factor: float64(units.AnimalUnit), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "animals", Quantity: "AnimalUnits", Unit: "AU", Factor: float64(units.AnimalUnit), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaUse = units.Formula{
 	Name: "grazing.Use", Source: "SAMA-LAND carrying capacity of a quarter section; STOCKING-LESSON",
+	Quantity: "UnitDays", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "rate", Unit: "AUM/ac", Factor: float64(units.AnimalUnitMonthPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rate", Quantity: "UseRate", Unit: "AUM/ac", Factor: float64(units.AnimalUnitMonthPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaStockDensity = units.Formula{
 	Name: "grazing.StockDensity", Source: "FARM-PROGRESS-2012; CRADLE-COAST-DSE worked example",
+	Quantity: "StockDensity", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaStayArea = units.Formula{
 	Name: "grazing.StayArea", Source: "PSU-STAY; UCONN-STEPS sheep example; MISSOURI-5292",
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "*", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "available", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "use", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+		{Name: "demand", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "available", Quantity: "Yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "use", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaStayDays = units.Formula{
 	Name: "grazing.StayDays", Source: "TAMU-1646 days of grazing left; UMAINE-STICK days formula",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}, {Argument: 4}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "available", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "use", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
-		{Name: "demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "available", Quantity: "Yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "use", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "demand", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaStayHead = units.Formula{
 	Name: "grazing.StayHead", Source: "KSTATE-STOCKING; UMAINE-STICK number of animals",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}, {Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 4}, {Argument: 5}}}, {Argument: 6}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "available", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "use", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
-		{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "intake", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "available", Quantity: "Yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "use", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "intake", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaDaysPerHeight = units.Formula{
 	Name: "grazing.DaysPerHeight", Source: "UMAINE-LESSON-5 a simpler approach",
+	Quantity: "UseDensity", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "density", Unit: "lb/ac/in", Factor: float64(units.PoundPerAcreInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "intake", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "density", Quantity: "Density", Unit: "lb/ac/in", Factor: float64(units.PoundPerAcreInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "intake", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaDaysPerLand = units.Formula{
 	Name: "grazing.DaysPerLand", Source: "UMAINE-LESSON-5 a simpler approach, worked example",
+	Quantity: "UseRate", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "residual", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
-		{Name: "density", Unit: "AUD/ac/in", Factor: float64(units.AnimalUnitDayPerAcreInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "height", Quantity: "Height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "residual", Quantity: "Height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
+		{Name: "density", Quantity: "UseDensity", Unit: "AUD/ac/in", Factor: float64(units.AnimalUnitDayPerAcreInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaDayArea = units.Formula{
 	Name: "grazing.DayArea", Source: "UMAINE-LESSON-5 a simpler approach, worked example",
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "animals", Unit: "AU", Factor: float64(units.AnimalUnit), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "use", Unit: "AUD/ac", Factor: float64(units.AnimalUnitDayPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "animals", Quantity: "AnimalUnits", Unit: "AU", Factor: float64(units.AnimalUnit), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "use", Quantity: "UseRate", Unit: "AUD/ac", Factor: float64(units.AnimalUnitDayPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaCarryingCapacity = units.Formula{
 	Name: "grazing.CarryingCapacity", Source: "UMAINE-LESSON-5 equations 1 and 2; NRCS-BRYAN-528 job sheet",
+	Quantity: "HeadRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "*", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "use", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
-		{Name: "intake", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "yield", Quantity: "Yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "use", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "intake", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaLandForHead = units.Formula{
 	Name: "grazing.LandForHead", Source: "SRUC-SHEEPNET group and paddock areas",
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
 		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "rate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "rate", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaStripLength = units.Formula{
 	Name: "grazing.StripLength", Source: "definition: a rectangle; UCONN-STEPS prints one",
+	Quantity: "Length", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "width", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "width", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaStripArea = units.Formula{
 	Name: "grazing.StripArea", Source: "definition: a rectangle; UCONN-STEPS prints one",
-	Arguments: []units.Argument{
-		{Name: "length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "width", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
 	},
+	Arguments: []units.Argument{
+		{Name: "length", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "width", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+// Formulas gives the package's formulas, as their doc comments declare them.
+//
+// Check: TestFormulasAreAsDocumented
+//
+// Source: definition: written from the doc comments
+func Formulas() []units.Formula {
+	return []units.Formula{
+		formulaGrazeableMass,
+		formulaHeadNeed,
+		formulaHeadPerLand,
+		formulaGrowthLessNeed,
+		formulaCoverAfter,
+		formulaBalanceCover,
+		formulaFenceLength,
+		formulaSquareSide,
+		formulaLaneSides,
+		formulaCrossWires,
+		formulaWireLength,
+		formulaPaddocks,
+		formulaRest,
+		formulaCycle,
+		formulaPaddockArea,
+		formulaLandForPaddocks,
+		formulaDailyArea,
+		formulaLandPerUse,
+		formulaUsePerLand,
+		formulaUse,
+		formulaStockDensity,
+		formulaStayArea,
+		formulaStayDays,
+		formulaStayHead,
+		formulaDaysPerHeight,
+		formulaDaysPerLand,
+		formulaDayArea,
+		formulaCarryingCapacity,
+		formulaLandForHead,
+		formulaStripLength,
+		formulaStripArea,
+	}
 }

@@ -12,140 +12,204 @@ var inf = math.Inf(1)
 
 var formulaDemand = units.Formula{
 	Name: "herd.Demand", Source: "UMAINE-DEMAND table 2, the pasture share added: ours: 1 where the animals eat nothing else",
+	Quantity: "Demand", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}, {Argument: 4}}}},
+	},
 	Arguments: []units.Argument{
 		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "intake", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
-		{Name: "pasture", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "intake", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "pasture", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 	},
 }
 
 var formulaFeed = units.Formula{
 	Name: "herd.Feed", Source: "ISU-HAY worked examples; OHIO-HAY-2010",
+	Quantity: "DryMatter", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "demand", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaManurePerUnitYear = units.Formula{
 	Name: "herd.ManurePerUnitYear", Source: "NRCS-MANURE column of tons per animal unit and year",
+	Quantity: "Mass", Lookup: "short tons for each animal unit of 1,000 lb and year",
 	Arguments: []units.Argument{
-		{Name: "kind", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 10, HighOf: -1}},
+		{Name: "kind", Words: []string{"unknown", "beef cow", "dairy cow", "heifer", "breeding pig", "slaughter pig", "hen", "turkey", "steer", "turkey hen"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 10, HighOf: -1}},
 	},
 }
 
 var formulaNutrientShare = units.Formula{
 	Name: "herd.NutrientShare", Source: "NRCS-MANURE columns of pounds per ton",
+	Quantity: "Fraction", Lookup: "pounds in a short ton, as excreted and after losses",
 	Arguments: []units.Argument{
-		{Name: "kind", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 10, HighOf: -1}},
-		{Name: "nutrient", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
-		{Name: "fate", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "kind", Words: []string{"unknown", "beef cow", "dairy cow", "heifer", "breeding pig", "slaughter pig", "hen", "turkey", "steer", "turkey hen"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 10, HighOf: -1}},
+		{Name: "nutrient", Words: []string{"nitrogen", "phosphate", "potash"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "fate", Words: []string{"excreted", "after losses"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
 	},
 }
 
 var formulaManureMass = units.Formula{
 	Name: "herd.ManureMass", Source: "NRCS-MANURE tons per animal unit and year; the day is ours: a year of 365",
+	Quantity: "Mass", Lookup: "weight / 1,000 lb * ManurePerUnitYear(kind) * days / 365 days",
 	Arguments: []units.Argument{
-		{Name: "kind", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 10, HighOf: -1}},
-		{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "kind", Words: []string{"unknown", "beef cow", "dairy cow", "heifer", "breeding pig", "slaughter pig", "hen", "turkey", "steer", "turkey hen"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 10, HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaNutrientMass = units.Formula{
 	Name: "herd.NutrientMass", Source: "NRCS-MANURE tons per animal unit and year times pounds per ton",
+	Quantity: "Mass", Lookup: "ManureMass(kind, weight, days) * NutrientShare(kind, nutrient, fate)",
 	Arguments: []units.Argument{
-		{Name: "kind", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 10, HighOf: -1}},
-		{Name: "nutrient", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
-		{Name: "fate", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
-		{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "kind", Words: []string{"unknown", "beef cow", "dairy cow", "heifer", "breeding pig", "slaughter pig", "hen", "turkey", "steer", "turkey hen"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 10, HighOf: -1}},
+		{Name: "nutrient", Words: []string{"nitrogen", "phosphate", "potash"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "fate", Words: []string{"excreted", "after losses"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaYearlyManure = units.Formula{
 	Name: "herd.YearlyManure", Source: "WISC-A3601 its column of tons a year",
+	Quantity: "Mass", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Number: 365}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "daily", Unit: "lb", Factor: float64(units.Pound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "daily", Quantity: "Mass", Unit: "lb", Factor: float64(units.Pound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaAnimalUnits = units.Formula{
 	Name: "herd.AnimalUnits", Source: "NDMC-AU; EXT-AUM",
+	Quantity: "AnimalUnits", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 453.59237}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaDryCowUnits = units.Formula{
 	Name: "herd.DryCowUnits", Source: "EXT-AUM",
+	Quantity: "AnimalUnits", Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 453.59237}}}, {Number: 0.1}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 100 * float64(units.LivePound), LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 1000 * float64(units.LivePound), LowOf: -1, High: 1200 * float64(units.LivePound), HighOf: -1, Source: "EXT-AUM"}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 100 * float64(units.LivePound), LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 1000 * float64(units.LivePound), LowOf: -1, High: 1200 * float64(units.LivePound), HighOf: -1, Source: "EXT-AUM"}},
 	},
 }
 
 var formulaMetabolicAnimalUnits = units.Formula{
 	Name: "herd.MetabolicAnimalUnits", Source: "NDSU-METABOLIC the exponent follows from the printed value",
+	Quantity: "AnimalUnits", Lines: []units.Line{
+		{Value: units.Term{Op: "pow", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 453.59237}}}, {Number: 0.75}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaIntakeAnimalUnits = units.Formula{
 	Name: "herd.IntakeAnimalUnits", Source: "TX-AU-CHART",
+	Quantity: "AnimalUnits", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Number: 365}}}, {Op: "*", Terms: []units.Term{{Number: 9490}, {Number: 0.45359237}}}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "intake", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "intake", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 	},
 }
 
 var formulaHeadPerUnit = units.Formula{
 	Name: "herd.HeadPerUnit", Source: "TX-AU-CHART last column",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Number: 1}, {Argument: 1}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "each", Unit: "AU", Factor: float64(units.AnimalUnit), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "each", Quantity: "AnimalUnits", Unit: "AU", Factor: float64(units.AnimalUnit), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaUnitDemand = units.Formula{
 	Name: "herd.UnitDemand", Source: "PSU-STAY 25 lb; OSU-PSS-2871 and NDMC-AU 26 lb; UMAINE-LESSON-5 30 lb",
+	Quantity: "Demand", Lookup: "25 lb, 26 lb or 30 lb a day",
 	Arguments: []units.Argument{
-		{Name: "definition", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "definition", Words: []string{"twenty five pounds", "twenty six pounds", "thirty pounds"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
 	},
 }
 
 var formulaUnitMonth = units.Formula{
 	Name: "herd.UnitMonth", Source: "MANITOBA-AUM 780 lb; SDSU-AUM 750 lb; SCS-COLORADO-M240 900 lb",
+	Quantity: "DryMatter", Lookup: "the day's feed of UnitDemand times the days",
 	Arguments: []units.Argument{
-		{Name: "definition", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
-		{Name: "days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "definition", Words: []string{"twenty five pounds", "twenty six pounds", "thirty pounds"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaDrySheepRate = units.Formula{
 	Name: "herd.DrySheepRate", Source: "CRADLE-COAST-DSE quick check",
+	Quantity: "HeadRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Number: 50}}}, {Argument: 3}}}},
+	},
 	Arguments: []units.Argument{
 		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "weight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaWater = units.Formula{
 	Name: "herd.Water", Source: "KSU-WATER cattle, horses and dairy cows; NC-WATER sheep and goats; OHIO-WATER stock in milk; SDSU-C274 pigs, chickens and turkeys",
+	Quantity: "WaterRate", Lookup: "the figure of the rule and season, per head or per live weight, times the head or the live weight of the group",
 	Arguments: []units.Argument{
 		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "rule", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 11, HighOf: -1}},
-		{Name: "season", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
-		{Name: "place", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "rule", Words: []string{"unknown", "cattle", "horse", "dairy cow", "small ruminant", "lactating ewe", "lactating goat", "lactating sow", "pig", "chicken", "turkey"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 11, HighOf: -1}},
+		{Name: "season", Words: []string{"summer", "winter"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 	},
 }
 
 var formulaPairWeight = units.Formula{
 	Name: "herd.PairWeight", Source: "IFAS-PAIR worked example",
-	Arguments: []units.Argument{
-		{Name: "cow", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "weaned", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	Quantity: "LiveWeight", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Argument: 1}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Number: 2}}}}}},
 	},
+	Arguments: []units.Argument{
+		{Name: "cow", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "weaned", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+// Formulas gives the package's formulas, as their doc comments declare them.
+//
+// Check: TestFormulasAreAsDocumented
+//
+// Source: definition: written from the doc comments
+func Formulas() []units.Formula {
+	return []units.Formula{
+		formulaDemand,
+		formulaFeed,
+		formulaManurePerUnitYear,
+		formulaNutrientShare,
+		formulaManureMass,
+		formulaNutrientMass,
+		formulaYearlyManure,
+		formulaAnimalUnits,
+		formulaDryCowUnits,
+		formulaMetabolicAnimalUnits,
+		formulaIntakeAnimalUnits,
+		formulaHeadPerUnit,
+		formulaUnitDemand,
+		formulaUnitMonth,
+		formulaDrySheepRate,
+		formulaWater,
+		formulaPairWeight,
+	}
 }

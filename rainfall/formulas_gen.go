@@ -12,38 +12,70 @@ var inf = math.Inf(1)
 
 var formulaPasses = units.Formula{
 	Name: "rainfall.Passes", Source: "HFG-CYCLES for 10 and 7 in and their limits 25 and 30; common practice for the limit of 10 in; ours: the line across the gap",
+	Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 10}}}, When: &units.Term{Op: "<=", Terms: []units.Term{{Argument: 1}, {Number: 25}}}},
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Number: 2.5}, {Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Number: 25}}}, {Op: "-", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Number: 30}, {Number: 7}}}, {Number: 2.5}}}}}, {Number: 5}}}}}, When: &units.Term{Op: "<=", Terms: []units.Term{{Argument: 1}, {Number: 30}}}},
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 7}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "rain", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 10 * float64(units.RainInch), LowOf: -1, High: inf, HighOf: -1, Source: "common practice"}},
+		{Name: "rain", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 10 * float64(units.RainInch), LowOf: -1, High: inf, HighOf: -1, Source: "common practice"}},
 	},
 }
 
 var formulaRotationDays = units.Formula{
 	Name: "rainfall.RotationDays", Source: "AGVIC-LEAF; DAIRYNZ-LEAF",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "leaf", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "leaf", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 		{Name: "leaves", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 2, LowOf: -1, High: 3, HighOf: -1, Source: "DAIRYNZ-LEAF"}},
 	},
 }
 
 var formulaPassesBySeason = units.Formula{
 	Name: "rainfall.PassesBySeason", Source: "definition: the rotations that fit into the season",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "season", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "rotation", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "season", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rotation", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
 var formulaForageShare = units.Formula{
 	Name: "rainfall.ForageShare", Source: "NDSU-SPRING the point; WILES-2011 the level above the mean",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "min", Terms: []units.Term{{Argument: 1}, {Number: 1}}}},
+	},
 	Arguments: []units.Argument{
-		{Name: "rainShare", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rainShare", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
 var formulaShareOfNormal = units.Formula{
 	Name: "rainfall.ShareOfNormal", Source: "definition: rain over its normal",
-	Arguments: []units.Argument{
-		{Name: "rain", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "normal", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
 	},
+	Arguments: []units.Argument{
+		{Name: "rain", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "normal", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+// Formulas gives the package's formulas, as their doc comments declare them.
+//
+// Check: TestFormulasAreAsDocumented
+//
+// Source: definition: written from the doc comments
+func Formulas() []units.Formula {
+	return []units.Formula{
+		formulaPasses,
+		formulaRotationDays,
+		formulaPassesBySeason,
+		formulaForageShare,
+		formulaShareOfNormal,
+	}
 }

@@ -12,17 +12,24 @@ import (
 type Formula struct {
 	Name      string     // as in "forage.Available"
 	Source    string     // the doc comment's section Source
+	Quantity  string     // the quantity of the result, as in "Yield"; "" for a plain number
+	Unit      string     // the unit of the result that Where names, "" where it names none
+	Empirical bool       // Lines are over the numbers in the units of Where
+	Lines     []Line     // the section Formula or Empirical; none for a look-up
+	Lookup    string     // the section Table or Method where there are no lines
 	Arguments []Argument // in the order of the function's parameters
 }
 
 // Argument is one argument of a Formula. Limits are in base units; a bound
 // that is another argument is named by its index in LowOf or HighOf, else -1.
 type Argument struct {
-	Name   string  // the parameter's name
-	Unit   string  // the unit of the doc comment, "" for a plain number
-	Factor float64 // base units in one Unit
-	Domain Limits  // what is possible
-	Range  Limits  // what the source covers; Source "" where the source names none
+	Name     string   // the parameter's name
+	Quantity string   // as in "Height"; "" for a plain number or a word
+	Words    []string // of an enumeration, the value of the first being 1
+	Unit     string   // the unit of the doc comment, "" for a plain number
+	Factor   float64  // base units in one Unit
+	Domain   Limits   // what is possible
+	Range    Limits   // what the source covers; Source "" where the source names none
 }
 
 // Limits is an interval.

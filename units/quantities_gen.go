@@ -164,6 +164,37 @@ var (
 	}}
 )
 
+// kinds are the quantities by name.
+var kinds = map[string]*kind{
+	"Length":                &kindLength,
+	"Height":                &kindHeight,
+	"PlateHeight":           &kindPlateHeight,
+	"RainDepth":             &kindRainDepth,
+	"Area":                  &kindArea,
+	"Volume":                &kindVolume,
+	"Mass":                  &kindMass,
+	"DryMatter":             &kindDryMatter,
+	"FreshFeed":             &kindFreshFeed,
+	"LiveWeight":            &kindLiveWeight,
+	"Yield":                 &kindYield,
+	"Density":               &kindDensity,
+	"PlateDensity":          &kindPlateDensity,
+	"Growth":                &kindGrowth,
+	"Demand":                &kindDemand,
+	"StockDensity":          &kindStockDensity,
+	"HeadRate":              &kindHeadRate,
+	"AnimalUnits":           &kindAnimalUnits,
+	"UnitDays":              &kindUnitDays,
+	"UnitRate":              &kindUnitRate,
+	"UseRate":               &kindUseRate,
+	"UseDensity":            &kindUseDensity,
+	"LandPerUse":            &kindLandPerUse,
+	"WaterRate":             &kindWaterRate,
+	"Days":                  &kindDays,
+	"Fraction":              &kindFraction,
+	"TemperatureDifference": &kindTemperatureDifference,
+}
+
 // ParseLength reads a number and a unit: m, mm, cm, km, yd, ft, in, mi.
 func ParseLength(text string) (Length, error) {
 	v, err := kindLength.parse(text)

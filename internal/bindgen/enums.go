@@ -3,7 +3,6 @@ package main
 import (
 	"bytes"
 	"fmt"
-	"strings"
 
 	"example.org/soum/internal/decl"
 )
@@ -19,8 +18,8 @@ func enums(p *decl.Package) ([]byte, error) {
 		}
 		found = true
 		fmt.Fprintf(&b, "\nvar names%s = []string{%q", e.Name, "")
-		for _, c := range e.Constants {
-			fmt.Fprintf(&b, ", %q", spoken(strings.TrimPrefix(c, shared(e))))
+		for _, word := range e.Words() {
+			fmt.Fprintf(&b, ", %q", word)
 		}
 		fmt.Fprintf(&b, "}\n"+`
 // String gives the text of the constant, "" for a value that is none of them.
@@ -50,19 +49,4 @@ func (e *%[1]s) UnmarshalText(text []byte) error {
 		return nil, nil
 	}
 	return b.Bytes(), nil
-}
-
-// shared gives the words that all constants begin with, as in AirDry25 and
-// AirDry26 none but in WaterCattle and WaterHorse "Water".
-func shared(e decl.Enum) string {
-	q := decl.Quantity{}
-	for _, c := range e.Constants {
-		q.Units = append(q.Units, decl.Unit{Name: c})
-	}
-	return commonPrefix(q)
-}
-
-// spoken turns LateGestation into "late gestation".
-func spoken(name string) string {
-	return strings.ToLower(strings.Join(words(name), " "))
 }

@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"fmt"
 	"math"
-	"path"
 	"slices"
 	"strconv"
 	"strings"
@@ -16,18 +15,22 @@ import (
 func formulas(p, units *decl.Package) ([]byte, error) {
 	var b bytes.Buffer
 	b.WriteString(heading + "package " + p.Name + "\n\nimport (\n\"math\"\n\n\"example.org/soum/units\"\n)\n\nvar inf = math.Inf(1)\n")
-	found := false
+	var names []string
 	for i := range p.Functions {
 		f := &p.Functions[i]
 		if !f.IsFormula() {
 			continue
 		}
-		found = true
 		source, _ := f.Section("Source")
 		if source == "" {
 			return nil, fmt.Errorf("%s: no section Source", f.Full())
 		}
-		fmt.Fprintf(&b, "\nvar formula%s = units.Formula{\nName: %q, Source: %q,\nArguments: []units.Argument{\n", f.Name, f.Full(), strings.Join(strings.Fields(source), " "))
+		fmt.Fprintf(&b, "\nvar formula%s = units.Formula{\nName: %q, Source: %q,\n", f.Name, f.Full(), strings.Join(strings.Fields(source), " "))
+		if err := expression(&b, f, units); err != nil {
+			return nil, fmt.Errorf("%s: %w", f.Full(), err)
+		}
+		b.WriteString("Arguments: []units.Argument{\n")
+		names = append(names, f.Name)
 		for _, a := range f.Arguments() {
 			if err := argument(&b, f, a, p, units); err != nil {
 				return nil, fmt.Errorf("%s: %s: %w", f.Full(), a.Name, err)
@@ -35,9 +38,14 @@ func formulas(p, units *decl.Package) ([]byte, error) {
 		}
 		b.WriteString("},\n}\n")
 	}
-	if !found {
+	if names == nil {
 		return nil, nil
 	}
+	b.WriteString("\n// Formulas gives the package's formulas, as their doc comments declare them.\n//\n// Check: TestFormulasAreAsDocumented\n//\n// Source: definition: written from the doc comments\nfunc Formulas() []units.Formula {\nreturn []units.Formula{\n")
+	for _, name := range names {
+		fmt.Fprintf(&b, "formula%s,\n", name)
+	}
+	b.WriteString("}\n}\n")
 	return b.Bytes(), nil
 }
 
@@ -58,7 +66,7 @@ func argument(b *bytes.Buffer, f *decl.Function, a decl.Parameter, p, units *dec
 	if domain == nil {
 		domain = &decl.Interval{Low: math.Inf(-1), High: math.Inf(1)}
 	}
-	fmt.Fprintf(b, "{Name: %q, Unit: %q, Factor: %s, Domain: %s", a.Name, a.Where.Unit, factor, limits(f, domain, factor))
+	fmt.Fprintf(b, "{Name: %q, %sUnit: %q, Factor: %s, Domain: %s", a.Name, kindOf(a.Type, p, units), a.Where.Unit, factor, limits(f, domain, factor))
 	if a.Where.Range != nil {
 		fmt.Fprintf(b, ", Range: %s", limits(f, a.Where.Range, factor))
 	}
@@ -138,26 +146,13 @@ func enum(name string, p *decl.Package) *decl.Enum {
 	return nil
 }
 
-// registry writes the map from names to functions by which printed tables are
-// run.
-func registry(root string) ([]byte, error) {
-	var b, imports bytes.Buffer
-	for _, name := range decl.Packages() {
-		p, err := decl.Read(root, name)
-		if err != nil {
-			return nil, err
-		}
-		lines := 0
-		for i := range p.Functions {
-			f := &p.Functions[i]
-			if f.Receiver == "" && len(f.Results) > 0 && !strings.Contains(strings.Join(f.Results, " "), "Q") {
-				fmt.Fprintf(&b, "%q: %s.%s,\n", f.Full(), path.Base(name), f.Name)
-				lines++
-			}
-		}
-		if lines > 0 {
-			fmt.Fprintf(&imports, "\"example.org/soum/%s\"\n", name)
-		}
+// kindOf writes what an argument is: a quantity, or a word of an enumeration.
+func kindOf(name string, p, units *decl.Package) string {
+	if quantity(name, units) != nil || name == "units.Temperature" {
+		return fmt.Sprintf("Quantity: %q, ", strings.TrimPrefix(name, "units."))
 	}
-	return []byte(heading + "package check\n\nimport (\n" + imports.String() + ")\n\n// functions are the module's exported functions by name.\nvar functions = map[string]any{\n" + b.String() + "}\n"), nil
+	if e := enum(name, p); e != nil {
+		return fmt.Sprintf("Words: %#v, ", e.Words())
+	}
+	return ""
 }

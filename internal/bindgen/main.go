@@ -63,7 +63,11 @@ func run(check bool) error {
 	if text, err = registry(root); err != nil {
 		return err
 	}
-	files["internal/check/functions_gen.go"] = text
+	files["internal/door/functions_gen.go"] = text
+	if text, err = rowLoops(root, units); err != nil {
+		return err
+	}
+	files["internal/door/rows_gen.go"] = text
 	for name, text := range files {
 		if err := settle(root, name, text, check); err != nil {
 			return err

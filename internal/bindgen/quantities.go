@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-	"unicode"
 
 	"example.org/soum/internal/decl"
 )
@@ -27,7 +26,11 @@ func quantities(p *decl.Package) ([]byte, error) {
 			return nil, err
 		}
 	}
-	b.WriteString(")\n")
+	b.WriteString(")\n\n// kinds are the quantities by name.\nvar kinds = map[string]*kind{\n")
+	for _, q := range measured {
+		fmt.Fprintf(&b, "%q: &kind%s,\n", q.Name, q.Name)
+	}
+	b.WriteString("}\n")
 	for _, q := range measured {
 		methods(&b, q)
 	}
@@ -92,7 +95,7 @@ func (q *%[1]s) UnmarshalText(text []byte) error {
 	return err
 }
 `, q.Name, strings.Join(firsts(q), ", "), base, q.Metric, q.US)
-	prefix := commonPrefix(q)
+	prefix := q.Prefix()
 	for _, u := range q.Units {
 		fmt.Fprintf(b, "\n// %[1]s gives the quantity in %[2]s.\nfunc (q %[3]s) %[1]s() float64 { return float64(q / %[4]s) }\n",
 			plural(strings.TrimPrefix(u.Name, prefix)), u.Spellings[0], q.Name, u.Name)
@@ -103,40 +106,6 @@ func firsts(q decl.Quantity) []string {
 	var all []string
 	for _, u := range q.Units {
 		all = append(all, u.Spellings[0])
-	}
-	return all
-}
-
-// commonPrefix gives the words that all constants of a quantity begin with, as
-// Height in HeightInch and HeightMetre.
-func commonPrefix(q decl.Quantity) string {
-	if len(q.Units) < 2 {
-		return ""
-	}
-	prefix := ""
-	for _, word := range words(q.Units[0].Name) {
-		longer := prefix + word
-		for _, u := range q.Units {
-			next := strings.TrimPrefix(u.Name, longer)
-			if next == u.Name || next == "" || !unicode.IsUpper(rune(next[0])) {
-				return prefix
-			}
-		}
-		if strings.HasPrefix(strings.TrimPrefix(q.Units[0].Name, longer), "Per") {
-			return prefix
-		}
-		prefix = longer
-	}
-	return prefix
-}
-
-func words(name string) []string {
-	var all []string
-	for i, r := range name {
-		if unicode.IsUpper(r) || i == 0 {
-			all = append(all, "")
-		}
-		all[len(all)-1] += string(r)
 	}
 	return all
 }

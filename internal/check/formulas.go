@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"example.org/soum/internal/decl"
+	"example.org/soum/internal/door"
 	"example.org/soum/units"
 )
 
@@ -34,7 +35,7 @@ func Formulas(t *testing.T, name string) {
 			continue
 		}
 		t.Run(f.Name, func(t *testing.T) {
-			s := &subject{t: t, f: f, function: reflect.ValueOf(functions[f.Full()]), random: rand.New(rand.NewPCG(1, uint64(i)))}
+			s := &subject{t: t, f: f, function: reflect.ValueOf(door.Lookup(f.Full()).Call), random: rand.New(rand.NewPCG(1, uint64(i)))}
 			s.expression()
 			s.guards()
 			s.anything()

@@ -35,6 +35,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"example.org/soum/internal/door"
 	"example.org/soum/units"
 )
 
@@ -164,15 +165,15 @@ func (t *Table) Row(i int) error {
 	if t.cell(i, "slack") != "" && t.cell(i, "why") == "" {
 		return fail("slack without a reason")
 	}
-	function, known := functions[t.Function]
-	if !known {
+	function := door.Lookup(t.Function)
+	if function == nil {
 		return fail("no such function")
 	}
-	arguments, err := t.arguments(i, reflect.TypeOf(function))
+	arguments, err := t.arguments(i, reflect.TypeOf(function.Call))
 	if err != nil {
 		return fail("%v", err)
 	}
-	results := reflect.ValueOf(function).Call(arguments)
+	results := reflect.ValueOf(function.Call).Call(arguments)
 	if len(results) == 2 {
 		got, _ := results[1].Interface().(error)
 		if err := expected(t.cell(i, "error"), got); err != nil {

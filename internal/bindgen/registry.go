@@ -1,0 +1,62 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"strings"
+
+	"example.org/soum/internal/decl"
+)
+
+// registry writes the table by which functions are called by name.
+func registry(root string) ([]byte, error) {
+	var b, imports bytes.Buffer
+	for _, name := range decl.Packages() {
+		p, err := decl.Read(root, name)
+		if err != nil {
+			return nil, err
+		}
+		lines := 0
+		for i := range p.Functions {
+			f := &p.Functions[i]
+			if !called(f) {
+				continue
+			}
+			var parameters []string
+			for _, a := range f.Arguments() {
+				parameters = append(parameters, a.Name)
+			}
+			fmt.Fprintf(&b, "{Name: %q, Parameters: %#v, Call: %s.%s},\n", f.Full(), parameters, name, f.Name)
+			lines++
+		}
+		if lines > 0 {
+			fmt.Fprintf(&imports, "\"example.org/soum/%s\"\n", name)
+		}
+	}
+	units, err := decl.Read(root, "units")
+	if err != nil {
+		return nil, err
+	}
+	var names, types bytes.Buffer
+	for _, q := range textual(units) {
+		fmt.Fprintf(&names, "%q,\n", q)
+		fmt.Fprintf(&types, "%q: reflect.TypeFor[units.%s](),\n", q, q)
+	}
+	b.WriteString("}\n\n// quantityNames are the quantities that read themselves from text.\nvar quantityNames = []string{\n" + names.String() + "}\n\nvar quantityTypes = map[string]reflect.Type{\n" + types.String())
+	return []byte(heading + "package door\n\nimport (\n\"reflect\"\n\n" + imports.String() + ")\n\n// functions are the module's exported functions.\nvar functions = []Function{\n" + b.String() + "}\n"), nil
+}
+
+// called tells whether a function can be called by name: no method, none of
+// whose types is a parameter.
+func called(f *decl.Function) bool {
+	return f.Receiver == "" && len(f.Results) > 0 && f.Name != "Formulas" && !strings.Contains(strings.Join(f.Results, " "), "Q")
+}
+
+// textual lists the types of units that read themselves from text.
+func textual(units *decl.Package) []string {
+	var all []string
+	for _, q := range units.Quantities {
+		all = append(all, q.Name)
+	}
+	return append(all, "Date", "Money", "FeedPrice")
+}

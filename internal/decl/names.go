@@ -1,0 +1,73 @@
+package decl
+
+import (
+	"strings"
+	"unicode"
+)
+
+// Prefix gives the words that all constants of a quantity begin with, as Height
+// in HeightInch and HeightMetre.
+func (q *Quantity) Prefix() string {
+	var names []string
+	for _, u := range q.Units {
+		names = append(names, u.Name)
+	}
+	return prefix(names)
+}
+
+// Words gives the texts of an enumeration's constants: LateGestation is "late
+// gestation", and words that all begin with are left out.
+func (e *Enum) Words() []string {
+	shared := prefix(e.Constants)
+	var words []string
+	for _, c := range e.Constants {
+		words = append(words, strings.ToLower(strings.Join(Parts(strings.TrimPrefix(c, shared)), " ")))
+	}
+	return words
+}
+
+// prefix gives the words that all of several names begin with, but never a
+// whole name, nor all that stands before "Per".
+func prefix(names []string) string {
+	if len(names) < 2 {
+		return ""
+	}
+	found := ""
+	for _, word := range Parts(names[0]) {
+		longer := found + word
+		for _, name := range names {
+			next := strings.TrimPrefix(name, longer)
+			if next == name || next == "" || !unicode.IsUpper(rune(next[0])) {
+				return found
+			}
+		}
+		if strings.HasPrefix(strings.TrimPrefix(names[0], longer), "Per") {
+			return found
+		}
+		found = longer
+	}
+	return found
+}
+
+// Parts parts a Go name into its words, each with its capital.
+func Parts(name string) []string {
+	var all []string
+	for i, r := range name {
+		if unicode.IsUpper(r) || i == 0 {
+			all = append(all, "")
+		}
+		all[len(all)-1] += string(r)
+	}
+	return all
+}
+
+// Snake writes a Go name as snake_case.
+func Snake(name string) string {
+	return strings.ToLower(strings.Join(Parts(name), "_"))
+}
+
+// Camel writes a Go name as camelCase.
+func Camel(name string) string {
+	parts := Parts(name)
+	return strings.ToLower(parts[0]) + strings.Join(parts[1:], "")
+}
