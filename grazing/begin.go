@@ -15,19 +15,19 @@ import (
 
 // Answers is the little that a farm can begin from.
 type Answers struct {
-	Today   units.Date      // the day the plan begins
-	Units   units.System    // the reader's units
-	Area    units.Area      // all the grazing land
-	Pasture string          // the name of a pasture row
-	Rain    units.RainDepth // of a normal year
-	Height  units.Height    // today's; 0 where nobody has measured it
-	Stock   []StockAnswer
+	Today   units.Date      `json:"today"`    // the day the plan begins
+	Units   units.System    `json:"units"`    // the reader's units
+	Area    units.Area      `json:"area_m2"`  // all the grazing land
+	Pasture string          `json:"pasture"`  // the name of a pasture row
+	Rain    units.RainDepth `json:"rain_m"`   // of a normal year
+	Height  units.Height    `json:"height_m"` // today's; 0 where nobody has measured it
+	Stock   []StockAnswer   `json:"stock"`
 }
 
 // StockAnswer is one kind of stock.
 type StockAnswer struct {
-	Class string // the name of a stock class
-	Head  float64
+	Class string  `json:"class"` // the name of a stock class
+	Head  float64 `json:"head"`
 }
 
 // What a first farm is filled in with.

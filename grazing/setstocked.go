@@ -10,12 +10,12 @@ import (
 // of mass V grows by RelativeGrowth × V × (1 - V / Ceiling) a day and is eaten
 // at FullIntake × V / (V + HalfIntake).
 type SetStocking struct {
-	Ceiling        units.Yield  // K: the mass at which the stand grows no more
-	RelativeGrowth float64      // g: growth a day as a share of the mass, where the stand is thin; at most 1
-	HalfIntake     units.Yield  // V0: the mass at which the animals get half of what they would eat
-	FullIntake     units.Growth // cH: what the animals would eat a day on plenty, per area; at most 100 HalfIntake a day
-	Start          units.Yield  // the mass on day 0, at most Ceiling
-	Days           int          // how many days to go, at most 3,653 (ten years)
+	Ceiling        units.Yield  `json:"ceiling"`         // K: the mass at which the stand grows no more
+	RelativeGrowth float64      `json:"relative_growth"` // g: growth a day as a share of the mass, where the stand is thin; at most 1
+	HalfIntake     units.Yield  `json:"half_intake"`     // V0: the mass at which the animals get half of what they would eat
+	FullIntake     units.Growth `json:"full_intake"`     // cH: what the animals would eat a day on plenty, per area; at most 100 HalfIntake a day
+	Start          units.Yield  `json:"start"`           // the mass on day 0, at most Ceiling
+	Days           int          `json:"days"`            // how many days to go, at most 3,653 (ten years)
 }
 
 // setStockedGuard holds the limits of SetStocking's fields, which the generator

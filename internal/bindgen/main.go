@@ -15,6 +15,8 @@ import (
 	"go/format"
 	"os"
 	"path/filepath"
+	"strconv"
+	"strings"
 
 	"example.org/soum/internal/decl"
 )
@@ -68,6 +70,12 @@ func run(check bool) error {
 		return err
 	}
 	files["internal/door/rows_gen.go"] = text
+	text, number, err := api(root)
+	if err != nil {
+		return err
+	}
+	files["bindings/api.json"] = text
+	files["internal/door/manifest_gen.go"] = []byte(heading + "package door\n\n// Manifest is the number of bindings/api.json, from which every wrapper is made.\nconst Manifest = " + strconv.Itoa(int(number)) + "\n")
 	for name, text := range files {
 		if err := settle(root, name, text, check); err != nil {
 			return err
@@ -78,9 +86,12 @@ func run(check bool) error {
 
 // settle writes a file, or says that it differs.
 func settle(root, name string, text []byte, check bool) error {
-	formatted, err := format.Source(text)
-	if err != nil {
-		return fmt.Errorf("%s: %w\n%s", name, err, text)
+	formatted := text
+	if strings.HasSuffix(name, ".go") {
+		var err error
+		if formatted, err = format.Source(text); err != nil {
+			return fmt.Errorf("%s: %w\n%s", name, err, text)
+		}
 	}
 	path := filepath.Join(root, filepath.FromSlash(name))
 	old, _ := os.ReadFile(path)

@@ -34,6 +34,7 @@ type Package struct {
 // Quantity is a float64 type with constants for its units.
 type Quantity struct {
 	Name   string
+	Doc    string // without what it is shown in
 	Metric string // the spelling shown in the metric system
 	US     string
 	Units  []Unit // the first is the base unit
@@ -179,7 +180,8 @@ func (p *Package) addTypes(g *ast.GenDecl, kinds map[string]string, set *token.F
 		}
 		kinds[spec.Name.Name] = under.Name
 		if under.Name == "float64" && spec.Name.IsExported() {
-			q := Quantity{Name: spec.Name.Name}
+			head, _, _ := strings.Cut(doc, "\nShown: ")
+			q := Quantity{Name: spec.Name.Name, Doc: strings.Join(strings.Fields(head), " ")}
 			for line := range strings.Lines(doc) {
 				shown, found := strings.CutPrefix(strings.TrimSpace(line), "Shown: ")
 				if !found {
@@ -276,7 +278,7 @@ func (p *Package) addFunction(d *ast.FuncDecl, set *token.FileSet) error {
 	}
 	f := Function{Package: p.Name, Name: d.Name.Name, Doc: d.Doc.Text(), Position: set.Position(d.Pos()).String()}
 	if d.Recv != nil {
-		f.Receiver = strings.TrimPrefix(typeText(d.Recv.List[0].Type), "*")
+		f.Receiver = strings.TrimPrefix(TypeText(d.Recv.List[0].Type), "*")
 		f.Receiver, _, _ = strings.Cut(f.Receiver, "[")
 		if !ast.IsExported(f.Receiver) {
 			return nil
@@ -287,13 +289,13 @@ func (p *Package) addFunction(d *ast.FuncDecl, set *token.FileSet) error {
 	}
 	for _, field := range d.Type.Params.List {
 		for _, n := range field.Names {
-			f.Parameters = append(f.Parameters, Parameter{Name: n.Name, Type: typeText(field.Type)})
+			f.Parameters = append(f.Parameters, Parameter{Name: n.Name, Type: TypeText(field.Type)})
 		}
 	}
 	if d.Type.Results != nil {
 		for _, field := range d.Type.Results.List {
 			for range max(1, len(field.Names)) {
-				f.Results = append(f.Results, typeText(field.Type))
+				f.Results = append(f.Results, TypeText(field.Type))
 			}
 		}
 	}
@@ -304,26 +306,26 @@ func (p *Package) addFunction(d *ast.FuncDecl, set *token.FileSet) error {
 	return nil
 }
 
-// typeText writes a type as the source does.
-func typeText(e ast.Expr) string {
+// TypeText writes a type as the source does.
+func TypeText(e ast.Expr) string {
 	switch t := e.(type) {
 	case *ast.Ident:
 		return t.Name
 	case *ast.SelectorExpr:
-		return typeText(t.X) + "." + t.Sel.Name
+		return TypeText(t.X) + "." + t.Sel.Name
 	case *ast.StarExpr:
-		return "*" + typeText(t.X)
+		return "*" + TypeText(t.X)
 	case *ast.ArrayType:
 		if t.Len != nil {
-			return "[…]" + typeText(t.Elt)
+			return "[…]" + TypeText(t.Elt)
 		}
-		return "[]" + typeText(t.Elt)
+		return "[]" + TypeText(t.Elt)
 	case *ast.Ellipsis:
-		return "..." + typeText(t.Elt)
+		return "..." + TypeText(t.Elt)
 	case *ast.IndexExpr:
-		return typeText(t.X) + "[" + typeText(t.Index) + "]"
+		return TypeText(t.X) + "[" + TypeText(t.Index) + "]"
 	case *ast.MapType:
-		return "map[" + typeText(t.Key) + "]" + typeText(t.Value)
+		return "map[" + TypeText(t.Key) + "]" + TypeText(t.Value)
 	}
 	return fmt.Sprintf("%T", e)
 }

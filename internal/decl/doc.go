@@ -17,6 +17,7 @@ var heads = []string{"Formula", "Empirical", "Table", "Method", "Uses", "Where",
 type Where struct {
 	Unit   string // the unit the source takes, "" for a plain number
 	Text   string
+	Limits string    // the limits as written
 	Domain *Interval // what is possible; nil: any finite number
 	Range  *Interval // what the source covers; nil: not said
 }
@@ -116,6 +117,7 @@ func (f *Function) ResultUnit() string {
 func (f *Function) readItem(unit, text string) (*Where, error) {
 	parts := strings.Split(text, ";")
 	w := &Where{Unit: strings.TrimSpace(unit), Text: strings.TrimSpace(parts[0])}
+	w.Limits = strings.TrimSpace(strings.Join(parts[1:], ";"))
 	for _, part := range parts[1:] {
 		interval, err := f.readInterval(strings.TrimSpace(part))
 		if err != nil {
@@ -167,4 +169,16 @@ func (f *Function) readInterval(text string) (*Interval, error) {
 		err = fmt.Errorf("limits %q: write \"> 0\", \">= 0\", \"0 to 1\", \"> 0 and <= 1\", \"any\", and [KEY] behind what a source covers", text)
 	}
 	return i, err
+}
+
+// Summary gives what stands before the first section.
+func (f *Function) Summary() string {
+	var lines []string
+	for line := range strings.Lines(f.Doc) {
+		if head, _, found := strings.Cut(line, ":"); found && slices.Contains(heads, head) {
+			break
+		}
+		lines = append(lines, strings.TrimSpace(line))
+	}
+	return strings.Join(strings.Fields(strings.Join(lines, " ")), " ")
 }

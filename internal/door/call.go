@@ -12,7 +12,9 @@ import (
 	"strconv"
 	"strings"
 
+	"example.org/soum/forage"
 	"example.org/soum/grazing"
+	"example.org/soum/herd"
 	"example.org/soum/internal/document"
 	"example.org/soum/units"
 )
@@ -315,8 +317,28 @@ func (f *Function) call(values []reflect.Value) ([]byte, int32) {
 	return reply(all, err)
 }
 
-// plain gives a result for JSON: a number that is none becomes null.
+// plain gives a result for JSON: a number that is none becomes null, and what
+// belongs in a farm document (a farm, a row) is written as one, its quantities
+// as text with a unit, so that it can be put back.
 func plain(v reflect.Value) any {
+	switch r := v.Interface().(type) {
+	case *grazing.Farm:
+		if r == nil {
+			return nil
+		}
+		return encoded(r, r.Units)
+	case forage.Pasture, herd.Class:
+		if v.IsZero() {
+			return nil
+		}
+		return encoded(r, units.Metric)
+	case []forage.Pasture, []herd.Class:
+		var all []any
+		for i := range v.Len() {
+			all = append(all, plain(v.Index(i)))
+		}
+		return all
+	}
 	if v.Kind() == reflect.Float64 {
 		if f := v.Float(); f-f == 0 {
 			return f
@@ -324,4 +346,13 @@ func plain(v reflect.Value) any {
 		return nil
 	}
 	return v.Interface()
+}
+
+// encoded writes a document.
+func encoded(v any, system units.System) any {
+	text, err := document.Encode(v, system)
+	if err != nil {
+		panic(err) // every row of the tables can be written: TestRowsCrossAsDocuments
+	}
+	return json.RawMessage(text)
 }

@@ -71,6 +71,35 @@ func TestCallPlansAFarm(t *testing.T) {
 	require.Contains(t, plan["verdict"].(map[string]any)["english"], "From 2001-04-20 to 2001-10-31")
 }
 
+// TestRowsCrossAsDocuments puts every pasture row and every stock class, as the
+// door gives them, into a farm document, and plans the farm that FirstFarm gives.
+func TestRowsCrossAsDocuments(t *testing.T) {
+	classes, status := call(t, "herd.Classes", `{}`)
+	require.Equal(t, int32(Good), status)
+	pastures, status := call(t, "forage.Pastures", `{}`)
+	require.Equal(t, int32(Good), status)
+	for _, p := range pastures["value"].([]any) {
+		for _, c := range classes["value"].([]any) {
+			farm := map[string]any{
+				"version": 1, "today": "2001-05-01", "season": map[string]any{"from": "2001-05-01", "to": "2001-05-20"},
+				"land":      []any{map[string]any{"id": "a", "width": "30 m", "length": "100 m", "height": "12 cm", "pasture": p}},
+				"groups":    []any{map[string]any{"id": "g", "head": 3, "class": c}},
+				"rotations": []any{map[string]any{"land": []string{"a"}, "groups": []any{map[string]any{"group": "g"}}, "shortest_rest": "20 days"}},
+			}
+			in, err := json.Marshal(map[string]any{"farm": farm})
+			require.NoError(t, err)
+			got, status := call(t, "grazing.LandFor", string(in))
+			require.Equal(t, int32(Good), status, "%v", got["error"])
+		}
+	}
+	first, status := call(t, "grazing.FirstFarm", `{"a": {"today": "2026-05-01", "units": "US", "area_m2": "8 ac", "pasture": "mixed-pasture", "rain_m": "30 in", "stock": [{"class": "ewe", "head": 9}]}}`)
+	require.Equal(t, int32(Good), status, "%v", first["error"])
+	in, err := json.Marshal(map[string]any{"farm": first["value"]})
+	require.NoError(t, err)
+	_, status = call(t, "grazing.PlanSeason", string(in))
+	require.Equal(t, int32(Good), status)
+}
+
 // FuzzCall calls with any JSON at all: an answer that is JSON, never a fault.
 func FuzzCall(f *testing.F) {
 	f.Add("forage.Available", `{"height": "8 in", "residual": 3, "density": null}`)

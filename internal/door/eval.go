@@ -94,3 +94,16 @@ func whole(v float64) int {
 	}
 	return int(v)
 }
+
+// ABI is the version of the interface that the native and the browser build
+// share.
+const ABI = 1
+
+// Arguments gives the number of arguments of a formula, 0 where there is no
+// such formula.
+func Arguments(fn int) int {
+	if fn < 0 || fn >= len(table) {
+		return 0
+	}
+	return table[fn].arguments
+}

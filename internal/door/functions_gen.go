@@ -111,6 +111,7 @@ var functions = []Function{
 	{Name: "grazing.MonthBalance", Parameters: []string{"annual", "shares", "area", "use", "demand", "year"}, Call: grazing.MonthBalance},
 	{Name: "grazing.Carries", Parameters: []string{"farm", "group"}, Call: grazing.Carries},
 	{Name: "grazing.LandFor", Parameters: []string{"farm"}, Call: grazing.LandFor},
+	{Name: "grazing.Explain", Parameters: []string{"farm", "date"}, Call: grazing.Explain},
 	{Name: "grazing.ReadFarm", Parameters: []string{"data"}, Call: grazing.ReadFarm},
 	{Name: "grazing.FenceLength", Parameters: []string{"area", "ratio"}, Call: grazing.FenceLength},
 	{Name: "grazing.SquareSide", Parameters: []string{"area"}, Call: grazing.SquareSide},

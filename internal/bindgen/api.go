@@ -1,0 +1,432 @@
+package main
+
+import (
+	"crypto/sha256"
+	"encoding/binary"
+	"encoding/json"
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"example.org/soum/internal/decl"
+)
+
+// version is the library's, for the packages made from the manifest.
+const version = "0.1.0"
+
+// manifest is bindings/api.json: all that another language's wrapper is made
+// from.
+type manifest struct {
+	Library    string        `json:"library"`
+	Version    string        `json:"version"`
+	ABI        int           `json:"abi"`
+	Number     int32         `json:"number"` // of this manifest: a wrapper refuses a library with another
+	Units      []apiUnit     `json:"units"`
+	Quantities []apiQuantity `json:"quantities"`
+	Enums      []apiEnum     `json:"enums"`
+	Structs    []apiStruct   `json:"structs"`
+	Functions  []apiFunction `json:"functions"`
+	LeftOut    []leftOut     `json:"left_out"`
+}
+
+// apiUnit is a unit constant: multiply on the way in, divide on the way out.
+type apiUnit struct {
+	Name       string   `json:"name"`  // snake_case
+	Camel      string   `json:"camel"` // camelCase
+	Symbol     string   `json:"symbol"`
+	Factor     float64  `json:"factor"`     // base units in one
+	Quantities []string `json:"quantities"` // that it measures
+}
+
+type apiQuantity struct {
+	Name   string   `json:"name"`
+	Doc    string   `json:"doc"`
+	Base   string   `json:"base"` // the base unit's symbol
+	Metric string   `json:"metric"`
+	US     string   `json:"us"`
+	Units  []string `json:"units"` // symbols
+}
+
+type apiEnum struct {
+	Name  string   `json:"name"` // as in "forage.Condition"
+	Words []string `json:"words"`
+}
+
+type apiStruct struct {
+	Name   string     `json:"name"`
+	Doc    string     `json:"doc"`
+	Fields []apiField `json:"fields"`
+}
+
+type apiField struct {
+	Name string  `json:"name"` // the key in JSON
+	Type apiType `json:"type"`
+	Doc  string  `json:"doc"`
+}
+
+// apiType is what a parameter, a field or a result is.
+type apiType struct {
+	Kind string   `json:"kind"`           // quantity, number, whole, word, text, truth, date, list, map, struct, span, any
+	Name string   `json:"name,omitempty"` // of a quantity, an enumeration or a struct
+	Of   *apiType `json:"of,omitempty"`   // of a list, a map or a span
+}
+
+type apiFunction struct {
+	Name       string         `json:"name"` // as in "forage.Available"
+	Package    string         `json:"package"`
+	Snake      string         `json:"snake"`
+	Camel      string         `json:"camel"`
+	Kind       string         `json:"kind"`  // formula (eval), lookup or work (call)
+	Index      int            `json:"index"` // of a formula, for eval; else -1
+	Summary    string         `json:"summary"`
+	Sections   []apiSection   `json:"sections"` // Formula, Empirical, Table, Method, Uses, Errors, Note, Source
+	Parameters []apiParameter `json:"parameters"`
+	Results    []apiType      `json:"results"`
+	ResultUnit string         `json:"result_unit,omitempty"` // symbol that print takes
+}
+
+type apiSection struct {
+	Head string `json:"head"`
+	Text string `json:"text"`
+}
+
+type apiParameter struct {
+	Name  string  `json:"name"` // in JSON, as in Go
+	Snake string  `json:"snake"`
+	Type  apiType `json:"type"`
+	Unit  string  `json:"unit,omitempty"` // symbol that the source takes
+	Doc   string  `json:"doc"`
+	Range string  `json:"limits,omitempty"` // in words
+}
+
+type leftOut struct {
+	Name   string `json:"name"`
+	Reason string `json:"reason"`
+}
+
+// api writes the manifest and its number.
+func api(root string) (text []byte, number int32, err error) {
+	m := manifest{Library: "soum", Version: version, ABI: 1}
+	units, err := decl.Read(root, "units")
+	if err != nil {
+		return nil, 0, err
+	}
+	values, err := constants(root)
+	if err != nil {
+		return nil, 0, err
+	}
+	m.addUnits(units, values)
+	index := 0
+	for _, name := range subjects {
+		p, err := decl.Read(root, name)
+		if err != nil {
+			return nil, 0, err
+		}
+		if err := m.addPackage(root, p, units, &index); err != nil {
+			return nil, 0, err
+		}
+	}
+	m.addEnums(units, []string{"End", "System"})
+	m.leaveOut("units.Parse…", "one function, units.parse, takes the quantity's name")
+	unnumbered, err := json.Marshal(m)
+	if err != nil {
+		return nil, 0, err
+	}
+	sum := sha256.Sum256(unnumbered)
+	m.Number = int32(binary.BigEndian.Uint32(sum[:4]) & 0x7fffffff)
+	text, err = json.MarshalIndent(m, "", " ")
+	return append(text, '\n'), m.Number, err
+}
+
+func (m *manifest) leaveOut(name, reason string) {
+	m.LeftOut = append(m.LeftOut, leftOut{name, reason})
+}
+
+// unitWords are the words that symbols are spoken as in constants' names.
+var unitWords = map[string]string{
+	"m": "metre", "mm": "millimetre", "cm": "centimetre", "km": "kilometre", "yd": "yard", "ft": "foot", "in": "inch", "mi": "mile",
+	"m2": "square_metre", "ha": "hectare", "ft2": "square_foot", "yd2": "square_yard", "ac": "acre",
+	"m3": "cubic_metre", "L": "litre", "ft3": "cubic_foot", "in3": "cubic_inch", "gal": "gallon",
+	"g": "gram", "kg": "kg", "t": "tonne", "oz": "ounce", "lb": "lb", "short ton": "short_ton",
+	"days": "day", "weeks": "week", "h": "hour", "%": "percent", "°C": "celsius_degree", "°F": "fahrenheit_degree",
+}
+
+// unitName speaks a symbol: "lb/ac/in" is lb_per_acre_inch.
+func unitName(symbol string) string {
+	var words []string
+	for _, part := range strings.Split(symbol, "/") {
+		word, known := unitWords[part]
+		if !known {
+			word = strings.ToLower(strings.ReplaceAll(part, " ", "_"))
+		}
+		words = append(words, word)
+	}
+	if len(words) == 1 {
+		return words[0]
+	}
+	return words[0] + "_per_" + strings.Join(words[1:], "_")
+}
+
+func (m *manifest) addUnits(p *decl.Package, values map[string]float64) {
+	for _, q := range p.Quantities {
+		var symbols []string
+		for _, u := range q.Units {
+			symbol := u.Spellings[0]
+			symbols = append(symbols, symbol)
+			name := unitName(symbol)
+			at := slices.IndexFunc(m.Units, func(have apiUnit) bool { return have.Name == name })
+			if at < 0 {
+				m.Units = append(m.Units, apiUnit{Name: name, Camel: camel(name), Symbol: symbol, Factor: values[u.Name]})
+				at = len(m.Units) - 1
+			}
+			m.Units[at].Quantities = append(m.Units[at].Quantities, q.Name)
+		}
+		base := "°C"
+		if symbols != nil {
+			base = symbols[0]
+		}
+		metric, us := q.Metric, q.US
+		if symbols == nil {
+			symbols, metric, us = []string{"°C", "°F"}, "°C", "°F"
+		}
+		m.Quantities = append(m.Quantities, apiQuantity{Name: q.Name, Doc: q.Doc, Base: base, Metric: metric, US: us, Units: symbols})
+	}
+}
+
+func camel(snake string) string {
+	words := strings.Split(snake, "_")
+	for i := 1; i < len(words); i++ {
+		if words[i] != "" {
+			words[i] = title(words[i])
+		}
+	}
+	return strings.Join(words, "")
+}
+
+func (m *manifest) addEnums(p *decl.Package, only []string) {
+	for _, e := range p.Enums {
+		if only != nil && !slices.Contains(only, e.Name) {
+			continue
+		}
+		words := e.Words()
+		if e.Name == "System" {
+			words = []string{"metric", "US"}
+		}
+		m.Enums = append(m.Enums, apiEnum{Name: p.Name + "." + e.Name, Words: words})
+	}
+}
+
+func (m *manifest) addPackage(root string, p, units *decl.Package, index *int) error {
+	m.addEnums(p, nil)
+	if err := m.addStructs(root, p, units); err != nil {
+		return err
+	}
+	for i := range p.Functions {
+		f := &p.Functions[i]
+		switch {
+		case f.Receiver != "" && slices.Contains([]string{"String", "MarshalText", "UnmarshalText"}, f.Name):
+			continue // the words of enumerations are in the manifest
+		case f.Receiver != "":
+			m.leaveOut(f.Full(), "a method on a row or a document, Go only: its fields cross as JSON")
+			continue
+		case f.Name == "Formulas":
+			m.leaveOut(f.Full(), "its content is this manifest")
+			continue
+		case f.Name == "ReadFarm":
+			m.leaveOut(f.Full(), "a farm is given as a document, and is read and checked, where it is planned")
+			continue
+		}
+		a := apiFunction{Name: f.Full(), Package: p.Name, Snake: decl.Snake(f.Name), Camel: decl.Camel(f.Name), Kind: "work", Index: -1, Summary: f.Summary(), ResultUnit: f.ResultUnit()}
+		if f.IsFormula() {
+			a.Kind, a.Index = "formula", *index
+			*index++
+		}
+		for _, s := range f.Sections {
+			if s.Head != "Where" && s.Head != "Check" {
+				a.Sections = append(a.Sections, apiSection{s.Head, strings.Join(strings.Fields(s.Text), " ")})
+			}
+		}
+		if err := a.addParameters(f, p, units); err != nil {
+			return fmt.Errorf("%s: %w", f.Full(), err)
+		}
+		if a.Kind == "work" && !slices.ContainsFunc(a.Parameters, func(p apiParameter) bool {
+			return p.Type.Kind != "word" && p.Type.Kind != "text" && p.Type.Kind != "whole"
+		}) {
+			a.Kind = "lookup"
+		}
+		for _, r := range f.Results {
+			if r == "error" {
+				continue
+			}
+			t, err := typeOf(r, p, units)
+			if err != nil {
+				return fmt.Errorf("%s: %w", f.Full(), err)
+			}
+			a.Results = append(a.Results, t)
+		}
+		m.Functions = append(m.Functions, a)
+	}
+	return nil
+}
+
+func (a *apiFunction) addParameters(f *decl.Function, p, units *decl.Package) error {
+	for _, parameter := range f.Arguments() {
+		t, err := typeOf(parameter.Type, p, units)
+		if err != nil {
+			return fmt.Errorf("%s: %w", parameter.Name, err)
+		}
+		out := apiParameter{Name: parameter.Name, Snake: decl.Snake(parameter.Name), Type: t}
+		if w := parameter.Where; w != nil {
+			out.Unit, out.Doc, out.Range = w.Unit, w.Text, w.Limits
+		}
+		if t.Kind == "word" {
+			out.Range = "one of " + strings.Join(wordsOf(t.Name, p, units), ", ")
+		}
+		a.Parameters = append(a.Parameters, out)
+	}
+	return nil
+}
+
+func wordsOf(name string, p, units *decl.Package) []string {
+	short := name[strings.Index(name, ".")+1:]
+	if strings.HasPrefix(name, "units.") {
+		if short == "System" {
+			return []string{"metric", "US"}
+		}
+		p = units
+	}
+	for _, e := range p.Enums {
+		if e.Name == short {
+			return e.Words()
+		}
+	}
+	return nil
+}
+
+// typeOf tells what a Go type is to another language.
+func typeOf(name string, p, units *decl.Package) (apiType, error) {
+	list := func(of string) (apiType, error) {
+		t, err := typeOf(of, p, units)
+		return apiType{Kind: "list", Of: &t}, err
+	}
+	switch {
+	case strings.HasPrefix(name, "*"):
+		return typeOf(name[1:], p, units)
+	case strings.HasPrefix(name, "[]"):
+		return list(name[2:])
+	case strings.HasPrefix(name, "["):
+		return list(name[strings.Index(name, "]")+1:])
+	case strings.HasPrefix(name, "map[string]"):
+		t, err := typeOf(strings.TrimPrefix(name, "map[string]"), p, units)
+		return apiType{Kind: "map", Of: &t}, err
+	case strings.HasPrefix(name, "units.Span["):
+		t, err := typeOf(strings.TrimSuffix(strings.TrimPrefix(name, "units.Span["), "]"), p, units)
+		return apiType{Kind: "span", Of: &t}, err
+	case strings.HasPrefix(name, "document.RowOr["):
+		return typeOf(strings.TrimSuffix(strings.TrimPrefix(name, "document.RowOr["), "]"), p, units)
+	case quantity(name, units) != nil || name == "units.Temperature":
+		return apiType{Kind: "quantity", Name: strings.TrimPrefix(name, "units.")}, nil
+	}
+	switch name {
+	case "float64":
+		return apiType{Kind: "number"}, nil
+	case "int", "time.Month":
+		return apiType{Kind: "whole"}, nil
+	case "string", "units.Money", "units.FeedPrice":
+		return apiType{Kind: "text"}, nil
+	case "bool":
+		return apiType{Kind: "truth"}, nil
+	case "units.Date":
+		return apiType{Kind: "date"}, nil
+	case "any":
+		return apiType{Kind: "any"}, nil
+	case "units.End", "units.System":
+		return apiType{Kind: "word", Name: name}, nil
+	case "units.Step":
+		return apiType{Kind: "struct", Name: name}, nil
+	}
+	if enum(name, p) != nil {
+		if !strings.Contains(name, ".") {
+			name = p.Name + "." + name
+		}
+		return apiType{Kind: "word", Name: name}, nil
+	}
+	if ast.IsExported(name[strings.Index(name, ".")+1:]) {
+		if !strings.Contains(name, ".") {
+			name = p.Name + "." + name
+		}
+		return apiType{Kind: "struct", Name: name}, nil
+	}
+	return apiType{}, fmt.Errorf("no other language knows a %s", name)
+}
+
+// addStructs lists the exported structs with their JSON keys.
+func (m *manifest) addStructs(root string, p, units *decl.Package) error {
+	set := token.NewFileSet()
+	paths, err := filepath.Glob(filepath.Join(root, p.Name, "*.go"))
+	if err != nil {
+		return err
+	}
+	for _, path := range paths {
+		if strings.HasSuffix(path, "_test.go") {
+			continue
+		}
+		file, err := parser.ParseFile(set, path, nil, parser.ParseComments|parser.SkipObjectResolution)
+		if err != nil {
+			return err
+		}
+		for _, d := range file.Decls {
+			g, ok := d.(*ast.GenDecl)
+			if !ok || g.Tok != token.TYPE {
+				continue
+			}
+			for _, s := range g.Specs {
+				spec := s.(*ast.TypeSpec)
+				fields, ok := spec.Type.(*ast.StructType)
+				if !ok || !spec.Name.IsExported() || spec.TypeParams != nil {
+					continue
+				}
+				out := apiStruct{Name: p.Name + "." + spec.Name.Name, Doc: oneLine(g.Doc.Text())}
+				if err := out.addFields(fields, p, units); err != nil {
+					return fmt.Errorf("%s: %w", out.Name, err)
+				}
+				m.Structs = append(m.Structs, out)
+			}
+		}
+	}
+	return nil
+}
+
+func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }
+
+func (s *apiStruct) addFields(fields *ast.StructType, p, units *decl.Package) error {
+	for _, f := range fields.Fields.List {
+		if len(f.Names) == 0 || !f.Names[0].IsExported() {
+			continue
+		}
+		key, doc := "", oneLine(f.Doc.Text()+f.Comment.Text())
+		if f.Tag != nil {
+			tag := structTag(f.Tag.Value)
+			key, _, _ = strings.Cut(tag.Get("json"), ",")
+			if doc == "" {
+				doc = tag.Get("allowed")
+			}
+			if key == "-" {
+				continue
+			}
+		}
+		if key == "" {
+			return fmt.Errorf("%s has no json key", f.Names[0].Name)
+		}
+		t, err := typeOf(decl.TypeText(f.Type), p, units)
+		if err != nil {
+			return fmt.Errorf("%s: %w", f.Names[0].Name, err)
+		}
+		s.Fields = append(s.Fields, apiField{Name: key, Type: t, Doc: doc})
+	}
+	return nil
+}
