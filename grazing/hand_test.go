@@ -56,7 +56,8 @@ func TestPlanOfHandSeason(t *testing.T) {
 	require.NoError(t, err)
 	plan, err := grazing.PlanSeason(farm)
 	require.NoError(t, err)
-	sums := handSums(t)
+	sums, err := check.WorkSums("../internal/season/testdata/by_hand.txt")
+	require.NoError(t, err)
 
 	file, err := os.Open("../internal/season/testdata/by_hand_expected.csv")
 	require.NoError(t, err)
@@ -106,19 +107,3 @@ func TestPlanOfHandSeason(t *testing.T) {
 }
 
 func near(a, b, by float64) bool { return a-b <= by && b-a <= by }
-
-// handSums works the lines of the season done by hand.
-func handSums(t *testing.T) map[string]float64 {
-	data, err := os.ReadFile("../internal/season/testdata/by_hand.txt")
-	require.NoError(t, err)
-	sums := map[string]float64{}
-	for line := range strings.Lines(string(data)) {
-		name, expression, found := strings.Cut(strings.TrimSpace(line), " = ")
-		if !found || strings.HasPrefix(name, "#") {
-			continue
-		}
-		sums[name], err = check.Evaluate(expression, sums)
-		require.NoError(t, err, line)
-	}
-	return sums
-}

@@ -127,10 +127,11 @@ func (f *Formula) given(system System, arguments []float64) string {
 	return strings.Join(all, ", ")
 }
 
-// scale gives the base units in one of the unit that a quantity is shown in.
+// scale gives the base units in one of the unit that a quantity is shown in. A
+// per cent sign is its own hundredth: 2.5 % of 80 kg needs no factor.
 func scale(quantity string, system System) float64 {
 	k := kinds[quantity]
-	if k == nil {
+	if k == nil || quantity == "Fraction" {
 		return 1
 	}
 	if system == US {

@@ -184,6 +184,9 @@ func exact(v float64, unit string) string {
 // readable prints a value for people: three digits or a little more, and
 // commas between thousands.
 func readable(v float64, unit string) string {
+	if unit == "days" && Number(v) == "1" {
+		unit = "day"
+	}
 	return Number(v) + " " + unit
 }
 

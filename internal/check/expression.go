@@ -6,6 +6,7 @@ import (
 	"go/parser"
 	"go/token"
 	"math"
+	"os"
 	"strconv"
 	"strings"
 )
@@ -33,6 +34,29 @@ func Evaluate(formula string, values map[string]float64) (float64, error) {
 		return evaluate(expression, values)
 	}
 	return 0, fmt.Errorf("no line of the formula holds: %s", formula)
+}
+
+// WorkSums works the lines "name = expression" of a file of sums done by hand,
+// each over the names above it; lines that begin with # are comments.
+func WorkSums(path string) (map[string]float64, error) {
+	data, err := os.ReadFile(path)
+	if err != nil {
+		return nil, err
+	}
+	sums := map[string]float64{}
+	for line := range strings.Lines(string(data)) {
+		name, expression, found := strings.Cut(strings.TrimSpace(line), " = ")
+		if !found || strings.HasPrefix(name, "#") {
+			continue
+		}
+		if _, twice := sums[name]; twice {
+			return nil, fmt.Errorf("%s: %s is worked twice", path, name)
+		}
+		if sums[name], err = Evaluate(expression, sums); err != nil {
+			return nil, fmt.Errorf("%s: %s: %w", path, name, err)
+		}
+	}
+	return sums, nil
 }
 
 func evaluate(text string, values map[string]float64) (float64, error) {

@@ -1,0 +1,121 @@
+package grazing_test
+
+import (
+	"fmt"
+	"log"
+
+	"example.org/soum/grazing"
+	"example.org/soum/units"
+)
+
+// winterFarm is a farm in December, when nothing grows, so that its sums can be
+// done in the head: grass of 20 cm at 100 kg/ha/cm, 10 cm to be left, is 1,000
+// kg/ha, of which 80 % are eaten; ten animals of 80 kg eating 2.5 % of their
+// weight want 20 kg a day, which is 250 m², or 10 m of a lane 25 m wide.
+const winterFarm = `{
+  "version": 1, "today": "2001-12-01", "season": {"from": "2001-12-01", "to": "2001-12-10"},
+  "land": [{"id": "lane", "width": "25 m", "length": "120 m", "pasture": "mixed-pasture", "density": "100 kg/ha/cm", "height": "20 cm"}],
+  "groups": [{"id": "ewes", "class": "ewe", "head": 10, "weight": "80 kg", "stage": "dry"}],
+  "rotations": [{"land": ["lane"], "groups": [{"group": "ewes"}], "turn_in": "15 cm", "leave": "10 cm", "shortest_rest": "30 days"}]
+}`
+
+func ExamplePlanSeason() {
+	farm, err := grazing.ReadFarm([]byte(winterFarm))
+	if err != nil {
+		log.Fatal(err)
+	}
+	plan, err := grazing.PlanSeason(farm)
+	if err != nil {
+		log.Fatal(err)
+	}
+	for _, m := range plan.Moves[:3] {
+		fmt.Printf("%s: %s from %s to %s, leave %s\n", m.Date, m.Land, m.From.In(units.Metric), m.To.In(units.Metric), m.Leave.In(units.Metric))
+	}
+	// Output:
+	// 2001-12-01: lane from 0 m to 10 m, leave 10 cm
+	// 2001-12-02: lane from 10 m to 20 m, leave 10 cm
+	// 2001-12-03: lane from 20 m to 30 m, leave 10 cm
+}
+
+func ExampleReadFarm() {
+	_, err := grazing.ReadFarm([]byte(`{"version": 1, "today": "2001-02-30"}`))
+	fmt.Println(err)
+	// Output:
+	// today: "2001-02-30" is no date: there is no such day; a date such as "2000-04-15": the day the heights were read (one of: year-month-day, such as 2000-04-15)
+}
+
+// The lane of the winter farm is 3,000 m², twelve days at 250 m² a day for ten
+// ewes, and the season has ten: at 300 m² a day it carries twelve. Nothing grows, so winter binds.
+func ExampleCarries() {
+	farm, err := grazing.ReadFarm([]byte(winterFarm))
+	if err != nil {
+		log.Fatal(err)
+	}
+	carried, err := grazing.Carries(farm, "ewes")
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Printf("%d ewes, %d at least; beyond that %v binds\n", carried.Middle, carried.Low, carried.Limits[1])
+	// Output:
+	// 12 ewes, 12 at least; beyond that winter binds
+}
+
+// Ten ewes need 2,500 m² for ten days, five sixths of the lane; the search goes
+// in steps of one per cent.
+func ExampleLandFor() {
+	farm, err := grazing.ReadFarm([]byte(winterFarm))
+	if err != nil {
+		log.Fatal(err)
+	}
+	need, err := grazing.LandFor(farm)
+	if err != nil {
+		log.Fatal(err)
+	}
+	fmt.Println(need.Found, need.Area >= 2500 && need.Area < 2500*1.01)
+	// Output:
+	// true true
+}
+
+func ExampleExplain() {
+	farm, err := grazing.ReadFarm([]byte(winterFarm))
+	if err != nil {
+		log.Fatal(err)
+	}
+	explanations, err := grazing.Explain(farm, farm.Today)
+	if err != nil {
+		log.Fatal(err)
+	}
+	for _, step := range explanations[0].Steps {
+		if step.Function == "forage.UsableShare" { // a look-up: its text is the table
+			fmt.Println("usable share:", step.Answer)
+			continue
+		}
+		fmt.Println(step.Text())
+	}
+	// Output:
+	// demand = head × weight × intake × pasture = 10 × 80 kg × 2.5 % × 100 % = 20 kg/day
+	// available = (height − residual) × density = (20 cm − 10 cm) × 100 kg/ha/cm = 1,000 kg/ha
+	// usable share: 80 %
+	// stay area = demand × days ÷ (available × use) = 20 kg/day × 1 day ÷ (1,000 kg/ha × 80 %) = 0.025 ha
+	// strip length = area ÷ width = 0.025 ha ÷ 25 m × 10,000 m²/ha = 10 m
+}
+
+func ExampleFirstFarm() {
+	today, err := units.ParseDate("2026-05-01")
+	if err != nil {
+		log.Fatal(err)
+	}
+	farm, err := grazing.FirstFarm(grazing.Answers{
+		Today: today, Units: units.US, Area: 4 * units.Acre, Pasture: "mixed-pasture", Rain: 34 * units.RainInch, Height: 8 * units.HeightInch,
+		Stock: []grazing.StockAnswer{{Class: "laying-hen", Head: 30}, {Class: "ewe", Head: 12}},
+	})
+	if err != nil {
+		log.Fatal(err)
+	}
+	for _, member := range farm.Rotations[0].Groups {
+		fmt.Println(member.Group, "behind the leader by", member.Behind.In(units.US))
+	}
+	// Output:
+	// ewe behind the leader by 0 days
+	// laying-hen behind the leader by 1 day
+}

@@ -1,0 +1,351 @@
+package grazing
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"example.org/soum/forage"
+	"example.org/soum/herd"
+	"example.org/soum/internal/season"
+	"example.org/soum/rainfall"
+	"example.org/soum/units"
+)
+
+// fillDays fills the days and the months.
+func (s *setting) fillDays(plan *Plan, r *season.Result) error {
+	for i, d := range r.Days {
+		date := s.date(i)
+		day := PlanDay{Date: date, Standing: units.DryMatter(d.End), Grown: units.DryMatter(d.Grown), Fed: units.DryMatter(d.Hay), Lands: map[string]units.DryMatter{}}
+		for g := range s.input.Groups {
+			day.Wanted += units.DryMatter(s.input.Groups[g].Demand[i])
+		}
+		for l, standing := range d.Standing {
+			day.Lands[s.farm.Land[l].ID] = units.DryMatter(standing)
+		}
+		plan.Days = append(plan.Days, day)
+		if n := len(plan.Months); n == 0 || plan.Months[n-1].Month != int(date.Month()) {
+			plan.Months = append(plan.Months, Month{Year: date.Year(), Month: int(date.Month())})
+		}
+		m := &plan.Months[len(plan.Months)-1]
+		m.Days++
+		m.Grown += day.Grown
+		m.Wanted += day.Wanted
+		m.Eaten += units.DryMatter(d.Eaten)
+		m.Trampled += units.DryMatter(d.Trampled)
+		m.Cut += units.DryMatter(d.Cut)
+		m.Fed += day.Fed
+		m.Standing = day.Standing
+		plan.Balance += units.DryMatter(d.Start + d.Grown - d.Eaten - d.Trampled - d.Cut - d.End)
+	}
+	return nil
+}
+
+// fillMoves fills the moves with their visits.
+func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
+	for _, m := range r.Moves {
+		move, err := s.move(&m)
+		if err != nil {
+			return err
+		}
+		plan.Moves = append(plan.Moves, move)
+	}
+	for _, v := range r.Visits {
+		move := &plan.Moves[v.Move]
+		group, date := s.farm.Groups[v.Group].ID, s.date(v.Day)
+		at := slices.IndexFunc(move.Visits, func(have Visit) bool { return have.Group == group })
+		if at < 0 {
+			move.Visits = append(move.Visits, Visit{Group: group, From: date, To: date})
+			at = len(move.Visits) - 1
+		}
+		move.Visits[at].To = date
+		move.Visits[at].Eaten += units.DryMatter(v.Eaten)
+	}
+	return nil
+}
+
+func (s *setting) move(m *season.Move) (Move, error) {
+	land, at := &s.farm.Land[m.Land], &s.lands[m.Land]
+	leave := at.leaveHeight
+	move := Move{
+		Date: s.date(m.Day), Rotation: m.Rotation, Land: land.ID, Pass: m.Pass,
+		From: units.Length(m.From), To: units.Length(m.To), Stay: units.Days(m.Stay), Leave: leave,
+		Area: units.Area((m.To - m.From) * s.input.Lands[m.Land].Width),
+	}
+	_, err := forage.UsableShare(units.Days(m.Stay) / units.Days(s.input.Rotations[m.Rotation].Moves))
+	if s.notes.keep(err, move.Date, m.Stay) != nil {
+		return move, err
+	}
+	if move.Height, err = forage.HeightOf(units.Yield(m.Before), at.density); s.notes.keep(err, move.Date, 1) != nil {
+		return move, err
+	}
+	if m.After > 0 {
+		if move.Left, err = forage.HeightOf(units.Yield(m.After), at.density); s.notes.keep(err, move.Date, 1) != nil {
+			return move, err
+		}
+	}
+	if m.Ready >= 0 && m.Ready < s.input.Days {
+		ready := s.date(m.Ready)
+		move.ReadyAgain = &ready
+	}
+	if move.Density, err = StockDensity(s.weightOn(move.Date, m.Rotation), move.Area); s.notes.keep(err, move.Date, 1) != nil {
+		return move, err
+	}
+	if land.isPaddock() {
+		move.From, move.To = 0, 0
+		return move, nil
+	}
+	move.Length = move.To - move.From
+	if pace := s.farm.Fence.Pace; pace > 0 {
+		move.Paces = float64(move.Length / pace)
+	}
+	if roll := s.farm.Fence.Roll; roll > 0 {
+		move.Rolls = float64(land.Width / roll)
+	}
+	return move, nil
+}
+
+// weightOn gives the live weight of a rotation's leading groups on a date: of
+// all that stand there together on the day the ground is opened.
+func (s *setting) weightOn(date units.Date, rotation int) units.LiveWeight {
+	total := units.LiveWeight(0)
+	for _, m := range s.farm.Rotations[rotation].Groups {
+		if m.Behind == 0 {
+			state := s.herd[s.farm.groupIndex(m.Group)].On(date)
+			total += units.LiveWeight(state.Head) * state.Weight
+		}
+	}
+	return total
+}
+
+// fillFeeding joins days of feeding in a row.
+func (s *setting) fillFeeding(plan *Plan, r *season.Result) error {
+	open := map[int]int{} // group → its last feeding
+	for _, fed := range r.Fed {
+		date, why := s.date(fed.Day), FeedReason(fed.Reason)
+		if at, found := open[fed.Group]; found {
+			last := &plan.Feeding[at]
+			if last.To == date-1 && last.Why == why {
+				last.To = date
+				last.Wanted += units.DryMatter(fed.Hay)
+				continue
+			}
+		}
+		open[fed.Group] = len(plan.Feeding)
+		plan.Feeding = append(plan.Feeding, Feeding{Group: s.farm.Groups[fed.Group].ID, From: date, To: date, Wanted: units.DryMatter(fed.Hay), Why: why})
+	}
+	return nil
+}
+
+func (s *setting) fillSurplus(plan *Plan, r *season.Result) error {
+	for _, over := range r.Surplus {
+		land := s.farm.Land[over.Land].ID
+		from, to, date := units.Length(over.From), units.Length(over.To), s.date(over.Day)
+		if n := len(plan.Surplus); n > 0 {
+			if last := &plan.Surplus[n-1]; last.Land == land && last.Date == date && last.To == from {
+				last.To = to
+				continue
+			}
+		}
+		plan.Surplus = append(plan.Surplus, Surplus{Date: date, Land: land, From: from, To: to})
+	}
+	return nil
+}
+
+// fillPasses puts the plan's passes beside those of the rainfall rule.
+func (s *setting) fillPasses(plan *Plan, _ *season.Result) error {
+	inRotation, opened := units.Area(0), units.Area(0)
+	for i := range s.farm.Land {
+		if s.farm.rotationOf(s.farm.Land[i].ID) != nil {
+			inRotation += s.farm.Land[i].area()
+		}
+	}
+	for _, m := range plan.Moves {
+		opened += m.Area
+	}
+	plan.Passes.Planned = float64(opened / inRotation)
+	plan.Passes.Rain = s.farm.Rain.normalYear()
+	for _, m := range s.record {
+		if m.Year == s.farm.Today.Year() {
+			plan.Passes.ThisYear += m.Rain
+			plan.Passes.Months++
+		}
+	}
+	if plan.Passes.Rain == 0 {
+		return nil
+	}
+	passes, err := rainfall.Passes(plan.Passes.Rain)
+	plan.Passes.Rule = passes
+	return s.notes.keep(err, s.start, s.input.Days)
+}
+
+// grazer tells whether hay stands in for a group's grass; pigs and poultry
+// other than geese have a ration instead.
+func (s *setting) grazer(group int) bool {
+	kind := s.herd[group].Class.Kind
+	return kind.Ruminant() || kind == herd.Horses || kind == herd.Geese
+}
+
+func (s *setting) fillHay(plan *Plan, r *season.Result) error {
+	h := &plan.Hay
+	withHay := map[int]bool{}
+	for _, fed := range r.Fed {
+		if !s.grazer(fed.Group) {
+			h.Ration += units.DryMatter(fed.Hay)
+			continue
+		}
+		h.Eaten += units.DryMatter(fed.Hay)
+		withHay[fed.Day] = true
+	}
+	h.Days = len(withHay)
+	h.Carried = s.farm.asFed(h.Eaten)
+	h.Store = s.farm.Feed.Hay
+	cut := units.DryMatter(0)
+	for _, d := range r.Days {
+		cut += units.DryMatter(d.Cut)
+	}
+	h.Made = units.FreshFeed(float64(s.farm.kept(cut)) / float64(s.farm.hayDryMatter()))
+	h.Short = max(0, h.Carried-h.Store-h.Made)
+	if price := s.farm.Prices.Hay; price != nil {
+		h.Cost = price.Of(h.Short, 2)
+	}
+	return nil
+}
+
+// season tells summer from winter by growth: winter is when no land grows.
+func (s *setting) season(day int) herd.Season {
+	for i := range s.input.Lands {
+		if s.input.Lands[i].Peak[day] > 0 {
+			return herd.Summer
+		}
+	}
+	return herd.Winter
+}
+
+func (s *setting) fillWater(plan *Plan, _ *season.Result) error {
+	for g := range s.herd {
+		drink := Drink{Group: s.farm.Groups[g].ID}
+		for day := range s.input.Days {
+			date := s.date(day)
+			low, err := s.herd[g].WaterOn(date, s.season(day), units.Low)
+			if units.Impossible(err) {
+				break // no printed figure: said in a note
+			}
+			high, _ := s.herd[g].WaterOn(date, s.season(day), units.High)
+			drink.Known = true
+			if high > drink.High {
+				drink.Low, drink.High = low, high
+			}
+		}
+		plan.Water = append(plan.Water, drink)
+	}
+	return nil
+}
+
+func (s *setting) fillManure(plan *Plan, _ *season.Result) error {
+	for g := range s.herd {
+		m := Manure{Group: s.farm.Groups[g].ID}
+		kind := s.herd[g].Class.Manure
+		if kind != 0 && kind != herd.ManureUnknown {
+			m.Known = true
+			if err := s.addManure(&m, kind, g); err != nil {
+				return err
+			}
+		}
+		plan.Manure = append(plan.Manure, m)
+	}
+	return nil
+}
+
+// addManure sums a group's manure over the season, stretch of like days by
+// stretch.
+func (s *setting) addManure(m *Manure, kind herd.ManureKind, group int) error {
+	for day := s.input.First; day < s.input.Days; {
+		state := s.herd[group].On(s.date(day))
+		end := day + 1
+		for end < s.input.Days && s.herd[group].On(s.date(end)) == state {
+			end++
+		}
+		weight, days := units.LiveWeight(state.Head)*state.Weight, units.Days(end-day)
+		mass, err := herd.ManureMass(kind, weight, days)
+		if err = s.notes.keep(err, s.date(day), int(days)); err != nil {
+			return err
+		}
+		m.Mass += mass
+		for nutrient, sum := range map[herd.Nutrient]*units.Mass{herd.Nitrogen: &m.Nitrogen, herd.Phosphate: &m.Phosphate, herd.Potash: &m.Potash} {
+			mass, err := herd.NutrientMass(kind, nutrient, herd.Excreted, weight, days)
+			if err = s.notes.keep(err, s.date(day), int(days)); err != nil {
+				return err
+			}
+			*sum += mass
+		}
+		day = end
+	}
+	return nil
+}
+
+func (s *setting) fillFence(plan *Plan, _ *season.Result) error {
+	f := &plan.Fence
+	for i := range s.farm.Rotations {
+		r := &s.farm.Rotations[i]
+		strips := (int(r.Groups[len(r.Groups)-1].Behind) + 1) * max(1, r.MovesADay)
+		widest := units.Length(0)
+		for _, id := range r.Land {
+			widest = max(widest, s.farm.Land[s.farm.landIndex(id)].Width)
+		}
+		if widest == 0 {
+			continue // paddocks only: nothing is moved
+		}
+		cross, err := CrossWires(widest, float64(strips))
+		if err != nil {
+			return err
+		}
+		f.Strips += strips
+		f.Cross += cross
+	}
+	if roll := s.farm.Fence.Roll; roll > 0 {
+		f.Rolls = int(math.Ceil(float64(f.Cross/roll) - 1e-9))
+	}
+	return s.fillSides(f)
+}
+
+// fillSides adds up the sides of lanes and paddocks. Adjoining lanes of one
+// size share their sides.
+func (s *setting) fillSides(f *FenceNeed) error {
+	for i := range s.farm.Land {
+		l := &s.farm.Land[i]
+		sides, err := FenceLength(l.Area, 1)
+		if !l.isPaddock() {
+			alike := func(other Land) bool {
+				return s.farm.Fence.Adjoining && other.Width == l.Width && other.Length == l.Length
+			}
+			if slices.ContainsFunc(s.farm.Land[:i], alike) {
+				continue // counted with the first of its size
+			}
+			lanes := 1
+			for _, other := range s.farm.Land[i+1:] {
+				if alike(other) {
+					lanes++
+				}
+			}
+			sides, err = LaneSides(l.Length, l.Width, float64(lanes))
+		}
+		if err != nil {
+			return err
+		}
+		f.Sides += sides
+		f.Assumed = f.Assumed || l.isPaddock()
+	}
+	return nil
+}
+
+// text prints a quantity in the reader's units.
+func (s *setting) text(q shown) string { return q.In(s.farm.Units) }
+
+// span prints the days from one date to another.
+func span(from, to units.Date) string {
+	if from == to {
+		return "on " + from.String()
+	}
+	return fmt.Sprintf("from %s to %s", from, to)
+}
