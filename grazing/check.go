@@ -3,7 +3,6 @@ package grazing
 import (
 	"errors"
 	"fmt"
-	"regexp"
 	"strconv"
 	"strings"
 
@@ -432,7 +431,11 @@ func (f *Farm) checkCuts() error {
 	return nil
 }
 
-var monthKey = regexp.MustCompile(`^[0-9]{4}-(0[1-9]|1[0-2])$`)
+// isMonth tells whether a text is a month such as "2000-04".
+func isMonth(text string) bool {
+	_, err := units.ParseDate(text + "-01")
+	return err == nil && len(text) == len("2000-04")
+}
 
 func (f *Farm) checkRain() error {
 	if n := len(f.Rain.Normal); n != 0 && n != 12 {
@@ -445,7 +448,7 @@ func (f *Farm) checkRain() error {
 	}
 	for _, key := range sortedKeys(f.Rain.Months) {
 		switch {
-		case !monthKey.MatchString(key):
+		case !isMonth(key):
 			return fault("rain.months."+key, strconv.Quote(key), "is no month", `a month such as "2000-04"`)
 		case !(f.Rain.Months[key] >= 0):
 			return fault("rain.months."+key, f.Rain.Months[key], "is negative", "a depth of 0 or more")

@@ -86,8 +86,8 @@ var formulaYearlyManure = units.Formula{
 
 var formulaAnimalUnits = units.Formula{
 	Name: "herd.AnimalUnits", Source: "NDMC-AU; EXT-AUM",
-	Quantity: "AnimalUnits", Lines: []units.Line{
-		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 453.59237}}}},
+	Quantity: "AnimalUnits", Unit: "AU", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 1000}}}},
 	},
 	Arguments: []units.Argument{
 		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
@@ -96,8 +96,8 @@ var formulaAnimalUnits = units.Formula{
 
 var formulaDryCowUnits = units.Formula{
 	Name: "herd.DryCowUnits", Source: "EXT-AUM",
-	Quantity: "AnimalUnits", Lines: []units.Line{
-		{Value: units.Term{Op: "-", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 453.59237}}}, {Number: 0.1}}}},
+	Quantity: "AnimalUnits", Unit: "AU", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 1000}}}, {Number: 0.1}}}},
 	},
 	Arguments: []units.Argument{
 		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 100 * float64(units.LivePound), LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 1000 * float64(units.LivePound), LowOf: -1, High: 1200 * float64(units.LivePound), HighOf: -1, Source: "EXT-AUM"}},
@@ -106,8 +106,8 @@ var formulaDryCowUnits = units.Formula{
 
 var formulaMetabolicAnimalUnits = units.Formula{
 	Name: "herd.MetabolicAnimalUnits", Source: "NDSU-METABOLIC the exponent follows from the printed value",
-	Quantity: "AnimalUnits", Lines: []units.Line{
-		{Value: units.Term{Op: "pow", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 453.59237}}}, {Number: 0.75}}}},
+	Quantity: "AnimalUnits", Unit: "AU", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "pow", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 1000}}}, {Number: 0.75}}}},
 	},
 	Arguments: []units.Argument{
 		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},

@@ -12,10 +12,11 @@ const thousandPounds = float64(1000 * units.LivePound)
 // AnimalUnits returns the animal units of one animal in proportion to its
 // weight, one for each 1,000 lb.
 //
-// Formula: weight / 453.59237
+// Empirical: weight / 1000
 //
 // Where:
 //   - weight in lb: live weight; >= 0
+//   - result in AU: animal units
 //
 // Note: the sources agree on the proportion and not on the unit: a cow of 1,000
 // lb with a young calf (NDMC-AU, EXT-AUM), with or without one (MANITOBA-AUM), a
@@ -30,10 +31,11 @@ func AnimalUnits(weight units.LiveWeight) (units.AnimalUnits, error) {
 // DryCowUnits returns the animal units of a dry cow by the reckoning that gives
 // a nursing cow of 1,000 lb the whole unit and a dry one a tenth less.
 //
-// Formula: weight / 453.59237 - 0.1
+// Empirical: weight / 1000 - 0.1
 //
 // Where:
 //   - weight in lb: live weight; > 100; 1000 to 1200 [EXT-AUM]
+//   - result in AU: animal units
 //
 // Note: by the same reckoning a calf of over four months counts 0.3 beside its
 // mother. Other sources give the dry cow the whole unit.
@@ -47,10 +49,11 @@ func DryCowUnits(weight units.LiveWeight) (units.AnimalUnits, error) {
 // MetabolicAnimalUnits returns the animal units of one animal by metabolic
 // weight, the weight in 1,000 lb to the power 0.75.
 //
-// Formula: pow(weight / 453.59237, 0.75)
+// Empirical: pow(weight / 1000, 0.75)
 //
 // Where:
 //   - weight in lb: live weight; >= 0
+//   - result in AU: animal units
 //
 // Note: a cow of 1,200 lb is 1.147 by this rule and 1.2 by weight alone: carry
 // the rule with the number.

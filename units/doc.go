@@ -17,3 +17,4 @@
 package units
 
 //go:generate go run ../internal/bindgen
+//go:generate go run ../internal/bindgen/checks

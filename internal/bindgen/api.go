@@ -63,9 +63,11 @@ type apiStruct struct {
 }
 
 type apiField struct {
-	Name string  `json:"name"` // the key in JSON
-	Type apiType `json:"type"`
-	Doc  string  `json:"doc"`
+	Name     string  `json:"name"` // the key in JSON
+	Type     apiType `json:"type"`
+	Doc      string  `json:"doc"`
+	Optional bool    `json:"optional,omitempty"` // the key may be left out
+	Null     bool    `json:"null,omitempty"`     // null where there is nothing to tell
 }
 
 // apiType is what a parameter, a field or a result is.
@@ -108,38 +110,38 @@ type leftOut struct {
 	Reason string `json:"reason"`
 }
 
-// api writes the manifest and its number.
-func api(root string) (text []byte, number int32, err error) {
-	m := manifest{Library: "soum", Version: version, ABI: 1}
+// api makes the manifest, and writes it.
+func api(root string) (m *manifest, text []byte, err error) {
+	m = &manifest{Library: "soum", Version: version, ABI: 1}
 	units, err := decl.Read(root, "units")
 	if err != nil {
-		return nil, 0, err
+		return nil, nil, err
 	}
 	values, err := constants(root)
 	if err != nil {
-		return nil, 0, err
+		return nil, nil, err
 	}
 	m.addUnits(units, values)
 	index := 0
 	for _, name := range subjects {
 		p, err := decl.Read(root, name)
 		if err != nil {
-			return nil, 0, err
+			return nil, nil, err
 		}
 		if err := m.addPackage(root, p, units, &index); err != nil {
-			return nil, 0, err
+			return nil, nil, err
 		}
 	}
 	m.addEnums(units, []string{"End", "System"})
 	m.leaveOut("units.Parse…", "one function, units.parse, takes the quantity's name")
 	unnumbered, err := json.Marshal(m)
 	if err != nil {
-		return nil, 0, err
+		return nil, nil, err
 	}
 	sum := sha256.Sum256(unnumbered)
 	m.Number = int32(binary.BigEndian.Uint32(sum[:4]) & 0x7fffffff)
 	text, err = json.MarshalIndent(m, "", " ")
-	return append(text, '\n'), m.Number, err
+	return m, append(text, '\n'), err
 }
 
 func (m *manifest) leaveOut(name, reason string) {
@@ -247,7 +249,7 @@ func (m *manifest) addPackage(root string, p, units *decl.Package, index *int) e
 		}
 		for _, s := range f.Sections {
 			if s.Head != "Where" && s.Head != "Check" {
-				a.Sections = append(a.Sections, apiSection{s.Head, strings.Join(strings.Fields(s.Text), " ")})
+				a.Sections = append(a.Sections, apiSection{s.Head, sectionText(s.Head, s.Text)})
 			}
 		}
 		if err := a.addParameters(f, p, units); err != nil {
@@ -271,6 +273,21 @@ func (m *manifest) addPackage(root string, p, units *decl.Package, index *int) e
 		m.Functions = append(m.Functions, a)
 	}
 	return nil
+}
+
+// sectionText puts a section on one line; the lines of a piecewise formula stay
+// apart by semicolons.
+func sectionText(head, text string) string {
+	if head != "Formula" && head != "Empirical" {
+		return oneLine(text)
+	}
+	var lines []string
+	for line := range strings.Lines(text) {
+		if line = oneLine(line); line != "" {
+			lines = append(lines, line)
+		}
+	}
+	return strings.Join(lines, "; ")
 }
 
 func (a *apiFunction) addParameters(f *decl.Function, p, units *decl.Package) error {
@@ -408,10 +425,10 @@ func (s *apiStruct) addFields(fields *ast.StructType, p, units *decl.Package) er
 		if len(f.Names) == 0 || !f.Names[0].IsExported() {
 			continue
 		}
-		key, doc := "", oneLine(f.Doc.Text()+f.Comment.Text())
+		key, doc, left := "", oneLine(f.Doc.Text()+f.Comment.Text()), ""
 		if f.Tag != nil {
 			tag := structTag(f.Tag.Value)
-			key, _, _ = strings.Cut(tag.Get("json"), ",")
+			key, left, _ = strings.Cut(tag.Get("json"), ",")
 			if doc == "" {
 				doc = tag.Get("allowed")
 			}
@@ -426,7 +443,9 @@ func (s *apiStruct) addFields(fields *ast.StructType, p, units *decl.Package) er
 		if err != nil {
 			return fmt.Errorf("%s: %w", f.Names[0].Name, err)
 		}
-		s.Fields = append(s.Fields, apiField{Name: key, Type: t, Doc: doc})
+		optional := strings.HasPrefix(left, "omit")
+		_, pointer := f.Type.(*ast.StarExpr)
+		s.Fields = append(s.Fields, apiField{Name: key, Type: t, Doc: doc, Optional: optional, Null: pointer && !optional})
 	}
 	return nil
 }

@@ -13,6 +13,7 @@ import (
 	"flag"
 	"fmt"
 	"go/format"
+	"maps"
 	"os"
 	"path/filepath"
 	"strconv"
@@ -28,6 +29,12 @@ func main() {
 		fmt.Fprintln(os.Stderr, "bindgen:", err)
 		os.Exit(1)
 	}
+}
+
+// wrappers write what other languages are given, each from the manifest.
+var wrappers = []func(*manifest) (map[string][]byte, error){
+	cFiles,
+	pythonFiles,
 }
 
 func run(check bool) error {
@@ -70,12 +77,19 @@ func run(check bool) error {
 		return err
 	}
 	files["internal/door/rows_gen.go"] = text
-	text, number, err := api(root)
+	m, text, err := api(root)
 	if err != nil {
 		return err
 	}
 	files["bindings/api.json"] = text
-	files["internal/door/manifest_gen.go"] = []byte(heading + "package door\n\n// Manifest is the number of bindings/api.json, from which every wrapper is made.\nconst Manifest = " + strconv.Itoa(int(number)) + "\n")
+	files["internal/door/manifest_gen.go"] = []byte(heading + "package door\n\n// Manifest is the number of bindings/api.json, from which every wrapper is made.\nconst Manifest = " + strconv.Itoa(int(m.Number)) + "\n")
+	for _, wrapper := range wrappers {
+		made, err := wrapper(m)
+		if err != nil {
+			return err
+		}
+		maps.Copy(files, made)
+	}
 	for name, text := range files {
 		if err := settle(root, name, text, check); err != nil {
 			return err

@@ -35,7 +35,7 @@ func Formulas(t *testing.T, name string) {
 			continue
 		}
 		t.Run(f.Name, func(t *testing.T) {
-			s := &subject{t: t, f: f, function: reflect.ValueOf(door.Lookup(f.Full()).Call), random: rand.New(rand.NewPCG(1, uint64(i)))}
+			s := &subject{Sampler: NewSampler(f, rand.New(rand.NewPCG(1, uint64(i)))), t: t}
 			s.expression()
 			s.guards()
 			s.anything()
@@ -45,21 +45,58 @@ func Formulas(t *testing.T, name string) {
 
 // subject is a formula under test.
 type subject struct {
-	t        *testing.T
+	*Sampler
+	t *testing.T
+}
+
+// Sampler draws arguments of a formula within its limits.
+type Sampler struct {
 	f        *decl.Function
 	function reflect.Value
 	random   *rand.Rand
 }
 
-func (s *subject) arguments() []decl.Parameter { return s.f.Arguments() }
+// NewSampler makes a sampler of a formula.
+func NewSampler(f *decl.Function, random *rand.Rand) *Sampler {
+	return &Sampler{f: f, function: reflect.ValueOf(door.Lookup(f.Full()).Call), random: random}
+}
+
+// Sample draws arguments, in base units; a word of an enumeration is its number.
+func (s *Sampler) Sample() []float64 {
+	values := s.sample()
+	for i := range values {
+		if s.function.Type().In(i).Kind() != reflect.Int {
+			values[i] *= s.factor(i)
+		}
+	}
+	return values
+}
+
+// Call calls the formula with arguments in base units.
+func (s *Sampler) Call(values []float64) (float64, error) {
+	in := make([]reflect.Value, len(values))
+	for i, v := range values {
+		of := s.function.Type().In(i)
+		if of.Kind() == reflect.Int {
+			in[i] = reflect.ValueOf(int(v)).Convert(of)
+		} else {
+			in[i] = reflect.ValueOf(v).Convert(of)
+		}
+	}
+	out := s.function.Call(in)
+	err, _ := out[1].Interface().(error)
+	return out[0].Float(), err
+}
+
+func (s *Sampler) arguments() []decl.Parameter { return s.f.Arguments() }
 
 // factor gives the base units in one of the unit that Where names.
-func (s *subject) factor(i int) float64 {
+func (s *Sampler) factor(i int) float64 {
 	of := s.function.Type().In(i)
 	if unit := s.arguments()[i].Where.Unit; unit != "" && of.Name() != "Temperature" {
 		one, err := read(of, "1", unit)
 		if err != nil {
-			s.t.Fatal(err)
+			panic(err) // the generator has refused such a unit
 		}
 		return one.Float()
 	}
@@ -68,22 +105,15 @@ func (s *subject) factor(i int) float64 {
 
 // call calls the function with values in the units of Where.
 func (s *subject) call(values []float64) (float64, error) {
-	in := make([]reflect.Value, len(values))
-	for i, v := range values {
-		of := s.function.Type().In(i)
-		if of.Kind() == reflect.Int {
-			in[i] = reflect.ValueOf(int(v)).Convert(of)
-		} else {
-			in[i] = reflect.ValueOf(v * s.factor(i)).Convert(of)
-		}
+	base := append([]float64(nil), values...)
+	for i := range base {
+		base[i] *= s.factor(i)
 	}
-	out := s.function.Call(in)
-	err, _ := out[1].Interface().(error)
-	return out[0].Float(), err
+	return s.Call(base)
 }
 
 // sample draws values in range, in the units of Where.
-func (s *subject) sample() []float64 {
+func (s *Sampler) sample() []float64 {
 	all := s.arguments()
 	values := make([]float64, len(all))
 	done := map[string]float64{}
@@ -99,7 +129,7 @@ func (s *subject) sample() []float64 {
 
 // bounds gives the limits of argument i, those of its range inside those of
 // its domain.
-func (s *subject) bounds(i int, done map[string]float64) (low, high float64) {
+func (s *Sampler) bounds(i int, done map[string]float64) (low, high float64) {
 	low, high = math.Inf(-1), math.Inf(1)
 	if of := s.function.Type().In(i); of.Kind() == reflect.Int && of.Name() != "int" {
 		return 1, float64(members(of))
@@ -121,7 +151,7 @@ func (s *subject) bounds(i int, done map[string]float64) (low, high float64) {
 }
 
 // convert gives another parameter's value in the unit of parameter i.
-func (s *subject) convert(name string, i int, done map[string]float64) float64 {
+func (s *Sampler) convert(name string, i int, done map[string]float64) float64 {
 	for j, a := range s.arguments() {
 		if a.Name == name {
 			if v, known := done[name]; known {
@@ -143,7 +173,7 @@ func members(of reflect.Type) int {
 	}
 }
 
-func (s *subject) between(i int, low, high float64) float64 {
+func (s *Sampler) between(i int, low, high float64) float64 {
 	if s.function.Type().In(i).Kind() == reflect.Int {
 		return math.Floor(low + s.random.Float64()*(min(high, low+60)+1-low)*0.999999)
 	}

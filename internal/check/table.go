@@ -169,14 +169,14 @@ func (t *Table) Row(i int) error {
 	if function == nil {
 		return fail("no such function")
 	}
-	arguments, err := t.arguments(i, reflect.TypeOf(function.Call))
+	arguments, err := t.Arguments(i)
 	if err != nil {
 		return fail("%v", err)
 	}
 	results := reflect.ValueOf(function.Call).Call(arguments)
 	if len(results) == 2 {
 		got, _ := results[1].Interface().(error)
-		if err := expected(t.cell(i, "error"), got); err != nil {
+		if err := expected(t.Error(i), got); err != nil {
 			return fail("%v", err)
 		}
 	}
@@ -186,8 +186,29 @@ func (t *Table) Row(i int) error {
 	return nil
 }
 
-// arguments reads the row's cells in the order of the function's parameters.
-func (t *Table) arguments(i int, function reflect.Type) ([]reflect.Value, error) {
+// Mark tells how the figure of a row was come by: a key of marks.
+func (t *Table) Mark(i int) string { return t.cell(i, "mark") }
+
+// Error gives the error that a row expects: "", or range or domain with the
+// argument's name.
+func (t *Table) Error(i int) string { return t.cell(i, "error") }
+
+// Note gives what a row says of itself, "" for nothing.
+func (t *Table) Note(i int) string { return t.cell(i, "note") }
+
+// Unit gives the unit that a column is in, "" for none.
+func (t *Table) Unit(name string) string {
+	for _, col := range t.columns {
+		if col.name == name {
+			return col.unit
+		}
+	}
+	return ""
+}
+
+// Arguments reads a row's cells in the order of the function's parameters.
+func (t *Table) Arguments(i int) ([]reflect.Value, error) {
+	function := reflect.TypeOf(door.Lookup(t.Function).Call)
 	var values []reflect.Value
 	parameters := function.NumIn()
 	at := 0
@@ -253,68 +274,97 @@ func read(of reflect.Type, cell, unit string) (reflect.Value, error) {
 	return v, fmt.Errorf("no cell holds a %v", of)
 }
 
-// expected compares the error that came with the one the row names: "",
-// "range argument" or "domain argument".
-func expected(want string, got error) error {
-	name := ""
+// ErrorName gives an error of a formula as a table names it: "", or range or
+// domain with the argument's name.
+func ErrorName(err error) string {
 	var domain *units.DomainError
 	var ranged *units.RangeError
 	switch {
-	case errors.As(got, &domain):
-		name = "domain " + domain.Argument
-	case errors.As(got, &ranged):
-		name = "range " + ranged.Argument
-	case got != nil:
-		name = got.Error()
+	case errors.As(err, &domain):
+		return "domain " + domain.Argument
+	case errors.As(err, &ranged):
+		return "range " + ranged.Argument
+	case err != nil:
+		return err.Error()
 	}
-	if name != want {
+	return ""
+}
+
+// expected compares the error that came with the one the row names.
+func expected(want string, got error) error {
+	if name := ErrorName(got); name != want {
 		return fmt.Errorf("error %q, want %q (%v)", name, want, got)
 	}
 	return nil
 }
 
+// Want is what a row prints: a word, or a number with its tolerance, both in
+// the printed unit, of which Factor base units make one.
+type Want struct {
+	Printed                  string // the digits, without commas
+	Word                     bool   // not a number
+	Value, Tolerance, Factor float64
+}
+
+// Want reads the printed result of a row.
+func (t *Table) Want(i int) (Want, error) {
+	last := len(t.columns) - 1
+	result := reflect.TypeOf(door.Lookup(t.Function).Call).Out(0)
+	w := Want{Printed: strings.ReplaceAll(strings.TrimSpace(t.rows[i][last]), ",", ""), Factor: 1}
+	if result.Kind() == reflect.String || result.Kind() == reflect.Int {
+		w.Word = true
+		return w, nil
+	}
+	if result.Kind() != reflect.Float64 {
+		return w, fmt.Errorf("cannot compare a %v with digits", result)
+	}
+	if unit := t.columns[last].unit; unit != "" {
+		one, err := read(result, "1", unit)
+		if err != nil {
+			return w, err
+		}
+		w.Factor = one.Float()
+	}
+	if w.Printed == "NaN" {
+		w.Value = math.NaN()
+		return w, nil
+	}
+	digits, err := decimal.NewFromString(w.Printed)
+	if err != nil {
+		return w, fmt.Errorf("result %q: %w", w.Printed, err)
+	}
+	slack := 0.5
+	if text := t.cell(i, "slack"); text != "" {
+		if slack, err = strconv.ParseFloat(text, 64); err != nil {
+			return w, err
+		}
+	}
+	w.Value = digits.InexactFloat64()
+	w.Tolerance = slack*math.Pow(10, float64(digits.Exponent())) + 1e-9*math.Abs(w.Value)
+	return w, nil
+}
+
 // compare holds the result against the printed digits.
 func (t *Table) compare(i int, result reflect.Value) error {
-	last := len(t.columns) - 1
-	printed := strings.ReplaceAll(strings.TrimSpace(t.rows[i][last]), ",", "")
-	if result.Kind() == reflect.String || result.Kind() == reflect.Int {
-		if got := fmt.Sprint(result.Interface()); got != printed {
-			return fmt.Errorf("got %s, printed %s", got, printed)
+	want, err := t.Want(i)
+	if err != nil {
+		return err
+	}
+	if want.Word {
+		if got := fmt.Sprint(result.Interface()); got != want.Printed {
+			return fmt.Errorf("got %s, printed %s", got, want.Printed)
 		}
 		return nil
 	}
-	if result.Kind() != reflect.Float64 {
-		return fmt.Errorf("cannot compare a %v with digits", result.Type())
-	}
-	factor := 1.0
-	if unit := t.columns[last].unit; unit != "" {
-		one, err := read(result.Type(), "1", unit)
-		if err != nil {
-			return err
-		}
-		factor = one.Float()
-	}
-	got := result.Float() / factor
-	if printed == "NaN" {
+	got := result.Float() / want.Factor
+	if math.IsNaN(want.Value) {
 		if !math.IsNaN(got) {
 			return fmt.Errorf("got %v, want NaN", got)
 		}
 		return nil
 	}
-	digits, err := decimal.NewFromString(printed)
-	if err != nil {
-		return fmt.Errorf("result %q: %w", printed, err)
-	}
-	slack := 0.5
-	if text := t.cell(i, "slack"); text != "" {
-		if slack, err = strconv.ParseFloat(text, 64); err != nil {
-			return err
-		}
-	}
-	want := digits.InexactFloat64()
-	place := math.Pow(10, float64(digits.Exponent()))
-	if !(math.Abs(got-want) <= slack*place+1e-9*math.Abs(want)) {
-		return fmt.Errorf("got %.8g, printed %s %s", got, printed, t.columns[last].unit)
+	if !(math.Abs(got-want.Value) <= want.Tolerance) {
+		return fmt.Errorf("got %.8g, printed %s %s", got, want.Printed, t.columns[len(t.columns)-1].unit)
 	}
 	return nil
 }

@@ -26,6 +26,7 @@ type Package struct {
 	Doc        string
 	Quantities []Quantity
 	Enums      []Enum
+	Structs    []string // the exported ones
 	Functions  []Function
 	// Undocumented lists exported names without a doc comment.
 	Undocumented []string
@@ -172,6 +173,7 @@ func (p *Package) addTypes(g *ast.GenDecl, kinds map[string]string, set *token.F
 			p.Undocumented = append(p.Undocumented, spec.Name.Name)
 		}
 		if fields, ok := spec.Type.(*ast.StructType); ok && spec.Name.IsExported() {
+			p.Structs = append(p.Structs, spec.Name.Name)
 			p.noteFields(spec.Name.Name, fields, set)
 		}
 		under, ok := spec.Type.(*ast.Ident)

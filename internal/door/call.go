@@ -196,6 +196,12 @@ func fill(v reflect.Value, raw json.RawMessage, path string) error {
 	raw = bytes.TrimSpace(raw)
 	null, text := bytes.Equal(raw, []byte("null")), ""
 	isText := len(raw) > 0 && raw[0] == '"' && json.Unmarshal(raw, &text) == nil
+	if isText && v.Kind() == reflect.Float64 { // NaN and infinities have no other way through JSON
+		if number, err := strconv.ParseFloat(text, 64); err == nil && number-number != 0 {
+			v.SetFloat(number)
+			return nil
+		}
+	}
 	if u, ok := v.Addr().Interface().(encoding.TextUnmarshaler); ok && isText {
 		if err := u.UnmarshalText([]byte(text)); err != nil {
 			return wrong("is refused: "+err.Error(), "")
@@ -208,7 +214,7 @@ func fill(v reflect.Value, raw json.RawMessage, path string) error {
 			v.SetFloat(math.NaN())
 			return nil
 		}
-		if isText && v.Type() == reflect.TypeFor[float64]() { // NaN and infinities have no other way through JSON
+		if isText && v.Type() == reflect.TypeFor[float64]() { // a plain number may come as text, as quantities do
 			if number, err := strconv.ParseFloat(text, 64); err == nil {
 				v.SetFloat(number)
 				return nil

@@ -30,6 +30,8 @@ func TestCall(t *testing.T) {
 		{"forage.Available", `{"height": "8 lb", "residual": 0.2, "density": 1}`, BadDocument, `"path":"height"`},
 		{"forage.Available", `{"height": 0.1, "density": 1}`, BadDocument, `"path":"residual"`},
 		{"forage.Available", `{"height": 0.1, "residual": 0.2, "density": 1, "colour": 3}`, BadDocument, `"path":"colour"`},
+		{"forage.Available", `{"height": "NaN", "residual": 0.2, "density": 1}`, Impossible, `"argument":"height"`},
+		{"forage.Available", `{"height": 0.1, "residual": 0.1, "density": "Infinity"}`, Impossible, `"value":"+Inf"`},
 		{"forage.UsableShare", `{"stay": 9}`, Warned, `"kind":"range"`},
 		{"forage.PastureByName", `{"name": "mixed-pasture"}`, Good, `"name":"mixed-pasture"`},
 		{"forage.PastureByName", `{"name": "lawn"}`, BadDocument, `mixed-pasture`},

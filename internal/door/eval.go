@@ -15,8 +15,9 @@ const (
 	Broken     = -998 // a fault of the library itself
 )
 
-// rows computes a formula for many rows.
-type rows func(columns *[most][]float64, strides *[most]int, out []float64, status []int32)
+// rows computes a formula for many rows. Columns and strides go by value: behind
+// a pointer, through the table, they would be taken from the heap at each call.
+type rows func(columns [most][]float64, strides [most]int, out []float64, status []int32)
 
 // most is the most arguments a formula has.
 const most = 8
@@ -46,7 +47,7 @@ func Eval(fn int, arguments []float64, strides []int32, out []float64, status []
 		}
 		columns[k], arguments = arguments[:n:n], arguments[n:]
 	}
-	table[fn].rows(&columns, &steps, out, status)
+	table[fn].rows(columns, steps, out, status)
 }
 
 // Columns gives the number of values that Eval reads for so many rows.

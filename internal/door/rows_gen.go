@@ -12,7 +12,7 @@ import (
 	"example.org/soum/units"
 )
 
-func rowsHerdDemand(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdDemand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -34,7 +34,7 @@ func rowsHerdDemand(columns *[most][]float64, strides *[most]int, out []float64,
 	}
 }
 
-func rowsHerdFeed(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdFeed(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -52,7 +52,7 @@ func rowsHerdFeed(columns *[most][]float64, strides *[most]int, out []float64, s
 	}
 }
 
-func rowsHerdManurePerUnitYear(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdManurePerUnitYear(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
 	for i := range out {
@@ -62,7 +62,7 @@ func rowsHerdManurePerUnitYear(columns *[most][]float64, strides *[most]int, out
 	}
 }
 
-func rowsHerdNutrientShare(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdNutrientShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -76,7 +76,7 @@ func rowsHerdNutrientShare(columns *[most][]float64, strides *[most]int, out []f
 	}
 }
 
-func rowsHerdManureMass(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdManureMass(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -90,7 +90,7 @@ func rowsHerdManureMass(columns *[most][]float64, strides *[most]int, out []floa
 	}
 }
 
-func rowsHerdNutrientMass(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdNutrientMass(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -108,7 +108,7 @@ func rowsHerdNutrientMass(columns *[most][]float64, strides *[most]int, out []fl
 	}
 }
 
-func rowsHerdYearlyManure(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdYearlyManure(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
 	for i := range out {
@@ -124,55 +124,37 @@ func rowsHerdYearlyManure(columns *[most][]float64, strides *[most]int, out []fl
 	}
 }
 
-func rowsHerdAnimalUnits(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdAnimalUnits(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
 	for i := range out {
 		weight := c0[i*s0]
-		if weight >= 0 && weight <= math.MaxFloat64 {
-			if v := weight / 453.59237; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
 		v, err := herd.AnimalUnits(units.LiveWeight(weight))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
 
-func rowsHerdDryCowUnits(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdDryCowUnits(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
 	for i := range out {
 		weight := c0[i*s0]
-		if weight >= 1000*float64(units.LivePound) && weight <= 1200*float64(units.LivePound) && weight > 100*float64(units.LivePound) && weight <= math.MaxFloat64 {
-			if v := weight/453.59237 - 0.1; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
 		v, err := herd.DryCowUnits(units.LiveWeight(weight))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
 
-func rowsHerdMetabolicAnimalUnits(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdMetabolicAnimalUnits(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
 	for i := range out {
 		weight := c0[i*s0]
-		if weight >= 0 && weight <= math.MaxFloat64 {
-			if v := math.Pow(weight/453.59237, 0.75); v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
 		v, err := herd.MetabolicAnimalUnits(units.LiveWeight(weight))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
 
-func rowsHerdIntakeAnimalUnits(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdIntakeAnimalUnits(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -190,7 +172,7 @@ func rowsHerdIntakeAnimalUnits(columns *[most][]float64, strides *[most]int, out
 	}
 }
 
-func rowsHerdHeadPerUnit(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdHeadPerUnit(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
 	for i := range out {
@@ -206,7 +188,7 @@ func rowsHerdHeadPerUnit(columns *[most][]float64, strides *[most]int, out []flo
 	}
 }
 
-func rowsHerdUnitDemand(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdUnitDemand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
 	for i := range out {
@@ -216,7 +198,7 @@ func rowsHerdUnitDemand(columns *[most][]float64, strides *[most]int, out []floa
 	}
 }
 
-func rowsHerdUnitMonth(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdUnitMonth(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -228,7 +210,7 @@ func rowsHerdUnitMonth(columns *[most][]float64, strides *[most]int, out []float
 	}
 }
 
-func rowsHerdDrySheepRate(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdDrySheepRate(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -248,7 +230,7 @@ func rowsHerdDrySheepRate(columns *[most][]float64, strides *[most]int, out []fl
 	}
 }
 
-func rowsHerdWater(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdWater(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -266,7 +248,7 @@ func rowsHerdWater(columns *[most][]float64, strides *[most]int, out []float64, 
 	}
 }
 
-func rowsHerdPairWeight(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsHerdPairWeight(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -284,7 +266,7 @@ func rowsHerdPairWeight(columns *[most][]float64, strides *[most]int, out []floa
 	}
 }
 
-func rowsForageMonthGrowth(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageMonthGrowth(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -304,7 +286,7 @@ func rowsForageMonthGrowth(columns *[most][]float64, strides *[most]int, out []f
 	}
 }
 
-func rowsForageMeanGrowth(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageMeanGrowth(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -324,7 +306,7 @@ func rowsForageMeanGrowth(columns *[most][]float64, strides *[most]int, out []fl
 	}
 }
 
-func rowsForageRegrown(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageRegrown(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -346,7 +328,7 @@ func rowsForageRegrown(columns *[most][]float64, strides *[most]int, out []float
 	}
 }
 
-func rowsForageDaysToRegrow(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageDaysToRegrow(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -368,7 +350,7 @@ func rowsForageDaysToRegrow(columns *[most][]float64, strides *[most]int, out []
 	}
 }
 
-func rowsForageMeanToPeak(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageMeanToPeak(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -388,7 +370,7 @@ func rowsForageMeanToPeak(columns *[most][]float64, strides *[most]int, out []fl
 	}
 }
 
-func rowsForagePeakGrowth(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForagePeakGrowth(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -406,7 +388,7 @@ func rowsForagePeakGrowth(columns *[most][]float64, strides *[most]int, out []fl
 	}
 }
 
-func rowsForageAvailable(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageAvailable(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -426,7 +408,7 @@ func rowsForageAvailable(columns *[most][]float64, strides *[most]int, out []flo
 	}
 }
 
-func rowsForageStanding(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageStanding(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -444,7 +426,7 @@ func rowsForageStanding(columns *[most][]float64, strides *[most]int, out []floa
 	}
 }
 
-func rowsForageHeightOf(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageHeightOf(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -462,7 +444,7 @@ func rowsForageHeightOf(columns *[most][]float64, strides *[most]int, out []floa
 	}
 }
 
-func rowsForagePlateAvailable(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForagePlateAvailable(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -482,7 +464,7 @@ func rowsForagePlateAvailable(columns *[most][]float64, strides *[most]int, out 
 	}
 }
 
-func rowsForageUsableShare(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageUsableShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
 	for i := range out {
@@ -492,7 +474,7 @@ func rowsForageUsableShare(columns *[most][]float64, strides *[most]int, out []f
 	}
 }
 
-func rowsForageUsable(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageUsable(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -512,7 +494,7 @@ func rowsForageUsable(columns *[most][]float64, strides *[most]int, out []float6
 	}
 }
 
-func rowsForageAllotment(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageAllotment(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -530,7 +512,7 @@ func rowsForageAllotment(columns *[most][]float64, strides *[most]int, out []flo
 	}
 }
 
-func rowsForageLandPerUnitMonth(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsForageLandPerUnitMonth(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -554,7 +536,7 @@ func rowsForageLandPerUnitMonth(columns *[most][]float64, strides *[most]int, ou
 	}
 }
 
-func rowsRainfallPasses(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsRainfallPasses(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
 	for i := range out {
@@ -564,7 +546,7 @@ func rowsRainfallPasses(columns *[most][]float64, strides *[most]int, out []floa
 	}
 }
 
-func rowsRainfallRotationDays(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsRainfallRotationDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -582,7 +564,7 @@ func rowsRainfallRotationDays(columns *[most][]float64, strides *[most]int, out 
 	}
 }
 
-func rowsRainfallPassesBySeason(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsRainfallPassesBySeason(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -600,7 +582,7 @@ func rowsRainfallPassesBySeason(columns *[most][]float64, strides *[most]int, ou
 	}
 }
 
-func rowsRainfallForageShare(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsRainfallForageShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
 	for i := range out {
@@ -616,7 +598,7 @@ func rowsRainfallForageShare(columns *[most][]float64, strides *[most]int, out [
 	}
 }
 
-func rowsRainfallShareOfNormal(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsRainfallShareOfNormal(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -634,7 +616,7 @@ func rowsRainfallShareOfNormal(columns *[most][]float64, strides *[most]int, out
 	}
 }
 
-func rowsGrazingGrazeableMass(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingGrazeableMass(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -656,7 +638,7 @@ func rowsGrazingGrazeableMass(columns *[most][]float64, strides *[most]int, out 
 	}
 }
 
-func rowsGrazingHeadNeed(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingHeadNeed(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -676,7 +658,7 @@ func rowsGrazingHeadNeed(columns *[most][]float64, strides *[most]int, out []flo
 	}
 }
 
-func rowsGrazingHeadPerLand(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingHeadPerLand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -694,7 +676,7 @@ func rowsGrazingHeadPerLand(columns *[most][]float64, strides *[most]int, out []
 	}
 }
 
-func rowsGrazingGrowthLessNeed(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingGrowthLessNeed(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -714,7 +696,7 @@ func rowsGrazingGrowthLessNeed(columns *[most][]float64, strides *[most]int, out
 	}
 }
 
-func rowsGrazingCoverAfter(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingCoverAfter(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -738,7 +720,7 @@ func rowsGrazingCoverAfter(columns *[most][]float64, strides *[most]int, out []f
 	}
 }
 
-func rowsGrazingBalanceCover(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingBalanceCover(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -760,7 +742,7 @@ func rowsGrazingBalanceCover(columns *[most][]float64, strides *[most]int, out [
 	}
 }
 
-func rowsGrazingFenceLength(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingFenceLength(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -778,7 +760,7 @@ func rowsGrazingFenceLength(columns *[most][]float64, strides *[most]int, out []
 	}
 }
 
-func rowsGrazingSquareSide(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingSquareSide(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
 	for i := range out {
@@ -794,7 +776,7 @@ func rowsGrazingSquareSide(columns *[most][]float64, strides *[most]int, out []f
 	}
 }
 
-func rowsGrazingLaneSides(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingLaneSides(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -814,7 +796,7 @@ func rowsGrazingLaneSides(columns *[most][]float64, strides *[most]int, out []fl
 	}
 }
 
-func rowsGrazingCrossWires(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingCrossWires(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -832,7 +814,7 @@ func rowsGrazingCrossWires(columns *[most][]float64, strides *[most]int, out []f
 	}
 }
 
-func rowsGrazingWireLength(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingWireLength(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -850,7 +832,7 @@ func rowsGrazingWireLength(columns *[most][]float64, strides *[most]int, out []f
 	}
 }
 
-func rowsGrazingPaddocks(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingPaddocks(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -870,7 +852,7 @@ func rowsGrazingPaddocks(columns *[most][]float64, strides *[most]int, out []flo
 	}
 }
 
-func rowsGrazingRest(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingRest(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -890,7 +872,7 @@ func rowsGrazingRest(columns *[most][]float64, strides *[most]int, out []float64
 	}
 }
 
-func rowsGrazingCycle(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingCycle(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -908,7 +890,7 @@ func rowsGrazingCycle(columns *[most][]float64, strides *[most]int, out []float6
 	}
 }
 
-func rowsGrazingPaddockArea(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingPaddockArea(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -926,7 +908,7 @@ func rowsGrazingPaddockArea(columns *[most][]float64, strides *[most]int, out []
 	}
 }
 
-func rowsGrazingLandForPaddocks(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingLandForPaddocks(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -944,7 +926,7 @@ func rowsGrazingLandForPaddocks(columns *[most][]float64, strides *[most]int, ou
 	}
 }
 
-func rowsGrazingDailyArea(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingDailyArea(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -962,7 +944,7 @@ func rowsGrazingDailyArea(columns *[most][]float64, strides *[most]int, out []fl
 	}
 }
 
-func rowsGrazingLandPerUse(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingLandPerUse(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -982,7 +964,7 @@ func rowsGrazingLandPerUse(columns *[most][]float64, strides *[most]int, out []f
 	}
 }
 
-func rowsGrazingUsePerLand(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingUsePerLand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -1002,7 +984,7 @@ func rowsGrazingUsePerLand(columns *[most][]float64, strides *[most]int, out []f
 	}
 }
 
-func rowsGrazingUse(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingUse(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -1020,7 +1002,7 @@ func rowsGrazingUse(columns *[most][]float64, strides *[most]int, out []float64,
 	}
 }
 
-func rowsGrazingStockDensity(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingStockDensity(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -1038,7 +1020,7 @@ func rowsGrazingStockDensity(columns *[most][]float64, strides *[most]int, out [
 	}
 }
 
-func rowsGrazingStayArea(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingStayArea(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -1060,7 +1042,7 @@ func rowsGrazingStayArea(columns *[most][]float64, strides *[most]int, out []flo
 	}
 }
 
-func rowsGrazingStayDays(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingStayDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -1082,7 +1064,7 @@ func rowsGrazingStayDays(columns *[most][]float64, strides *[most]int, out []flo
 	}
 }
 
-func rowsGrazingStayHead(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingStayHead(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -1108,7 +1090,7 @@ func rowsGrazingStayHead(columns *[most][]float64, strides *[most]int, out []flo
 	}
 }
 
-func rowsGrazingDaysPerHeight(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingDaysPerHeight(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -1126,7 +1108,7 @@ func rowsGrazingDaysPerHeight(columns *[most][]float64, strides *[most]int, out 
 	}
 }
 
-func rowsGrazingDaysPerLand(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingDaysPerLand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -1146,7 +1128,7 @@ func rowsGrazingDaysPerLand(columns *[most][]float64, strides *[most]int, out []
 	}
 }
 
-func rowsGrazingDayArea(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingDayArea(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -1166,7 +1148,7 @@ func rowsGrazingDayArea(columns *[most][]float64, strides *[most]int, out []floa
 	}
 }
 
-func rowsGrazingCarryingCapacity(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingCarryingCapacity(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	c2, s2 := columns[2], strides[2]
@@ -1188,7 +1170,7 @@ func rowsGrazingCarryingCapacity(columns *[most][]float64, strides *[most]int, o
 	}
 }
 
-func rowsGrazingLandForHead(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingLandForHead(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -1206,7 +1188,7 @@ func rowsGrazingLandForHead(columns *[most][]float64, strides *[most]int, out []
 	}
 }
 
-func rowsGrazingStripLength(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingStripLength(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
@@ -1224,7 +1206,7 @@ func rowsGrazingStripLength(columns *[most][]float64, strides *[most]int, out []
 	}
 }
 
-func rowsGrazingStripArea(columns *[most][]float64, strides *[most]int, out []float64, status []int32) {
+func rowsGrazingStripArea(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]

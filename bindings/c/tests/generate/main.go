@@ -1,0 +1,253 @@
+// Command generate writes a C program that calls every function of the library
+// through the installed header and compares it with bindings/checks.jsonl.
+//
+//	go run ./bindings/c/tests/generate checks.c
+package main
+
+import (
+	"bufio"
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"log"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+)
+
+type function struct {
+	Name, Kind, Package, Snake string
+	Parameters                 []struct {
+		Name string
+		Type struct{ Kind, Name string }
+	}
+}
+
+type check struct {
+	Function         string
+	Arguments        map[string]any
+	Value, Exact     any
+	Tolerance        float64
+	Error            string
+	Origin, Source   string
+	argumentsAsWrote json.RawMessage
+}
+
+func main() {
+	log.SetFlags(0)
+	if len(os.Args) != 2 {
+		log.Fatal("usage: generate FILE.c, from the module's root")
+	}
+	text, err := write()
+	if err != nil {
+		log.Fatal(err)
+	}
+	if err := os.WriteFile(os.Args[1], text, 0o644); err != nil {
+		log.Fatal(err)
+	}
+}
+
+func write() ([]byte, error) {
+	var manifest struct {
+		Functions []function
+		Enums     []struct {
+			Name  string
+			Words []string
+		}
+		Units []struct {
+			Name   string
+			Factor float64
+		}
+	}
+	data, err := os.ReadFile(filepath.Join("bindings", "api.json"))
+	if err != nil {
+		return nil, err
+	}
+	if err := json.Unmarshal(data, &manifest); err != nil {
+		return nil, err
+	}
+	words := map[string][]string{}
+	for _, e := range manifest.Enums {
+		words[e.Name] = e.Words
+	}
+	checks, err := read(filepath.Join("bindings", "checks.jsonl"))
+	if err != nil {
+		return nil, err
+	}
+	var b bytes.Buffer
+	b.WriteString("#include \"support.h\"\n\nvoid generated(void)\n{\n\tint32_t status;\n\tdouble got;\n\n")
+	called := map[string]bool{}
+	for _, c := range checks {
+		at := slices.IndexFunc(manifest.Functions, func(f function) bool { return f.Name == c.Function })
+		if at < 0 || manifest.Functions[at].Kind != "formula" {
+			b.WriteString(asked(&c))
+			called[c.Function] = true
+			continue
+		}
+		f := &manifest.Functions[at]
+		line, err := row(f, &c, words)
+		if err != nil {
+			return nil, err
+		}
+		b.WriteString(line)
+		if c.Error == "" {
+			called[c.Function] = true
+		}
+	}
+	for name, arguments := range others {
+		fmt.Fprintf(&b, "\tanswered(%s, %s);\n", quote(name), quote(arguments))
+		called[name] = true
+	}
+	for _, f := range manifest.Functions {
+		if !called[f.Name] {
+			return nil, fmt.Errorf("nothing calls %s", f.Name)
+		}
+	}
+	for _, u := range manifest.Units {
+		fmt.Fprintf(&b, "\tcheck(SOUM_%s, 0, %s, 0, %[2]s, 0, %s);\n", strings.ToUpper(u.Name), number(u.Factor), quote(u.Name))
+	}
+	b.WriteString("}\n")
+	return b.Bytes(), nil
+}
+
+func read(path string) ([]check, error) {
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, err
+	}
+	defer file.Close()
+	var all []check
+	lines := bufio.NewScanner(file)
+	lines.Buffer(nil, 1<<20)
+	for lines.Scan() {
+		var c check
+		if err := json.Unmarshal(lines.Bytes(), &c); err != nil {
+			return nil, err
+		}
+		var raw struct{ Arguments json.RawMessage }
+		if err := json.Unmarshal(lines.Bytes(), &raw); err != nil {
+			return nil, err
+		}
+		c.argumentsAsWrote = raw.Arguments
+		all = append(all, c)
+	}
+	return all, lines.Err()
+}
+
+// row calls a formula's inline function.
+func row(f *function, c *check, words map[string][]string) (string, error) {
+	var arguments []string
+	status := 0
+	kind, which, _ := strings.Cut(c.Error, " ")
+	for i, p := range f.Parameters {
+		v, given := c.Arguments[p.Name]
+		if !given {
+			return "", fmt.Errorf("%s: a check has no %s", f.Name, p.Name)
+		}
+		if word, ok := v.(string); ok && p.Type.Kind == "word" {
+			pkg, short, _ := strings.Cut(p.Type.Name, ".")
+			arguments = append(arguments, fmt.Sprintf("(enum soum_%s_%s)%d", pkg, snake(short), slices.Index(words[p.Type.Name], word)+1))
+		} else {
+			arguments = append(arguments, number(v))
+		}
+		if p.Name == which {
+			status = i + 1
+		}
+	}
+	if which == "result" {
+		status = 100
+	}
+	if kind == "domain" {
+		status = -status
+	}
+	return fmt.Sprintf("\tgot = soum_%s_%s(%s, &status);\n\tcheck(got, status, %s, %s, %s, %d, %s);\n",
+		f.Package, f.Snake, strings.Join(arguments, ", "), number(c.Value), number(c.Tolerance), number(c.Exact), status, quote(f.Name+" "+c.Origin+" "+c.Source)), nil
+}
+
+// asked calls any function through soum_ask.
+func asked(c *check) string {
+	status := map[string]int{"": 0, "range": 1, "domain": -1}[strings.SplitN(c.Error, " ", 2)[0]]
+	if word, ok := c.Value.(string); ok {
+		return fmt.Sprintf("\tworded(%s, %s, %s, %d);\n", quote(c.Function), quote(string(c.argumentsAsWrote)), quote(word), status)
+	}
+	return fmt.Sprintf("\tgot = asked(%s,\n\t\t%s, &status);\n\tcheck(got, status, %s, %s, %s, %d, %[1]s);\n",
+		quote(c.Function), quote(string(c.argumentsAsWrote)), number(c.Value), number(c.Tolerance), number(c.Exact), status)
+}
+
+// number writes a number as C does.
+func number(v any) string {
+	switch v := v.(type) {
+	case float64:
+		text := strconv.FormatFloat(v, 'g', -1, 64)
+		if !strings.ContainsAny(text, ".e") {
+			text += ".0"
+		}
+		return text
+	case string:
+		switch strings.TrimLeft(strings.ToLower(v), "+") {
+		case "inf", "infinity":
+			return "INFINITY"
+		case "-inf", "-infinity":
+			return "-INFINITY"
+		}
+	}
+	return "NAN"
+}
+
+// quote writes a string as C does; no byte is left to guess.
+func quote(text string) string {
+	var b strings.Builder
+	b.WriteByte('"')
+	for _, c := range []byte(text) {
+		switch {
+		case c == '"' || c == '\\':
+			b.WriteByte('\\')
+			b.WriteByte(c)
+		case c < 32 || c > 126 || c == '?':
+			fmt.Fprintf(&b, "\\%03o", c)
+		default:
+			b.WriteByte(c)
+		}
+	}
+	b.WriteByte('"')
+	return b.String()
+}
+
+func snake(camel string) string {
+	var b strings.Builder
+	for i, r := range camel {
+		if r >= 'A' && r <= 'Z' && i > 0 {
+			b.WriteByte('_')
+		}
+		b.WriteString(strings.ToLower(string(r)))
+	}
+	return b.String()
+}
+
+const (
+	farm     = `{"version": 1, "today": "2001-05-01", "season": {"from": "2001-05-01", "to": "2001-05-20"}, "land": [{"id": "a", "width": "30 m", "length": "100 m", "height": "12 cm", "pasture": "mixed-pasture"}], "groups": [{"id": "g", "head": 3, "class": "ewe"}], "rotations": [{"land": ["a"], "groups": [{"group": "g"}], "shortest_rest": "20 days"}]}`
+	record   = `[{"year": 2001, "month": 1, "rain": 0.01}, {"year": 2001, "month": 2, "rain": 0.02}, {"year": 2001, "month": 3, "rain": 0.03}, {"year": 2001, "month": 4, "rain": 0.04}, {"year": 2001, "month": 5, "rain": 0.05}, {"year": 2001, "month": 6, "rain": 0.06}, {"year": 2001, "month": 7, "rain": 0.05}, {"year": 2001, "month": 8, "rain": 0.04}, {"year": 2001, "month": 9, "rain": 0.03}, {"year": 2001, "month": 10, "rain": 0.02}, {"year": 2001, "month": 11, "rain": 0.01}, {"year": 2001, "month": 12, "rain": 0.01}]`
+	twelfths = `["10 %", "10 %", "10 %", "10 %", "10 %", "10 %", "10 %", "10 %", "5 %", "5 %", "5 %", "5 %"]`
+	twenties = `[20, 20, 20, 20, 20, 20, 20, 20, 20, 20, 20, 20]`
+	stocking = `{"ceiling": "4000 kg/ha", "relative_growth": 0.05, "half_intake": "500 kg/ha", "full_intake": "40 kg/ha/day", "start": "2000 kg/ha", "days": 30}`
+)
+
+// others are calls of what no check calls.
+var others = map[string]string{
+	"herd.Classes":               `{}`,
+	"herd.ClassByName":           `{"name": "ewe"}`,
+	"herd.WaterFigures":          `{}`,
+	"forage.Pastures":            `{}`,
+	"forage.PastureByName":       `{"name": "mixed-pasture"}`,
+	"rainfall.MonthNormals":      `{"record": ` + record + `}`,
+	"grazing.FirstFarm":          `{"a": {"today": "2026-05-01", "units": "US", "area_m2": "8 ac", "pasture": "mixed-pasture", "rain_m": "30 in", "stock": [{"class": "ewe", "head": 9}]}}`,
+	"grazing.MonthBalance":       `{"annual": "4000 lb/ac", "shares": ` + twelfths + `, "area": "8 ac", "use": "60 %", "demand": ` + twenties + `, "year": 2001}`,
+	"grazing.Carries":            `{"farm": ` + farm + `, "group": "g"}`,
+	"grazing.LandFor":            `{"farm": ` + farm + `}`,
+	"grazing.Explain":            `{"farm": ` + farm + `, "date": "2001-05-03"}`,
+	"grazing.PlanSeason":         `{"farm": ` + farm + `}`,
+	"grazing.SetStocked":         `{"s": ` + stocking + `}`,
+	"grazing.SetStockedBalances": `{"s": ` + stocking + `}`,
+}

@@ -1,0 +1,59 @@
+// Command checks writes what every binding is tested and fed with:
+// bindings/checks.jsonl, one line for each value that the bindings must
+// reproduce, from the printed tables in testdata; and bindings/farm.schema.json,
+// the JSON Schema of the farm document, from the struct that it is read into.
+//
+//	go run ./internal/bindgen/checks          writes the files
+//	go run ./internal/bindgen/checks -check   fails, naming the files that differ
+package main
+
+import (
+	"bytes"
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"example.org/soum/internal/decl"
+)
+
+func main() {
+	check := flag.Bool("check", false, "change nothing; fail where a file differs from what would be written")
+	flag.Parse()
+	if err := run(*check); err != nil {
+		fmt.Fprintln(os.Stderr, "checks:", err)
+		os.Exit(1)
+	}
+}
+
+func run(check bool) error {
+	root, err := decl.Root()
+	if err != nil {
+		return err
+	}
+	lines, err := allLines(root)
+	if err != nil {
+		return err
+	}
+	schema, err := farmSchema(root)
+	if err != nil {
+		return err
+	}
+	for _, file := range []struct {
+		name string
+		text []byte
+	}{{"bindings/checks.jsonl", lines}, {"bindings/farm.schema.json", schema}} {
+		path := filepath.Join(root, filepath.FromSlash(file.name))
+		old, _ := os.ReadFile(path)
+		switch {
+		case bytes.Equal(old, file.text):
+		case check:
+			return fmt.Errorf("%s is not what the tables and declarations say: run go generate ./... and commit it", file.name)
+		default:
+			if err := os.WriteFile(path, file.text, 0o644); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
