@@ -90,7 +90,7 @@ func ExampleExplain() {
 			fmt.Println("usable share:", step.Answer)
 			continue
 		}
-		fmt.Println(step.Text())
+		fmt.Println(step.Text)
 	}
 	// Output:
 	// demand = head × weight × intake × pasture = 10 × 80 kg × 2.5 % × 100 % = 20 kg/day

@@ -30,7 +30,7 @@ func TestExplainEndsInThePlan(t *testing.T) {
 			found = found || near(last.Value, m.Length.Metres(), 1e-6)
 			for _, s := range e.Steps {
 				assert.NotEmpty(t, s.Source)
-				assert.NotEmpty(t, s.Text())
+				assert.NotEmpty(t, s.Text)
 			}
 		}
 		assert.True(t, found, "no explanation of %v ends in %v", m.Date, m.Length)

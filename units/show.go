@@ -27,41 +27,64 @@ type Step struct {
 	Result   string  `json:"result"`   // the name of what is computed
 	Symbols  string  `json:"symbols"`  // the formula in names, or what it looks up
 	Numbers  string  `json:"numbers"`  // the same with the numbers put in
-	Factor   string  `json:"factor"`   // what turns the units of the numbers into those of the answer; "" where they cancel
+	Factor   string  `json:"factor"`   // what turns the units of the numbers into those of the answer, or the answer in the units of the numbers; "" where they cancel
 	Answer   string  `json:"answer"`   // in the reader's units
 	Value    float64 `json:"value"`    // in base units
 	Source   string  `json:"source"`   // the doc comment's section Source
-}
-
-// Text gives the step in one line.
-func (s Step) Text() string {
-	parts := []string{s.Result}
-	for _, part := range []string{s.Symbols, strings.TrimSpace(s.Numbers + " " + s.Factor), s.Answer} {
-		if part != "" && part != parts[len(parts)-1] {
-			parts = append(parts, part)
-		}
-	}
-	return strings.Join(parts, " = ")
+	Text     string  `json:"text"`     // the step in one line
 }
 
 // Show gives the step of a formula that gave value for these arguments, in base
 // units and in the order of the declaration. An empirical formula is shown in
-// the units that its source takes, every other in the reader's.
+// the units that its source takes, every other in the reader's; where those
+// neither cancel nor differ by a factor that a reader knows, in metric or in base
+// units.
 func (f *Formula) Show(system System, value float64, arguments ...float64) Step {
-	step := Step{Function: f.Name, Result: f.resultName(), Source: f.Source, Value: value, Answer: f.show(f.Quantity, f.Unit, value, system)}
+	step := Step{Function: f.Name, Result: f.resultName(), Source: f.Source, Value: value, Answer: f.show(f.Quantity, f.Unit, value, shownIn(system))}
 	line := f.line(arguments)
 	if line == nil {
-		step.Symbols = f.Lookup
+		step.Symbols = spokenSigns.Replace(strings.TrimSuffix(f.Lookup, "."))
 		step.Numbers = f.given(system, arguments)
+		step.Text = step.Result + " for " + step.Numbers + " = " + step.Answer + " (" + step.Symbols + ")"
 		return step
 	}
-	names := func(i int) string { return spaced(f.Arguments[i].Name) }
-	numbers := func(i int) string { return f.argument(system, i, arguments) }
-	step.Symbols = line.Value.text(names, 0)
-	step.Numbers = line.Value.text(numbers, 0)
-	step.Factor = f.factor(line, system, value, arguments)
+	in := shownIn(system)
+	if !f.Empirical {
+		in, step.Factor = f.factor(line, system, value, arguments)
+	}
+	outer := 0
+	if strings.HasPrefix(step.Factor, "×") {
+		outer = signs["*"].binds
+	}
+	step.Symbols = line.Value.text(func(i int) string { return spaced(f.Arguments[i].Name) }, 0)
+	step.Numbers = line.Value.text(func(i int) string { return f.argument(in, i, arguments) }, outer)
+	step.Text = step.Result
+	for _, part := range []string{step.Symbols, strings.TrimSpace(step.Numbers + " " + step.Factor), step.Answer} {
+		if !strings.HasSuffix(step.Text, "= "+part) && part != step.Text {
+			step.Text += " = " + part
+		}
+	}
 	return step
 }
+
+// spokenSigns writes the signs of a method's words as a reader does.
+var spokenSigns = strings.NewReplacer(" * ", " × ", " / ", " ÷ ")
+
+// shownUnit picks the unit that a quantity is shown in.
+type shownUnit func(k *kind) *unit
+
+// shownIn gives the units of a system.
+func shownIn(system System) shownUnit {
+	return func(k *kind) *unit {
+		if system == US {
+			return &k.units[k.us]
+		}
+		return &k.units[k.metric]
+	}
+}
+
+// baseUnit is the unit that all formulas are coherent in.
+func baseUnit(k *kind) *unit { return &k.units[0] }
 
 // line picks the line of the formula that holds, nil where it has none.
 func (f *Formula) line(arguments []float64) *Line {
@@ -80,9 +103,10 @@ func (f *Formula) line(arguments []float64) *Line {
 	return nil
 }
 
-// resultName gives the name of what a formula returns, from its own.
+// resultName gives the name of what a formula returns, from its own: that of
+// HeightOf is "height".
 func (f *Formula) resultName() string {
-	return spaced(f.Name[strings.LastIndex(f.Name, ".")+1:])
+	return strings.TrimSuffix(spaced(f.Name[strings.LastIndex(f.Name, ".")+1:]), " of")
 }
 
 // spaced turns a Go name into words: meanToPeak into "mean to peak".
@@ -90,54 +114,47 @@ func spaced(name string) string {
 	return (&ParseError{Quantity: name}).What()
 }
 
-// argument prints an argument for people.
-func (f *Formula) argument(system System, i int, arguments []float64) string {
+// argument prints an argument for people, a negative one in brackets.
+func (f *Formula) argument(in shownUnit, i int, arguments []float64) string {
 	a := &f.Arguments[i]
+	text := ""
 	switch {
-	case a.Words != nil:
-		if n := int(arguments[i]); n >= 1 && n <= len(a.Words) {
-			return a.Words[n-1]
-		}
-		return Number(arguments[i])
+	case a.Words != nil && arguments[i] >= 1 && int(arguments[i]) <= len(a.Words):
+		return a.Words[int(arguments[i])-1]
 	case f.Empirical:
-		return strings.TrimSpace(Number(arguments[i]/a.Factor) + " " + a.Unit)
+		text = strings.TrimSpace(Number(arguments[i]/a.Factor) + " " + a.Unit)
+	default:
+		text = f.show(a.Quantity, a.Unit, arguments[i], in)
 	}
-	return f.show(a.Quantity, a.Unit, arguments[i], system)
+	if strings.HasPrefix(text, "-") {
+		text = "(" + text + ")"
+	}
+	return text
 }
 
-func (f *Formula) show(quantity, unit string, value float64, system System) string {
+func (f *Formula) show(quantity, unit string, value float64, in shownUnit) string {
 	k := kinds[quantity]
 	switch {
-	case k == nil && quantity == "Temperature":
-		return Temperature(value).In(system)
 	case k == nil:
 		return Number(value)
 	case f.Empirical && unit != "":
 		return readable(value/k.find(unit).factor, unit)
 	}
-	return k.show(value, system)
+	u := in(k)
+	return readable(value/u.factor, u.name)
 }
 
-// given lists the arguments of a look-up.
+// given lists the arguments of a look-up: "kind hen, 10.2 days".
 func (f *Formula) given(system System, arguments []float64) string {
 	var all []string
 	for i := range f.Arguments {
-		all = append(all, spaced(f.Arguments[i].Name)+" "+f.argument(system, i, arguments))
+		text := f.argument(shownIn(system), i, arguments)
+		if name := spaced(f.Arguments[i].Name); !strings.HasSuffix(text, " "+name) {
+			text = name + " " + text
+		}
+		all = append(all, text)
 	}
 	return strings.Join(all, ", ")
-}
-
-// scale gives the base units in one of the unit that a quantity is shown in. A
-// per cent sign is its own hundredth: 2.5 % of 80 kg needs no factor.
-func scale(quantity string, system System) float64 {
-	k := kinds[quantity]
-	if k == nil || quantity == "Fraction" {
-		return 1
-	}
-	if system == US {
-		return k.units[k.us].factor
-	}
-	return k.units[k.metric].factor
 }
 
 // factors names the conversions that a reader knows.
@@ -145,31 +162,48 @@ var factors = []struct {
 	value float64
 	text  string
 }{
-	{43560, "43,560 ft²/ac"}, {10000, "10,000 m²/ha"}, {1000, "1,000"}, {2000, "2,000 lb/short ton"},
-	{1.0 / 43560, "1 ac/43,560 ft²"}, {1.0 / 10000, "1 ha/10,000 m²"}, {30, "30 days/month"}, {1.0 / 30, "1 month/30 days"},
-	{100, "100"}, {0.01, "0.01"},
+	{43560, "× 43,560 ft²/ac"}, {10000, "× 10,000 m²/ha"}, {1.0 / 43560, "÷ 43,560 ft²/ac"}, {1.0 / 10000, "÷ 10,000 m²/ha"},
+	{30, "× 30 days/month"}, {1.0 / 30, "÷ 30 days/month"},
 }
 
-// factor gives what turns the expression over the shown numbers into the shown
-// answer, "" where their units cancel.
-func (f *Formula) factor(line *Line, system System, value float64, arguments []float64) string {
-	if f.Empirical {
-		return ""
-	}
-	shown := make([]float64, len(arguments))
-	for i := range arguments {
-		shown[i] = arguments[i] / scale(f.Arguments[i].Quantity, system)
-	}
-	ratio := value / scale(f.Quantity, system) / line.Value.value(shown)
-	if ratio-ratio != 0 || math.Abs(ratio-1) < 1e-9 || value == 0 {
-		return ""
+// factor gives the units to show the numbers in, and what turns the expression
+// over them into the answer: nothing where units cancel, else a conversion that a
+// reader knows, else the answer in the units of the numbers.
+func (f *Formula) factor(line *Line, system System, value float64, arguments []float64) (in shownUnit, text string) {
+	reader := shownIn(system)
+	ratio := f.ratio(line, value, arguments, reader)
+	if math.Abs(ratio-1) < 1e-9 || ratio-ratio != 0 || value == 0 {
+		return reader, ""
 	}
 	for _, known := range factors {
 		if math.Abs(ratio/known.value-1) < 1e-9 {
-			return "× " + known.text
+			return reader, known.text
 		}
 	}
-	return "× " + Number(ratio)
+	in = baseUnit
+	if metric := shownIn(Metric); math.Abs(f.ratio(line, value, arguments, metric)-1) < 1e-9 {
+		in = metric
+	}
+	if text = f.show(f.Quantity, f.Unit, value, in); text == f.show(f.Quantity, f.Unit, value, reader) {
+		return in, ""
+	}
+	return in, "= " + text
+}
+
+// ratio gives the answer over the expression of the numbers, both in some units.
+// A per cent sign is its own hundredth: 2.5 % of 80 kg needs no factor.
+func (f *Formula) ratio(line *Line, value float64, arguments []float64, in shownUnit) float64 {
+	scale := func(quantity string) float64 {
+		if k := kinds[quantity]; k != nil && quantity != "Fraction" {
+			return in(k).factor
+		}
+		return 1
+	}
+	numbers := make([]float64, len(arguments))
+	for i := range arguments {
+		numbers[i] = arguments[i] / scale(f.Arguments[i].Quantity)
+	}
+	return value / scale(f.Quantity) / line.Value.value(numbers)
 }
 
 // value evaluates a term.

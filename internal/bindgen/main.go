@@ -35,6 +35,7 @@ func main() {
 var wrappers = []func(*manifest) (map[string][]byte, error){
 	cFiles,
 	pythonFiles,
+	rFiles,
 }
 
 func run(check bool) error {

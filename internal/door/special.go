@@ -134,11 +134,7 @@ func step(arguments map[string]json.RawMessage) (any, error) {
 				numbers[i] = v.Float()
 			}
 		}
-		shown := formula.Show(in, results[0].Float(), numbers...)
-		return struct {
-			units.Step
-			Text string `json:"text"`
-		}{shown, shown.Text()}, nil
+		return formula.Show(in, results[0].Float(), numbers...), nil
 	}
 	return nil, &document.Error{Path: "function", Value: strconv.Quote(name), Problem: "is no formula", Allowed: "the name of a formula, such as \"forage.Available\""}
 }
