@@ -93,7 +93,7 @@ func ExampleExplain() {
 		fmt.Println(step.Text)
 	}
 	// Output:
-	// demand = head × weight × intake × pasture = 10 × 80 kg × 2.5 % × 100 % = 20 kg/day
+	// demand of ewes = head × weight × intake × pasture = 10 × 80 kg × 2.5 % × 100 % = 20 kg/day
 	// available = (height − residual) × density = (20 cm − 10 cm) × 100 kg/ha/cm = 1,000 kg/ha
 	// usable share: 80 %
 	// stay area = demand × days ÷ (available × use) = 20 kg/day × 1 day ÷ (1,000 kg/ha × 80 %) = 0.025 ha

@@ -2,6 +2,7 @@ package grazing
 
 import (
 	"fmt"
+	"strings"
 
 	"example.org/soum/forage"
 	"example.org/soum/herd"
@@ -127,6 +128,9 @@ func (s *setting) explainDemand(e *explainer, member *Member, m *season.Move) {
 	intake, pasture := row.Share.At(s.end.Other()), g.Class.Pasture.At(s.end.Other())
 	demand, _ := herd.Demand(state.Head, state.Weight, intake, pasture)
 	take(e, herd.Formulas(), "herd.Demand", demand, state.Head, float64(state.Weight), float64(intake), float64(pasture))
+	of := &e.steps[len(e.steps)-1]
+	of.Text = strings.Replace(of.Text, of.Result, of.Result+" of "+member.Group, 1)
+	of.Result += " of " + member.Group
 }
 
 // explainGrowth shows the potential growth of a land in a date's month.

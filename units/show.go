@@ -40,7 +40,7 @@ type Step struct {
 // neither cancel nor differ by a factor that a reader knows, in metric or in base
 // units.
 func (f *Formula) Show(system System, value float64, arguments ...float64) Step {
-	step := Step{Function: f.Name, Result: f.resultName(), Source: f.Source, Value: value, Answer: f.show(f.Quantity, f.Unit, value, shownIn(system))}
+	step := Step{Function: f.Name, Result: f.resultName(), Source: f.Source, Value: value, Answer: f.show(f.Quantity, f.Unit, value, shownIn{system: system})}
 	line := f.line(arguments)
 	if line == nil {
 		step.Symbols = spokenSigns.Replace(strings.TrimSuffix(f.Lookup, "."))
@@ -48,12 +48,12 @@ func (f *Formula) Show(system System, value float64, arguments ...float64) Step 
 		step.Text = step.Result + " for " + step.Numbers + " = " + step.Answer + " (" + step.Symbols + ")"
 		return step
 	}
-	in := shownIn(system)
+	in := shownIn{system: system}
 	if !f.Empirical {
 		in, step.Factor = f.factor(line, system, value, arguments)
 	}
 	outer := 0
-	if strings.HasPrefix(step.Factor, "×") {
+	if step.Factor != "" && !strings.HasPrefix(step.Factor, "=") {
 		outer = signs["*"].binds
 	}
 	step.Symbols = line.Value.text(func(i int) string { return spaced(f.Arguments[i].Name) }, 0)
@@ -70,21 +70,32 @@ func (f *Formula) Show(system System, value float64, arguments ...float64) Step 
 // spokenSigns writes the signs of a method's words as a reader does.
 var spokenSigns = strings.NewReplacer(" * ", " × ", " / ", " ÷ ")
 
-// shownUnit picks the unit that a quantity is shown in.
-type shownUnit func(k *kind) *unit
-
-// shownIn gives the units of a system.
-func shownIn(system System) shownUnit {
-	return func(k *kind) *unit {
-		if system == US {
-			return &k.units[k.us]
-		}
-		return &k.units[k.metric]
-	}
+// shownIn is the units that numbers are shown in: a system's, or the base units,
+// in which all formulas are coherent.
+type shownIn struct {
+	system System
+	base   bool
 }
 
-// baseUnit is the unit that all formulas are coherent in.
-func baseUnit(k *kind) *unit { return &k.units[0] }
+func (in shownIn) unit(k *kind) *unit {
+	switch {
+	case in.base && k != &kindFraction: // 2.5 % reads better than a share of 0.025
+		return &k.units[0]
+	case in.system == US:
+		return &k.units[k.us]
+	}
+	return &k.units[k.metric]
+}
+
+// scale gives the base units in one of the unit that a quantity is shown in. A
+// per cent sign is its own hundredth: 2.5 % of 80 kg needs no factor.
+func (in shownIn) scale(quantity string) float64 {
+	k := kinds[quantity]
+	if k == nil || k == &kindFraction {
+		return 1
+	}
+	return in.unit(k).factor
+}
 
 // line picks the line of the formula that holds, nil where it has none.
 func (f *Formula) line(arguments []float64) *Line {
@@ -115,7 +126,7 @@ func spaced(name string) string {
 }
 
 // argument prints an argument for people, a negative one in brackets.
-func (f *Formula) argument(in shownUnit, i int, arguments []float64) string {
+func (f *Formula) argument(in shownIn, i int, arguments []float64) string {
 	a := &f.Arguments[i]
 	text := ""
 	switch {
@@ -132,15 +143,17 @@ func (f *Formula) argument(in shownUnit, i int, arguments []float64) string {
 	return text
 }
 
-func (f *Formula) show(quantity, unit string, value float64, in shownUnit) string {
+func (f *Formula) show(quantity, unit string, value float64, in shownIn) string {
 	k := kinds[quantity]
 	switch {
+	case k == nil && quantity == "Temperature":
+		return Temperature(value).In(in.system)
 	case k == nil:
 		return Number(value)
 	case f.Empirical && unit != "":
 		return readable(value/k.find(unit).factor, unit)
 	}
-	u := in(k)
+	u := in.unit(k)
 	return readable(value/u.factor, u.name)
 }
 
@@ -148,7 +161,7 @@ func (f *Formula) show(quantity, unit string, value float64, in shownUnit) strin
 func (f *Formula) given(system System, arguments []float64) string {
 	var all []string
 	for i := range f.Arguments {
-		text := f.argument(shownIn(system), i, arguments)
+		text := f.argument(shownIn{system: system}, i, arguments)
 		if name := spaced(f.Arguments[i].Name); !strings.HasSuffix(text, " "+name) {
 			text = name + " " + text
 		}
@@ -169,8 +182,8 @@ var factors = []struct {
 // factor gives the units to show the numbers in, and what turns the expression
 // over them into the answer: nothing where units cancel, else a conversion that a
 // reader knows, else the answer in the units of the numbers.
-func (f *Formula) factor(line *Line, system System, value float64, arguments []float64) (in shownUnit, text string) {
-	reader := shownIn(system)
+func (f *Formula) factor(line *Line, system System, value float64, arguments []float64) (in shownIn, text string) {
+	reader := shownIn{system: system}
 	ratio := f.ratio(line, value, arguments, reader)
 	if math.Abs(ratio-1) < 1e-9 || ratio-ratio != 0 || value == 0 {
 		return reader, ""
@@ -180,30 +193,24 @@ func (f *Formula) factor(line *Line, system System, value float64, arguments []f
 			return reader, known.text
 		}
 	}
-	in = baseUnit
-	if metric := shownIn(Metric); math.Abs(f.ratio(line, value, arguments, metric)-1) < 1e-9 {
-		in = metric
+	in = shownIn{system: Metric}
+	if math.Abs(f.ratio(line, value, arguments, in)-1) > 1e-9 {
+		in = shownIn{system: Metric, base: true}
 	}
-	if text = f.show(f.Quantity, f.Unit, value, in); text == f.show(f.Quantity, f.Unit, value, reader) {
+	text = f.show(f.Quantity, f.Unit, value, in)
+	if text == f.show(f.Quantity, f.Unit, value, reader) {
 		return in, ""
 	}
 	return in, "= " + text
 }
 
-// ratio gives the answer over the expression of the numbers, both in some units.
-// A per cent sign is its own hundredth: 2.5 % of 80 kg needs no factor.
-func (f *Formula) ratio(line *Line, value float64, arguments []float64, in shownUnit) float64 {
-	scale := func(quantity string) float64 {
-		if k := kinds[quantity]; k != nil && quantity != "Fraction" {
-			return in(k).factor
-		}
-		return 1
-	}
+// ratio gives the answer over the expression of the numbers, as they are shown.
+func (f *Formula) ratio(line *Line, value float64, arguments []float64, in shownIn) float64 {
 	numbers := make([]float64, len(arguments))
 	for i := range arguments {
-		numbers[i] = arguments[i] / scale(f.Arguments[i].Quantity)
+		numbers[i] = arguments[i] / in.scale(f.Arguments[i].Quantity)
 	}
-	return value / scale(f.Quantity) / line.Value.value(numbers)
+	return value / in.scale(f.Quantity) / line.Value.value(numbers)
 }
 
 // value evaluates a term.

@@ -4,6 +4,7 @@
 // the same for programs, calendars and eyes.
 //
 //	go run ./examples/season
+//	go run ./examples/season -explain 2001-05-14
 //	go run ./examples/season -begin farm.json
 //	go run ./examples/season -farm farm.json -calendar moves.ics -pictures pictures
 //
@@ -69,6 +70,7 @@ type options struct {
 	units                         *units.System // nil: the farm's own
 	days                          int
 	json, moves, calendar, images string
+	explain                       *units.Date // nil: the plan itself
 	begin                         string
 	answers                       answers
 }
@@ -104,6 +106,7 @@ func (o *options) flags() *flag.FlagSet {
 	f.StringVar(&o.moves, "moves", "", "write all moves as CSV to this `file`")
 	f.StringVar(&o.calendar, "calendar", "", "write all moves as an iCalendar to this `file`")
 	f.StringVar(&o.images, "pictures", "", "write two pictures (SVG) into this `directory`")
+	f.Func("explain", "in place of the plan, show the work behind a `day` of it, such as 2001-05-14: each formula with its numbers and its source", o.setExplain)
 	f.StringVar(&o.begin, "begin", "", "write a first farm to this new `file`; what the flags below do not say is asked")
 	o.answers.flags(f)
 	return f
@@ -112,6 +115,11 @@ func (o *options) flags() *flag.FlagSet {
 func (o *options) setUnits(text string) error {
 	o.units = new(units.System)
 	return o.units.UnmarshalText([]byte(text))
+}
+
+func (o *options) setExplain(text string) error {
+	o.explain = new(units.Date)
+	return o.explain.UnmarshalText([]byte(text))
 }
 
 // usage prints the flags.
@@ -127,14 +135,16 @@ func usage(flags *flag.FlagSet, out io.Writer) error {
 func (o *options) check(flags *flag.FlagSet) error {
 	var err error
 	flags.Visit(func(f *flag.Flag) {
-		ofPlan := strings.Contains(" farm days json moves calendar pictures ", " "+f.Name+" ")
+		ofPlan := strings.Contains(" farm days json moves calendar pictures explain ", " "+f.Name+" ")
 		switch {
 		case err != nil:
 		case o.begin != "" && ofPlan:
 			err = wrong("-%s does not go with -begin: write the farm first, then plan it", f.Name)
 		case o.begin == "" && !ofPlan && f.Name != "units":
 			err = wrong("-%s goes with -begin only: a farm's file holds its own", f.Name)
-		case f.Value.String() == "" && f.Name != "units":
+		case o.explain != nil && ofPlan && f.Name != "farm" && f.Name != "explain":
+			err = wrong("-%s does not go with -explain, which shows the work and not the plan", f.Name)
+		case f.Value.String() == "" && f.Name != "units" && f.Name != "explain":
 			err = wrong("-%s is empty", f.Name)
 		}
 	})
@@ -150,6 +160,9 @@ func (o *options) planSeason(in io.Reader, out io.Writer) error {
 	farm, err := o.readFarm(in)
 	if err != nil {
 		return err
+	}
+	if o.explain != nil {
+		return explainDay(farm, *o.explain, out)
 	}
 	plan, err := grazing.PlanSeason(farm)
 	if err != nil {

@@ -248,6 +248,42 @@ func TestTextIsNeat(t *testing.T) {
 	}
 }
 
+// TestExplainsADay finds every step and every source of a day with moves, in
+// both systems, the sums in order and the strip that the plan opens at their end.
+func TestExplainsADay(t *testing.T) {
+	for _, system := range []units.System{units.US, units.Metric} {
+		farm, plan := invented(t, system)
+		for _, m := range []grazing.Move{plan.Moves[0], plan.Moves[len(plan.Moves)/2]} {
+			printed := good(t, "-units", system.String(), "-explain", m.Date.String())
+			text := oneSpace(printed)
+			require.True(t, strings.HasPrefix(text, "The work behind "+long(m.Date)+"."))
+			all, err := grazing.Explain(farm, m.Date)
+			require.NoError(t, err)
+			at := 0
+			for _, e := range all {
+				for i, step := range e.Steps {
+					require.Contains(t, text, oneSpace(step.Text))
+					require.Contains(t, text, oneSpace("Source: "+step.Source))
+					if strings.HasPrefix(e.About, growthOn) {
+						continue // lands that grow alike stand together
+					}
+					next := strings.Index(text[at:], oneSpace(step.Text))
+					require.GreaterOrEqual(t, next, 0, "step %d of %q is out of its place", i, e.About)
+					at += next
+				}
+				require.Contains(t, text, oneSpace(e.Note))
+			}
+			for i := range farm.Land {
+				require.Contains(t, text, farm.Land[i].ID)
+			}
+			require.Contains(t, printed, "\n"+capital(m.Land)+" on "+m.Date.String()+"\n---")
+			for line := range strings.Lines(printed) {
+				require.LessOrEqual(t, utf8.RuneCountInString(line), 81, line)
+			}
+		}
+	}
+}
+
 // badFarms are the files of testdata/bad: the place in the document that the
 // line must name, and what it must say of it.
 var badFarms = map[string]struct{ path, says string }{
@@ -327,6 +363,10 @@ func TestBadFlags(t *testing.T) {
 		{"-json is empty", []string{"-json", ""}},
 		{"-farm", []string{"-farm", filepath.Join(dir, "none.json")}},
 		{"-land goes with -begin", []string{"-land", "8 ac"}},
+		{"-explain", []string{"-explain", "2001-02-30"}},
+		{"outside the plan", []string{"-explain", "2001-11-01"}},
+		{"-json does not go with -explain", []string{"-explain", "2001-05-14", "-json", filepath.Join(dir, "p.json")}},
+		{"-explain does not go with -begin", []string{"-begin", filepath.Join(dir, "f.json"), "-explain", "2001-05-14"}},
 		{"-json does not go with -begin", []string{"-begin", filepath.Join(dir, "f.json"), "-json", "-"}},
 		{"written over", []string{"-json", "-", "-moves", "-"}},
 		{"written over", []string{"-farm", "testdata/small.json", "-json", "testdata/small.json"}},
@@ -336,7 +376,7 @@ func TestBadFlags(t *testing.T) {
 	requireEmpty(t, dir)
 	help := call(t, "", "-help")
 	require.Zero(t, help.status)
-	for _, name := range []string{"-farm", "-units", "-days", "-json", "-moves", "-calendar", "-pictures", "-begin"} {
+	for _, name := range []string{"-farm", "-units", "-days", "-json", "-moves", "-calendar", "-pictures", "-explain", "-begin"} {
 		require.Contains(t, help.out, name)
 	}
 }
