@@ -33,6 +33,7 @@ func TestReadmeShowsThisProgram(t *testing.T) {
 	wanted := []string{strings.TrimSpace(body)}
 	for path, start := range map[string]string{
 		"../../bindings/python/examples/strip.py": "from soum",
+		"../../bindings/js/examples/strip.mjs":    "import {",
 		"../../bindings/r/examples/strip.R":       "library(soum)",
 		"../../bindings/c/examples/strip.c":       "#include",
 	} {

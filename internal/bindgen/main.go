@@ -34,6 +34,7 @@ func main() {
 // wrappers write what other languages are given, each from the manifest.
 var wrappers = []func(*manifest) (map[string][]byte, error){
 	cFiles,
+	jsFiles,
 	pythonFiles,
 	rFiles,
 }

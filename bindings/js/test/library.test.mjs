@@ -1,0 +1,216 @@
+// The installed package against the manifest and the check values of the
+// library. SOUM_DATA names the folder that holds api.json, checks.jsonl and
+// farm.json.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { test } from "node:test";
+import * as soum from "soum";
+
+const data = process.env.SOUM_DATA;
+const read = (name) => readFileSync(join(data, name), "utf8");
+const api = JSON.parse(read("api.json"));
+const checks = read("checks.jsonl").trim().split("\n").map((line) => JSON.parse(line));
+const farm = JSON.parse(read("farm.json"));
+const declared = readFileSync(new URL(import.meta.resolve("soum")).pathname.replace(/[^/]+$/, "grazing.d.ts"), "utf8");
+
+soum.onRangeWarning(() => {});
+
+const wrapper = (f) => soum[f.package][f.camel];
+
+// warned runs a call and gives the warnings it raised.
+function warned(calls) {
+  const all = [];
+  const before = soum.onRangeWarning((warning) => all.push(warning));
+  try {
+    calls();
+  } finally {
+    soum.onRangeWarning(before);
+  }
+  return all;
+}
+
+test("every function is there, and declared with its types", () => {
+  const types = {};
+  for (const f of api.functions) {
+    assert.equal(typeof wrapper(f), "function", f.name);
+    types[f.package] ??= readFileSync(new URL(import.meta.resolve("soum")).pathname.replace(/[^/]+$/, `${f.package}.d.ts`), "utf8");
+    assert.match(types[f.package], new RegExp(`export function ${f.camel}\\(`), f.name);
+    for (const section of f.sections) {
+      assert.ok(types[f.package].includes(section.text.slice(0, 40).replaceAll("*/", "* /")), `${f.name}: ${section.head}`);
+    }
+  }
+  assert.match(declared, /documents\.GrazingPlan/);
+});
+
+test("every look-up and every work answers", () => {
+  const rows = [{ year: 2000, month: 4, rain: 0.1 }];
+  for (let month = 1; month <= 12; month++) {
+    rows.push({ year: 2001, month, rain: "20 mm" });
+  }
+  const stocking = { ceiling: "4000 kg/ha", relative_growth: 0.05, half_intake: "500 kg/ha", full_intake: "30 kg/ha/day", start: "2000 kg/ha", days: 100 };
+  const twelve = (value) => new Array(12).fill(value);
+  const given = {
+    "herd.ClassByName": { name: "ewe" },
+    "herd.TotalUnits": { head: [30, 1], each: [1.6, 1.7] },
+    "forage.BloatRisk": { legume: "60 %" },
+    "forage.PastureByName": { name: "mixed-pasture" },
+    "forage.DensityOf": { pasture: "mixed-pasture", condition: "good", end: "low" },
+    "forage.TurnInOf": { pasture: "mixed-pasture", end: "high" },
+    "forage.LeaveOf": { pasture: "mixed-pasture", end: "high" },
+    "forage.YieldOf": { pasture: "mixed-pasture", of: "medium" },
+    "forage.ShareOf": { pasture: "mixed-pasture", month: 5 },
+    "rainfall.MonthNormals": { record: rows },
+    "rainfall.YearTotal": { record: rows, year: 2001 },
+    "rainfall.KeyRainShare": { date: "2001-07-01", keyMonths: [4, 5, 6], record: rows, normals: twelve("20 mm") },
+    "grazing.FirstFarm": { a: { today: "2026-05-01", units: "US", area_m2: "8 ac", pasture: "mixed-pasture", rain_m: "30 in", stock: [{ class: "ewe", head: 9 }] } },
+    "grazing.MonthBalance": { annual: "6000 kg/ha", shares: twelve(1 / 12), area: "2 ha", use: "70 %", demand: twelve("20 kg/day"), year: 2001 },
+    "grazing.Carries": { farm, group: farm.groups[0].id },
+    "grazing.Explain": { farm, date: farm.today },
+    "grazing.SetStocked": { s: stocking },
+    "grazing.SetStockedBalances": { s: stocking },
+  };
+  for (const f of api.functions.filter((f) => f.kind !== "formula")) {
+    let argument = given[f.name];
+    if (argument === undefined) {
+      argument = f.parameters?.length === 1 && f.parameters[0].name === "farm" ? { farm } : {};
+    }
+    assert.notEqual(wrapper(f)(argument), undefined, f.name);
+  }
+});
+
+test("all check values, as printed and to the last digits", () => {
+  const byName = new Map(api.functions.map((f) => [f.name, f]));
+  let compared = 0;
+  for (const check of checks) {
+    const f = byName.get(check.function);
+    const run = f ? wrapper(f) : (given) => soum.call(check.function, given);
+    if (check.error.startsWith("domain")) {
+      assert.throws(() => run(numbers(check.arguments)), soum.DomainError, JSON.stringify(check));
+      continue;
+    }
+    let value;
+    const warnings = warned(() => (value = run(numbers(check.arguments))));
+    assert.equal(warnings.length, check.error.startsWith("range") ? 1 : 0, JSON.stringify(check));
+    if (typeof value !== "number") {
+      assert.equal(String(value), String(check.value));
+      continue;
+    }
+    if (check.value !== null && typeof check.value === "number") {
+      assert.ok(Math.abs(value - check.value) <= check.tolerance, `${value}: ${JSON.stringify(check)}`);
+    }
+    if (typeof check.exact === "number") {
+      assert.ok(Math.abs(value - check.exact) <= 1e-12 * Math.abs(check.exact), `${value}: ${JSON.stringify(check)}`);
+    }
+    compared++;
+  }
+  assert.ok(compared > 500, `${compared}`);
+});
+
+// numbers turns what JSON has no number for.
+function numbers(given) {
+  return Object.fromEntries(
+    Object.entries(given).map(([name, value]) => [name, value === null ? NaN : /^[-+]?Inf(inity)?$/.test(value) ? Number(String(value).replace(/Inf(inity)?/, "Infinity")) : value]),
+  );
+}
+
+test("an impossible argument is an error, one outside the source a warning", () => {
+  assert.throws(
+    () => soum.forage.available({ height: 0.1, residual: 0.2, density: 1 }),
+    (wrong) => wrong instanceof soum.DomainError && wrong.argument === "residual" && /height/.test(wrong.message),
+  );
+  let value;
+  const [warning] = warned(() => (value = soum.forage.usableShare({ stay: 9 })));
+  assert.ok(warning instanceof soum.RangeWarning && warning.argument === "stay");
+  assert.ok(value > 0.5 && value < 0.7); // 60 % is printed for seven days
+  assert.throws(() => soum.forage.available({ height: "8 lb", residual: 0, density: 1 }), soum.DocumentError);
+  assert.throws(() => soum.forage.available({ height: 0.1, residual: 0 }), /density/);
+  assert.throws(() => soum.forage.available({ height: 0.1, residual: 0, density: 1, colour: 2 }), /colour/);
+  assert.throws(() => soum.forage.available(), soum.DocumentError);
+  assert.throws(() => soum.forage.available(3), soum.DocumentError);
+  assert.throws(() => soum.call("forage.Nothing"), ReferenceError);
+  assert.throws(
+    () => soum.grazing.planSeason({ farm: { ...farm, today: "2001-02-30" } }),
+    (wrong) => wrong instanceof soum.DocumentError && wrong.path === "today",
+  );
+});
+
+test("lists in, lists out, and one warning for all bad rows", () => {
+  const heights = Float64Array.from({ length: 10000 }, (_, i) => 0.1 + i * 1e-5);
+  const out = soum.forage.available({ height: heights, residual: "4 in", density: "250 lb/ac/in" });
+  assert.ok(out instanceof Float64Array && out.length === 10000);
+  const one = soum.forage.available({ height: heights[7000], residual: "4 in", density: "250 lb/ac/in" });
+  assert.ok(Math.abs(out[7000] - one) <= 1e-12 * one);
+  let mixed;
+  const warnings = warned(() => (mixed = soum.forage.available({ height: ["8 in", 0.05, null, 0.3], residual: 0.1, density: 1 })));
+  assert.equal(warnings.length, 1);
+  assert.ok(warnings[0] instanceof soum.DomainWarning && warnings[0].rows === 2 && warnings[0].row === 1);
+  assert.deepEqual([...mixed].map(Number.isNaN), [false, true, true, false]);
+  assert.equal(soum.forage.available({ height: [], residual: 0.1, density: 1 }).length, 0);
+  assert.throws(() => soum.forage.available({ height: [1, 2], residual: [1], density: 1 }), soum.DocumentError);
+  for (const value of [NaN, Infinity, -Infinity]) {
+    assert.throws(() => soum.forage.standing({ height: value, density: 1 }), soum.DomainError);
+  }
+});
+
+test("units: text both ways, and the design's example", () => {
+  const u = soum.units;
+  const y = soum.forage.available({ height: 8 * u.inch, residual: 3 * u.inch, density: 250 * u.lbPerAcreInch });
+  assert.ok(Math.abs(y / u.lbPerAcre - 1250) < 1e-9);
+  assert.equal(u.parse("Area", "1 ac"), 4046.8564224);
+  assert.equal(u.show("Area", 4046.8564224, "US"), "1 ac");
+  assert.equal(u.parse("Area", u.show("Area", 12345.678)), 12345.678);
+  assert.ok(Number.isNaN(u.parse("Area", u.show("Area", NaN))));
+  assert.equal(u.parse("Area", u.show("Area", 1) && "Inf m2"), Infinity);
+  assert.ok(Math.abs(u.fahrenheit(212) - 100) < 1e-12);
+  assert.equal(
+    soum.showWork("forage.available", { height: "8 in", residual: "3 in", density: "250 lb/ac/in" }, "US").text,
+    "available = (height − residual) × density = (8 in − 3 in) × 250 lb/ac/in = 1,250 lb/ac",
+  );
+});
+
+test("a farm is planned and explained", () => {
+  const plan = soum.grazing.planSeason({ farm });
+  assert.ok(plan.moves.length > 50);
+  assert.match(plan.verdict.english, /From 2001-04-20 to 2001-10-31/);
+  assert.ok(Math.abs(plan.balance_kg) < 1e-6);
+  const work = soum.grazing.explain({ farm, date: plan.moves[0].date });
+  assert.ok(work[0].steps.at(-1).text.startsWith("strip length = area ÷ width"));
+});
+
+test("10,000 bad documents leave memory flat, and nesting is refused", () => {
+  const text = JSON.stringify(farm);
+  let seed = 1;
+  const random = (n) => (seed = (seed * 48271) % 2147483647) % n;
+  const spoil = () => {
+    let bad = text;
+    for (let i = 0; i < 3; i++) {
+      const at = random(bad.length);
+      bad = bad.slice(0, at) + String.fromCharCode(32 + random(90)) + bad.slice(at + 1);
+    }
+    return bad;
+  };
+  const round = (times) => {
+    for (let i = 0; i < times; i++) {
+      try {
+        soum.grazing.landFor({ farm: { ...JSON.parse(spoil()), version: 2 } });
+      } catch (wrong) {
+        assert.ok(wrong instanceof SyntaxError || wrong instanceof soum.DocumentError || wrong instanceof soum.DomainError, String(wrong));
+      }
+      try {
+        soum.grazing.planSeason({ farm: spoil() });
+      } catch (wrong) {
+        assert.ok(wrong instanceof soum.DocumentError, String(wrong));
+      }
+    }
+  };
+  round(1000);
+  const before = soum.memorySize();
+  round(5000);
+  assert.ok(soum.memorySize() <= before + 4 * 2 ** 20, `${before} to ${soum.memorySize()} bytes`);
+  let deep = 1;
+  for (let i = 0; i < 5000; i++) {
+    deep = { farm: [deep] };
+  }
+  assert.throws(() => soum.call("grazing.PlanSeason", { farm: deep }), /nested/);
+});
