@@ -168,3 +168,14 @@ func ExampleDensityOf() {
 	// 4 in 3 in
 	// 3 35 %
 }
+
+// A plate of 1 oz holds fresh grass to 9 oz, and weighs 3 oz when it is dry.
+func ExampleDryMatterContent() {
+	share, err := forage.DryMatterContent(9*units.Ounce, 3*units.Ounce, 1*units.Ounce)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(share.In(units.US))
+	// Output: 25 %
+}

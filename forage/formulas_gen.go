@@ -129,6 +129,18 @@ var formulaPlateAvailable = units.Formula{
 	},
 }
 
+var formulaDryMatterContent = units.Formula{
+	Name: "forage.DryMatterContent", Source: "UMAINE-DRYING formula as printed beside the example",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 2}, {Argument: 3}}}, {Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "fresh", Quantity: "Mass", Unit: "oz", Factor: float64(units.Ounce), Domain: units.Limits{Low: 0, LowOf: 2, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "dry", Quantity: "Mass", Unit: "oz", Factor: float64(units.Ounce), Domain: units.Limits{Low: 0, LowOf: 2, High: 0, HighOf: 0}},
+		{Name: "plate", Quantity: "Mass", Unit: "oz", Factor: float64(units.Ounce), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 var formulaUsableShare = units.Formula{
 	Name: "forage.UsableShare", Source: "PSU-STAY table 1.8-9",
 	Quantity: "Fraction", Lookup: "80 % for a stay of 1 day, 75 for 2 and 3, 70 for 4, 65 for 5, 60 for 6 and 7; between two printed days a straight line, which is ours. Under 1 day the value of 1 day, over 7 days that of 7, each beside a range error.",
@@ -191,6 +203,7 @@ func Formulas() []units.Formula {
 		formulaStanding,
 		formulaHeightOf,
 		formulaPlateAvailable,
+		formulaDryMatterContent,
 		formulaUsableShare,
 		formulaUsable,
 		formulaAllotment,

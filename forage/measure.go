@@ -73,3 +73,18 @@ func PlateAvailable(height, residual units.PlateHeight, density units.PlateDensi
 	yield := units.Yield(float64(height-residual) * float64(density))
 	return units.Answer(&formulaPlateAvailable, yield, float64(height), float64(residual), float64(density))
 }
+
+// DryMatterContent returns the dry matter of a sample as a share of it fresh.
+//
+// Formula: (dry - plate) / (fresh - plate)
+//
+// Where:
+//   - fresh in oz: plate and sample before drying; > plate
+//   - dry in oz: plate and sample dried to a constant weight; plate to fresh
+//   - plate in oz: the empty plate; >= 0
+//
+// Source: UMAINE-DRYING formula as printed beside the example
+func DryMatterContent(fresh, dry, plate units.Mass) (units.Fraction, error) {
+	share := units.Fraction(float64(dry-plate) / float64(fresh-plate))
+	return units.Answer(&formulaDryMatterContent, share, float64(fresh), float64(dry), float64(plate))
+}

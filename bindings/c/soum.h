@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 1290418316 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 761170849 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -305,46 +305,47 @@ enum soum_formula {
 	SOUM_FORAGE_STANDING = 24, /* 2 */
 	SOUM_FORAGE_HEIGHT_OF = 25, /* 2 */
 	SOUM_FORAGE_PLATE_AVAILABLE = 26, /* 3 */
-	SOUM_FORAGE_USABLE_SHARE = 27, /* 1 */
-	SOUM_FORAGE_USABLE = 28, /* 3 */
-	SOUM_FORAGE_ALLOTMENT = 29, /* 2 */
-	SOUM_FORAGE_LAND_PER_UNIT_MONTH = 30, /* 5 */
-	SOUM_RAINFALL_PASSES = 31, /* 1 */
-	SOUM_RAINFALL_ROTATION_DAYS = 32, /* 2 */
-	SOUM_RAINFALL_PASSES_BY_SEASON = 33, /* 2 */
-	SOUM_RAINFALL_FORAGE_SHARE = 34, /* 1 */
-	SOUM_RAINFALL_SHARE_OF_NORMAL = 35, /* 2 */
-	SOUM_GRAZING_GRAZEABLE_MASS = 36, /* 4 */
-	SOUM_GRAZING_HEAD_NEED = 37, /* 3 */
-	SOUM_GRAZING_HEAD_PER_LAND = 38, /* 2 */
-	SOUM_GRAZING_GROWTH_LESS_NEED = 39, /* 3 */
-	SOUM_GRAZING_COVER_AFTER = 40, /* 5 */
-	SOUM_GRAZING_BALANCE_COVER = 41, /* 4 */
-	SOUM_GRAZING_FENCE_LENGTH = 42, /* 2 */
-	SOUM_GRAZING_SQUARE_SIDE = 43, /* 1 */
-	SOUM_GRAZING_LANE_SIDES = 44, /* 3 */
-	SOUM_GRAZING_CROSS_WIRES = 45, /* 2 */
-	SOUM_GRAZING_WIRE_LENGTH = 46, /* 2 */
-	SOUM_GRAZING_PADDOCKS = 47, /* 3 */
-	SOUM_GRAZING_REST = 48, /* 3 */
-	SOUM_GRAZING_CYCLE = 49, /* 2 */
-	SOUM_GRAZING_PADDOCK_AREA = 50, /* 2 */
-	SOUM_GRAZING_LAND_FOR_PADDOCKS = 51, /* 2 */
-	SOUM_GRAZING_DAILY_AREA = 52, /* 2 */
-	SOUM_GRAZING_LAND_PER_USE = 53, /* 3 */
-	SOUM_GRAZING_USE_PER_LAND = 54, /* 3 */
-	SOUM_GRAZING_USE = 55, /* 2 */
-	SOUM_GRAZING_STOCK_DENSITY = 56, /* 2 */
-	SOUM_GRAZING_STAY_AREA = 57, /* 4 */
-	SOUM_GRAZING_STAY_DAYS = 58, /* 4 */
-	SOUM_GRAZING_STAY_HEAD = 59, /* 6 */
-	SOUM_GRAZING_DAYS_PER_HEIGHT = 60, /* 2 */
-	SOUM_GRAZING_DAYS_PER_LAND = 61, /* 3 */
-	SOUM_GRAZING_DAY_AREA = 62, /* 3 */
-	SOUM_GRAZING_CARRYING_CAPACITY = 63, /* 4 */
-	SOUM_GRAZING_LAND_FOR_HEAD = 64, /* 2 */
-	SOUM_GRAZING_STRIP_LENGTH = 65, /* 2 */
-	SOUM_GRAZING_STRIP_AREA = 66 /* 2 */
+	SOUM_FORAGE_DRY_MATTER_CONTENT = 27, /* 3 */
+	SOUM_FORAGE_USABLE_SHARE = 28, /* 1 */
+	SOUM_FORAGE_USABLE = 29, /* 3 */
+	SOUM_FORAGE_ALLOTMENT = 30, /* 2 */
+	SOUM_FORAGE_LAND_PER_UNIT_MONTH = 31, /* 5 */
+	SOUM_RAINFALL_PASSES = 32, /* 1 */
+	SOUM_RAINFALL_ROTATION_DAYS = 33, /* 2 */
+	SOUM_RAINFALL_PASSES_BY_SEASON = 34, /* 2 */
+	SOUM_RAINFALL_FORAGE_SHARE = 35, /* 1 */
+	SOUM_RAINFALL_SHARE_OF_NORMAL = 36, /* 2 */
+	SOUM_GRAZING_GRAZEABLE_MASS = 37, /* 4 */
+	SOUM_GRAZING_HEAD_NEED = 38, /* 3 */
+	SOUM_GRAZING_HEAD_PER_LAND = 39, /* 2 */
+	SOUM_GRAZING_GROWTH_LESS_NEED = 40, /* 3 */
+	SOUM_GRAZING_COVER_AFTER = 41, /* 5 */
+	SOUM_GRAZING_BALANCE_COVER = 42, /* 4 */
+	SOUM_GRAZING_FENCE_LENGTH = 43, /* 2 */
+	SOUM_GRAZING_SQUARE_SIDE = 44, /* 1 */
+	SOUM_GRAZING_LANE_SIDES = 45, /* 3 */
+	SOUM_GRAZING_CROSS_WIRES = 46, /* 2 */
+	SOUM_GRAZING_WIRE_LENGTH = 47, /* 2 */
+	SOUM_GRAZING_PADDOCKS = 48, /* 3 */
+	SOUM_GRAZING_REST = 49, /* 3 */
+	SOUM_GRAZING_CYCLE = 50, /* 2 */
+	SOUM_GRAZING_PADDOCK_AREA = 51, /* 2 */
+	SOUM_GRAZING_LAND_FOR_PADDOCKS = 52, /* 2 */
+	SOUM_GRAZING_DAILY_AREA = 53, /* 2 */
+	SOUM_GRAZING_LAND_PER_USE = 54, /* 3 */
+	SOUM_GRAZING_USE_PER_LAND = 55, /* 3 */
+	SOUM_GRAZING_USE = 56, /* 2 */
+	SOUM_GRAZING_STOCK_DENSITY = 57, /* 2 */
+	SOUM_GRAZING_STAY_AREA = 58, /* 4 */
+	SOUM_GRAZING_STAY_DAYS = 59, /* 4 */
+	SOUM_GRAZING_STAY_HEAD = 60, /* 6 */
+	SOUM_GRAZING_DAYS_PER_HEIGHT = 61, /* 2 */
+	SOUM_GRAZING_DAYS_PER_LAND = 62, /* 3 */
+	SOUM_GRAZING_DAY_AREA = 63, /* 3 */
+	SOUM_GRAZING_CARRYING_CAPACITY = 64, /* 4 */
+	SOUM_GRAZING_LAND_FOR_HEAD = 65, /* 2 */
+	SOUM_GRAZING_STRIP_LENGTH = 66, /* 2 */
+	SOUM_GRAZING_STRIP_AREA = 67 /* 2 */
 };
 
 
@@ -612,6 +613,9 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		{ "forage.PlateAvailable: limits of height: >= 0 (cm)",
 		  "forage.PlateAvailable: limits of residual: 0 to height (cm)",
 		  "forage.PlateAvailable: limits of density: >= 0 (kg/ha/cm)" },
+		{ "forage.DryMatterContent: limits of fresh: > plate (oz)",
+		  "forage.DryMatterContent: limits of dry: plate to fresh (oz)",
+		  "forage.DryMatterContent: limits of plate: >= 0 (oz)" },
 		{ "forage.UsableShare: limits of stay: > 0; 1 to 7 [PSU-STAY] (days)" },
 		{ "forage.Usable: limits of yield: >= 0 (lb/ac)",
 		  "forage.Usable: limits of area: >= 0 (ac)",
@@ -725,7 +729,7 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		return "good";
 	if (status == SOUM_RESULT)
 		return "the result overflows";
-	if (status == SOUM_NO_FORMULA || formula < 0 || formula >= 67)
+	if (status == SOUM_NO_FORMULA || formula < 0 || formula >= 68)
 		return "there is no formula of this number";
 	if (status == SOUM_BROKEN || place > 6 || !limits[formula][place - 1])
 		return "a fault of the library";
@@ -1317,6 +1321,26 @@ static inline double soum_forage_plate_available(
 	const double given[] = { height, residual, density };
 
 	return soum_one(SOUM_FORAGE_PLATE_AVAILABLE, given, status);
+}
+
+/* Returns the dry matter of a sample as a share of it fresh.
+ *
+ *     (dry - plate) / (fresh - plate)
+ *
+ * fresh  plate and sample before drying; kg; limits > plate (oz)
+ * dry    plate and sample dried to a constant weight; kg; limits plate to
+ *        fresh (oz)
+ * plate  the empty plate; kg; limits >= 0 (oz)
+ *
+ * Result: Fraction in share.
+ * Source: UMAINE-DRYING formula as printed beside the example
+ */
+static inline double soum_forage_dry_matter_content(
+	double fresh, double dry, double plate, int32_t *status)
+{
+	const double given[] = { fresh, dry, plate };
+
+	return soum_one(SOUM_FORAGE_DRY_MATTER_CONTENT, given, status);
 }
 
 /* Returns the share of the available forage that stock eat during one stay on

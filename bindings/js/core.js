@@ -73,7 +73,7 @@ export function formula(index, name, parameters) {
   const names = Object.keys(parameters);
   const kinds = Object.values(parameters);
   const numbers = kinds.map((kind) => (words[kind] ? new Map(words[kind].map((word, i) => [word, i + 1])) : null));
-  return { index, name, names, kinds, words: numbers, count: names.length };
+  return { index, name, names, kinds, words: numbers, wordless: numbers.every((n) => n === null), count: names.length };
 }
 
 /**
@@ -89,7 +89,7 @@ export function evaluate(f, given, a, b, c, d, e, g) {
     (n < 4 || typeof d === "number") &&
     (n < 5 || typeof e === "number") &&
     (n < 6 || typeof g === "number") &&
-    f.words[0] === null
+    f.wordless
   ) {
     let keys = 0;
     for (const _ in given) {
@@ -112,7 +112,7 @@ function carefully(f, given, values) {
   if (values.some(isList)) {
     return rows(f, values);
   }
-  const numbers = values.map((value, k) => (typeof value === "string" ? f.words[k]?.get(value) : f.words[k] ? undefined : value));
+  const numbers = values.map((value, k) => scalar(f, k, value));
   if (numbers.every((number) => typeof number === "number")) {
     const value = library.soum_eval1(f.index, ...numbers, ...new Array(6 - numbers.length).fill(0));
     const status = library.soum_last();
@@ -121,6 +121,22 @@ function carefully(f, given, values) {
     }
   }
   return call(f.name, textable(f, values)) ?? NaN;
+}
+
+// scalar gives an argument as a number where no text need be read: the library
+// reads that, and says what is wrong with it.
+function scalar(f, k, value) {
+  if (f.words[k]) {
+    return typeof value === "number" ? refuse(f.names[k], "is no word", oneOf(f, k), value) : f.words[k].get(value);
+  }
+  if (f.kinds[k] === "number" && typeof value === "string") {
+    refuse(f.names[k], "is no number", "a number", value);
+  }
+  return value;
+}
+
+function oneOf(f, k) {
+  return `one of ${words[f.kinds[k]].join(", ")}`;
 }
 
 function checkNames(f, given) {
@@ -230,7 +246,7 @@ function column(f, k, value) {
 function number(f, k, value, path) {
   const kind = f.kinds[k];
   if (f.words[k]) {
-    return f.words[k].get(value) ?? refuse(path, "is no such word", `one of ${words[kind].join(", ")}`, value);
+    return f.words[k].get(value) ?? refuse(path, "is no such word", oneOf(f, k), value);
   }
   if (typeof value === "number") {
     return value;

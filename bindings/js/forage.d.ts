@@ -187,6 +187,22 @@ export function plateAvailable(given: { height: Scalar; residual: Scalar; densit
 export function plateAvailable(given: { height: Values; residual: Values; density: Values }): number | Float64Array;
 
 /**
+ * dryMatterContent returns the dry matter of a sample as a share of it fresh.
+ * 
+ * Formula: (dry - plate) / (fresh - plate)
+ * 
+ * Source: UMAINE-DRYING formula as printed beside the example
+ * 
+ * @param given.fresh plate and sample before drying, the source takes oz; > plate
+ * @param given.dry plate and sample dried to a constant weight, the source takes oz; plate to fresh
+ * @param given.plate the empty plate, the source takes oz; >= 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function dryMatterContent(given: { fresh: Scalar; dry: Scalar; plate: Scalar }): number;
+export function dryMatterContent(given: { fresh: Values; dry: Values; plate: Values }): number | Float64Array;
+
+/**
  * pastures gives the rows of the library, as copies of the caller's own. Where a density row and a growth row are put together in one pasture, the pairing is ours and the row's note says which growth row it is.
  * 
  * Source: UMAINE-STICK densities; UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK heights; PSU-MONTHS yields and shares; ours: pairing and ceiling, as no source joins them

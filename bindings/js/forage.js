@@ -208,6 +208,24 @@ export function plateAvailable(given) {
 const plateAvailableFormula = formula(26, "forage.PlateAvailable", { height: "PlateHeight", residual: "PlateHeight", density: "PlateDensity" });
 
 /**
+ * dryMatterContent returns the dry matter of a sample as a share of it fresh.
+ * 
+ * Formula: (dry - plate) / (fresh - plate)
+ * 
+ * Source: UMAINE-DRYING formula as printed beside the example
+ * 
+ * @param given.fresh plate and sample before drying, the source takes oz; > plate
+ * @param given.dry plate and sample dried to a constant weight, the source takes oz; plate to fresh
+ * @param given.plate the empty plate, the source takes oz; >= 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function dryMatterContent(given) {
+  return evaluate(dryMatterContentFormula, given, given?.fresh, given?.dry, given?.plate);
+}
+const dryMatterContentFormula = formula(27, "forage.DryMatterContent", { fresh: "Mass", dry: "Mass", plate: "Mass" });
+
+/**
  * pastures gives the rows of the library, as copies of the caller's own. Where a density row and a growth row are put together in one pasture, the pairing is ours and the row's note says which growth row it is.
  * 
  * Source: UMAINE-STICK densities; UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK heights; PSU-MONTHS yields and shares; ours: pairing and ceiling, as no source joins them
@@ -323,7 +341,7 @@ export function shareOf(given = {}) {
 export function usableShare(given) {
   return evaluate(usableShareFormula, given, given?.stay);
 }
-const usableShareFormula = formula(27, "forage.UsableShare", { stay: "Days" });
+const usableShareFormula = formula(28, "forage.UsableShare", { stay: "Days" });
 
 /**
  * usable returns the dry matter that may be taken from an area.
@@ -341,7 +359,7 @@ const usableShareFormula = formula(27, "forage.UsableShare", { stay: "Days" });
 export function usable(given) {
   return evaluate(usableFormula, given, given?.yield, given?.area, given?.use);
 }
-const usableFormula = formula(28, "forage.Usable", { yield: "Yield", area: "Area", use: "Fraction" });
+const usableFormula = formula(29, "forage.Usable", { yield: "Yield", area: "Area", use: "Fraction" });
 
 /**
  * allotment returns the forage to offer in a day so that stock can eat their intake of it.
@@ -360,7 +378,7 @@ const usableFormula = formula(28, "forage.Usable", { yield: "Yield", area: "Area
 export function allotment(given) {
   return evaluate(allotmentFormula, given, given?.intake, given?.efficiency);
 }
-const allotmentFormula = formula(29, "forage.Allotment", { intake: "Demand", efficiency: "Fraction" });
+const allotmentFormula = formula(30, "forage.Allotment", { intake: "Demand", efficiency: "Fraction" });
 
 /**
  * landPerUnitMonth returns the land that feeds one animal unit through a month of the season.
@@ -382,4 +400,4 @@ const allotmentFormula = formula(29, "forage.Allotment", { intake: "Demand", eff
 export function landPerUnitMonth(given) {
   return evaluate(landPerUnitMonthFormula, given, given?.demand, given?.days, given?.annual, given?.share, given?.use);
 }
-const landPerUnitMonthFormula = formula(30, "forage.LandPerUnitMonth", { demand: "Demand", days: "Days", annual: "Yield", share: "Fraction", use: "Fraction" });
+const landPerUnitMonthFormula = formula(31, "forage.LandPerUnitMonth", { demand: "Demand", days: "Days", annual: "Yield", share: "Fraction", use: "Fraction" });

@@ -112,19 +112,46 @@ func (s *subject) call(values []float64) (float64, error) {
 	return s.Call(base)
 }
 
-// sample draws values in range, in the units of Where.
+// sample draws values in range, in the units of Where: those whose bounds name
+// other arguments after these.
 func (s *Sampler) sample() []float64 {
 	all := s.arguments()
 	values := make([]float64, len(all))
 	done := map[string]float64{}
-	for range 3 { // bounds may name later parameters
+	draw := func(i int) {
+		low, high := s.bounds(i, done)
+		values[i] = s.between(i, low, high)
+		done[all[i].Name] = values[i]
+	}
+	for drawn := -1; drawn < len(done); {
+		drawn = len(done)
 		for i, a := range all {
-			low, high := s.bounds(i, done)
-			values[i] = s.between(i, low, high)
-			done[a.Name] = values[i]
+			if _, known := done[a.Name]; !known && ready(a.Where, done) {
+				draw(i)
+			}
+		}
+	}
+	for i, a := range all { // bounds that name one another
+		if _, known := done[a.Name]; !known {
+			draw(i)
 		}
 	}
 	return values
+}
+
+// ready tells whether the arguments that bound another are drawn.
+func ready(w *decl.Where, done map[string]float64) bool {
+	for _, limit := range []*decl.Interval{w.Domain, w.Range} {
+		if limit == nil {
+			continue
+		}
+		for _, name := range []string{limit.LowOf, limit.HighOf} {
+			if _, known := done[name]; name != "" && !known {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // bounds gives the limits of argument i, those of its range inside those of

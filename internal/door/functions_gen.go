@@ -82,6 +82,7 @@ var functions = []Function{
 	{Name: "forage.Standing", Parameters: []string{"height", "density"}, Call: forage.Standing},
 	{Name: "forage.HeightOf", Parameters: []string{"yield", "density"}, Call: forage.HeightOf},
 	{Name: "forage.PlateAvailable", Parameters: []string{"height", "residual", "density"}, Call: forage.PlateAvailable},
+	{Name: "forage.DryMatterContent", Parameters: []string{"fresh", "dry", "plate"}, Call: forage.DryMatterContent},
 	{Name: "forage.Pastures", Parameters: []string(nil), Call: forage.Pastures},
 	{Name: "forage.PastureByName", Parameters: []string{"name"}, Call: forage.PastureByName},
 	{Name: "forage.DensityOf", Parameters: []string{"pasture", "condition", "end"}, Call: forage.DensityOf},

@@ -464,6 +464,26 @@ func rowsForagePlateAvailable(columns [most][]float64, strides [most]int, out []
 	}
 }
 
+func rowsForageDryMatterContent(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		fresh := c0[i*s0]
+		dry := c1[i*s1]
+		plate := c2[i*s2]
+		if fresh > plate && fresh <= math.MaxFloat64 && dry >= plate && dry <= fresh && plate >= 0 && plate <= math.MaxFloat64 {
+			if v := (dry - plate) / (fresh - plate); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.DryMatterContent(units.Mass(fresh), units.Mass(dry), units.Mass(plate))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsForageUsableShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
@@ -1257,6 +1277,7 @@ var table = []struct {
 	{"forage.Standing", 2, rowsForageStanding},
 	{"forage.HeightOf", 2, rowsForageHeightOf},
 	{"forage.PlateAvailable", 3, rowsForagePlateAvailable},
+	{"forage.DryMatterContent", 3, rowsForageDryMatterContent},
 	{"forage.UsableShare", 1, rowsForageUsableShare},
 	{"forage.Usable", 3, rowsForageUsable},
 	{"forage.Allotment", 2, rowsForageAllotment},

@@ -19,6 +19,7 @@ __all__ = [
     "standing",
     "height_of",
     "plate_available",
+    "dry_matter_content",
     "pastures",
     "pasture_by_name",
     "density_of",
@@ -398,6 +399,35 @@ def plate_available(height, residual, density):
     return _plate_available(height, residual, density)
 
 
+_dry_matter_content = _core.formula(27, "forage.DryMatterContent", (
+    ("fresh", "fresh", "Mass"),
+    ("dry", "dry", "Mass"),
+    ("plate", "plate", "Mass"),
+))
+
+
+def dry_matter_content(fresh, dry, plate):
+    """Returns the dry matter of a sample as a share of it fresh.
+
+    Formula:
+        (dry - plate) / (fresh - plate)
+
+    Arguments:
+        fresh: plate and sample before drying; Mass in kg or text with a unit;
+            limits > plate (oz)
+        dry: plate and sample dried to a constant weight; Mass in kg or text
+            with a unit; limits plate to fresh (oz)
+        plate: the empty plate; Mass in kg or text with a unit; limits >= 0 (oz)
+
+    Returns:
+        Fraction in share.
+
+    Source:
+        UMAINE-DRYING formula as printed beside the example
+    """
+    return _dry_matter_content(fresh, dry, plate)
+
+
 
 def pastures():
     """Gives the rows of the library, as copies of the caller's own. Where a density
@@ -539,7 +569,7 @@ def share_of(pasture, month):
     return _core.call("forage.ShareOf", {"pasture": pasture, "month": month})
 
 
-_usable_share = _core.formula(27, "forage.UsableShare", (
+_usable_share = _core.formula(28, "forage.UsableShare", (
     ("stay", "stay", "Days"),
 ))
 
@@ -571,7 +601,7 @@ def usable_share(stay):
     return _usable_share(stay)
 
 
-_usable = _core.formula(28, "forage.Usable", (
+_usable = _core.formula(29, "forage.Usable", (
     ("yield_", "yield", "Yield"),
     ("area", "area", "Area"),
     ("use", "use", "Fraction"),
@@ -600,7 +630,7 @@ def usable(yield_, area, use):
     return _usable(yield_, area, use)
 
 
-_allotment = _core.formula(29, "forage.Allotment", (
+_allotment = _core.formula(30, "forage.Allotment", (
     ("intake", "intake", "Demand"),
     ("efficiency", "efficiency", "Fraction"),
 ))
@@ -631,7 +661,7 @@ def allotment(intake, efficiency):
     return _allotment(intake, efficiency)
 
 
-_land_per_unit_month = _core.formula(30, "forage.LandPerUnitMonth", (
+_land_per_unit_month = _core.formula(31, "forage.LandPerUnitMonth", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("annual", "annual", "Yield"),

@@ -77,7 +77,7 @@ def first_farm(a):
     return _core.call("grazing.FirstFarm", {"a": a})
 
 
-_grazeable_mass = _core.formula(36, "grazing.GrazeableMass", (
+_grazeable_mass = _core.formula(37, "grazing.GrazeableMass", (
     ("mass", "mass", "Yield"),
     ("leave", "leave", "Yield"),
     ("growth", "growth", "Growth"),
@@ -117,7 +117,7 @@ def grazeable_mass(mass, leave, growth, days):
     return _grazeable_mass(mass, leave, growth, days)
 
 
-_head_need = _core.formula(37, "grazing.HeadNeed", (
+_head_need = _core.formula(38, "grazing.HeadNeed", (
     ("intake", "intake", "Demand"),
     ("days", "days", "Days"),
     ("spoilage", "spoilage", "Fraction"),
@@ -152,7 +152,7 @@ def head_need(intake, days, spoilage):
     return _head_need(intake, days, spoilage)
 
 
-_head_per_land = _core.formula(38, "grazing.HeadPerLand", (
+_head_per_land = _core.formula(39, "grazing.HeadPerLand", (
     ("grazeable", "grazeable", "Yield"),
     ("need", "need", "DryMatter"),
 ))
@@ -180,7 +180,7 @@ def head_per_land(grazeable, need):
     return _head_per_land(grazeable, need)
 
 
-_growth_less_need = _core.formula(39, "grazing.GrowthLessNeed", (
+_growth_less_need = _core.formula(40, "grazing.GrowthLessNeed", (
     ("growth", "growth", "Growth"),
     ("demand", "demand", "Demand"),
     ("area", "area", "Area"),
@@ -211,7 +211,7 @@ def growth_less_need(growth, demand, area):
     return _growth_less_need(growth, demand, area)
 
 
-_cover_after = _core.formula(40, "grazing.CoverAfter", (
+_cover_after = _core.formula(41, "grazing.CoverAfter", (
     ("cover", "cover", "Yield"),
     ("growth", "growth", "Growth"),
     ("demand", "demand", "Demand"),
@@ -252,7 +252,7 @@ def cover_after(cover, growth, demand, area, days):
     return _cover_after(cover, growth, demand, area, days)
 
 
-_balance_cover = _core.formula(41, "grazing.BalanceCover", (
+_balance_cover = _core.formula(42, "grazing.BalanceCover", (
     ("rate", "rate", "HeadRate"),
     ("intake", "intake", "Demand"),
     ("round", "round", "Days"),
@@ -402,7 +402,7 @@ def explain(farm, date):
     return _core.call("grazing.Explain", {"farm": farm, "date": date})
 
 
-_fence_length = _core.formula(42, "grazing.FenceLength", (
+_fence_length = _core.formula(43, "grazing.FenceLength", (
     ("area", "area", "Area"),
     ("ratio", "ratio", ""),
 ))
@@ -433,7 +433,7 @@ def fence_length(area, ratio):
     return _fence_length(area, ratio)
 
 
-_square_side = _core.formula(43, "grazing.SquareSide", (
+_square_side = _core.formula(44, "grazing.SquareSide", (
     ("area", "area", "Area"),
 ))
 
@@ -457,7 +457,7 @@ def square_side(area):
     return _square_side(area)
 
 
-_lane_sides = _core.formula(44, "grazing.LaneSides", (
+_lane_sides = _core.formula(45, "grazing.LaneSides", (
     ("length", "length", "Length"),
     ("width", "width", "Length"),
     ("lanes", "lanes", ""),
@@ -486,7 +486,7 @@ def lane_sides(length, width, lanes):
     return _lane_sides(length, width, lanes)
 
 
-_cross_wires = _core.formula(45, "grazing.CrossWires", (
+_cross_wires = _core.formula(46, "grazing.CrossWires", (
     ("width", "width", "Length"),
     ("strips", "strips", ""),
 ))
@@ -522,7 +522,7 @@ def cross_wires(width, strips):
     return _cross_wires(width, strips)
 
 
-_wire_length = _core.formula(46, "grazing.WireLength", (
+_wire_length = _core.formula(47, "grazing.WireLength", (
     ("fence", "fence", "Length"),
     ("wires", "wires", ""),
 ))
@@ -555,7 +555,7 @@ def wire_length(fence, wires):
     return _wire_length(fence, wires)
 
 
-_paddocks = _core.formula(47, "grazing.Paddocks", (
+_paddocks = _core.formula(48, "grazing.Paddocks", (
     ("rest", "rest", "Days"),
     ("stay", "stay", "Days"),
     ("groups", "groups", ""),
@@ -596,7 +596,7 @@ def paddocks(rest, stay, groups):
     return _paddocks(rest, stay, groups)
 
 
-_rest = _core.formula(48, "grazing.Rest", (
+_rest = _core.formula(49, "grazing.Rest", (
     ("stay", "stay", "Days"),
     ("paddocks", "paddocks", ""),
     ("groups", "groups", ""),
@@ -626,7 +626,7 @@ def rest(stay, paddocks, groups):
     return _rest(stay, paddocks, groups)
 
 
-_cycle = _core.formula(49, "grazing.Cycle", (
+_cycle = _core.formula(50, "grazing.Cycle", (
     ("stay", "stay", "Days"),
     ("paddocks", "paddocks", ""),
 ))
@@ -652,7 +652,7 @@ def cycle(stay, paddocks):
     return _cycle(stay, paddocks)
 
 
-_paddock_area = _core.formula(50, "grazing.PaddockArea", (
+_paddock_area = _core.formula(51, "grazing.PaddockArea", (
     ("area", "area", "Area"),
     ("paddocks", "paddocks", ""),
 ))
@@ -678,7 +678,7 @@ def paddock_area(area, paddocks):
     return _paddock_area(area, paddocks)
 
 
-_land_for_paddocks = _core.formula(51, "grazing.LandForPaddocks", (
+_land_for_paddocks = _core.formula(52, "grazing.LandForPaddocks", (
     ("paddock", "paddock", "Area"),
     ("paddocks", "paddocks", ""),
 ))
@@ -704,7 +704,7 @@ def land_for_paddocks(paddock, paddocks):
     return _land_for_paddocks(paddock, paddocks)
 
 
-_daily_area = _core.formula(52, "grazing.DailyArea", (
+_daily_area = _core.formula(53, "grazing.DailyArea", (
     ("area", "area", "Area"),
     ("rotation", "rotation", "Days"),
 ))
@@ -817,7 +817,7 @@ def set_stocked_balances(s):
     return tuple(_core.call("grazing.SetStockedBalances", {"s": s}))
 
 
-_land_per_use = _core.formula(53, "grazing.LandPerUse", (
+_land_per_use = _core.formula(54, "grazing.LandPerUse", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -853,7 +853,7 @@ def land_per_use(area, animals, days):
     return _land_per_use(area, animals, days)
 
 
-_use_per_land = _core.formula(54, "grazing.UsePerLand", (
+_use_per_land = _core.formula(55, "grazing.UsePerLand", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -889,7 +889,7 @@ def use_per_land(area, animals, days):
     return _use_per_land(area, animals, days)
 
 
-_use = _core.formula(55, "grazing.Use", (
+_use = _core.formula(56, "grazing.Use", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
 ))
@@ -917,7 +917,7 @@ def use(rate, area):
     return _use(rate, area)
 
 
-_stock_density = _core.formula(56, "grazing.StockDensity", (
+_stock_density = _core.formula(57, "grazing.StockDensity", (
     ("weight", "weight", "LiveWeight"),
     ("area", "area", "Area"),
 ))
@@ -946,7 +946,7 @@ def stock_density(weight, area):
     return _stock_density(weight, area)
 
 
-_stay_area = _core.formula(57, "grazing.StayArea", (
+_stay_area = _core.formula(58, "grazing.StayArea", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("available", "available", "Yield"),
@@ -985,7 +985,7 @@ def stay_area(demand, days, available, use):
     return _stay_area(demand, days, available, use)
 
 
-_stay_days = _core.formula(58, "grazing.StayDays", (
+_stay_days = _core.formula(59, "grazing.StayDays", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -1024,7 +1024,7 @@ def stay_days(area, available, use, demand):
     return _stay_days(area, available, use, demand)
 
 
-_stay_head = _core.formula(59, "grazing.StayHead", (
+_stay_head = _core.formula(60, "grazing.StayHead", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -1064,7 +1064,7 @@ def stay_head(area, available, use, weight, intake, days):
     return _stay_head(area, available, use, weight, intake, days)
 
 
-_days_per_height = _core.formula(60, "grazing.DaysPerHeight", (
+_days_per_height = _core.formula(61, "grazing.DaysPerHeight", (
     ("density", "density", "Density"),
     ("intake", "intake", "Demand"),
 ))
@@ -1096,7 +1096,7 @@ def days_per_height(density, intake):
     return _days_per_height(density, intake)
 
 
-_days_per_land = _core.formula(61, "grazing.DaysPerLand", (
+_days_per_land = _core.formula(62, "grazing.DaysPerLand", (
     ("height", "height", "Height"),
     ("residual", "residual", "Height"),
     ("density", "density", "UseDensity"),
@@ -1127,7 +1127,7 @@ def days_per_land(height, residual, density):
     return _days_per_land(height, residual, density)
 
 
-_day_area = _core.formula(62, "grazing.DayArea", (
+_day_area = _core.formula(63, "grazing.DayArea", (
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
     ("use", "use", "UseRate"),
@@ -1157,7 +1157,7 @@ def day_area(animals, days, use):
     return _day_area(animals, days, use)
 
 
-_carrying_capacity = _core.formula(63, "grazing.CarryingCapacity", (
+_carrying_capacity = _core.formula(64, "grazing.CarryingCapacity", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("intake", "intake", "Demand"),
@@ -1197,7 +1197,7 @@ def carrying_capacity(yield_, use, intake, days):
     return _carrying_capacity(yield_, use, intake, days)
 
 
-_land_for_head = _core.formula(64, "grazing.LandForHead", (
+_land_for_head = _core.formula(65, "grazing.LandForHead", (
     ("head", "head", ""),
     ("rate", "rate", "HeadRate"),
 ))
@@ -1223,7 +1223,7 @@ def land_for_head(head, rate):
     return _land_for_head(head, rate)
 
 
-_strip_length = _core.formula(65, "grazing.StripLength", (
+_strip_length = _core.formula(66, "grazing.StripLength", (
     ("area", "area", "Area"),
     ("width", "width", "Length"),
 ))
@@ -1254,7 +1254,7 @@ def strip_length(area, width):
     return _strip_length(area, width)
 
 
-_strip_area = _core.formula(66, "grazing.StripArea", (
+_strip_area = _core.formula(67, "grazing.StripArea", (
     ("length", "length", "Length"),
     ("width", "width", "Length"),
 ))

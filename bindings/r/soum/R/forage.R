@@ -33,6 +33,9 @@ forage_height_of <- function(yield, density)
 forage_plate_available <- function(height, residual, density)
     eval_formula("forage_plate_available", list(height = height, residual = residual, density = density))
 
+forage_dry_matter_content <- function(fresh, dry, plate)
+    eval_formula("forage_dry_matter_content", list(fresh = fresh, dry = dry, plate = plate))
+
 forage_pastures <- function()
     call_function("forage_pastures", list())
 

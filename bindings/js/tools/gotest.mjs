@@ -1,0 +1,22 @@
+// Runs a Go test that was built for wasm, so that the arithmetic is tested as
+// browsers compute it:
+//
+//   GOOS=wasip1 GOARCH=wasm go test -exec "node --no-warnings $PWD/bindings/js/tools/gotest.mjs" ./units ./herd ./forage ./rainfall
+import { readFileSync } from "node:fs";
+import { dirname, relative } from "node:path";
+import { cwd, env, argv } from "node:process";
+import { fileURLToPath } from "node:url";
+import { WASI } from "node:wasi";
+
+// A test reads printed tables beside it, and some look for the module's root.
+const root = dirname(dirname(dirname(dirname(fileURLToPath(import.meta.url)))));
+const here = `/module/${relative(root, cwd())}`;
+const [, , file, ...rest] = argv;
+const wasi = new WASI({
+  version: "preview1",
+  args: [file, ...rest],
+  env: { ...env, PWD: here },
+  preopens: { "/module": root, "/tmp": "/tmp" },
+});
+const { instance } = await WebAssembly.instantiate(readFileSync(file), wasi.getImportObject());
+process.exitCode = wasi.start(instance);
