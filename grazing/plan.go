@@ -211,5 +211,30 @@ func planDays(farm *Farm) (*Plan, *setting, error) {
 	plan.Cautions = cautions(s, plan)
 	s.remark(plan, result)
 	plan.Notes = notes.all()
+	plan.fillEmpty()
 	return plan, s, nil
+}
+
+// fillEmpty makes what is empty a list or an object of nothing: as JSON it is
+// walked through by readers for whom null is neither.
+func (p *Plan) fillEmpty() {
+	p.Moves, p.Feeding, p.Surplus = listed(p.Moves), listed(p.Feeding), listed(p.Surplus)
+	p.Notes, p.Cautions = listed(p.Notes), listed(p.Cautions)
+	for i := range p.Notes {
+		if p.Notes[i].Values == nil {
+			p.Notes[i].Values = map[string]any{}
+		}
+	}
+	for i := range p.Cautions {
+		if p.Cautions[i].Values == nil {
+			p.Cautions[i].Values = map[string]any{}
+		}
+	}
+}
+
+func listed[T any](list []T) []T {
+	if list == nil {
+		return []T{}
+	}
+	return list
 }

@@ -73,6 +73,26 @@ func TestCallPlansAFarm(t *testing.T) {
 	require.Contains(t, plan["verdict"].(map[string]any)["english"], "From 2001-04-20 to 2001-10-31")
 }
 
+// TestEmptyPartsOfAPlanAreLists plans three days in which nobody is fed and
+// nothing outgrows: a reader of the JSON finds lists of nothing, not null.
+func TestEmptyPartsOfAPlanAreLists(t *testing.T) {
+	got, status := call(t, "grazing.PlanSeason", `{"farm": {"version": 1, "today": "2001-05-01",
+		"season": {"from": "2001-05-01", "to": "2001-05-03"},
+		"land": [{"id": "lane", "width": "20 m", "length": "3000 m", "pasture": "mixed-pasture", "height": "20 cm"}],
+		"groups": [{"id": "ewes", "class": "ewe", "head": 8}],
+		"rotations": [{"land": ["lane"], "groups": [{"group": "ewes"}], "shortest_rest": "21 days"}]}}`)
+	require.Equal(t, int32(Good), status)
+	plan := got["value"].(map[string]any)
+	for key, value := range plan {
+		require.NotNil(t, value, key)
+	}
+	require.Equal(t, []any{}, plan["feeding"])
+	require.Equal(t, []any{}, plan["surplus"])
+	for _, note := range plan["notes"].([]any) {
+		require.NotNil(t, note.(map[string]any)["values"])
+	}
+}
+
 // TestRowsCrossAsDocuments puts every pasture row and every stock class, as the
 // door gives them, into a farm document, and plans the farm that FirstFarm gives.
 func TestRowsCrossAsDocuments(t *testing.T) {

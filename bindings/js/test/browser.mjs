@@ -1,14 +1,16 @@
 // Opens a page in a headless browser and reads its answer.
 //
-//   node browser.mjs FOLDER BROWSER PLAYWRIGHT
+//   node browser.mjs FOLDER BROWSER PLAYWRIGHT [untyped]
+//
+// untyped: the server does not know what a .wasm file is, as some do not.
 import assert from "node:assert/strict";
 import { createReadStream, existsSync, statSync } from "node:fs";
 import { createServer } from "node:http";
 import { extname, join, normalize } from "node:path";
 import { pathToFileURL } from "node:url";
 
-const [folder, browser, playwright] = process.argv.slice(2);
-const types = { ".html": "text/html", ".js": "text/javascript", ".wasm": "application/wasm" };
+const [folder, browser, playwright, untyped] = process.argv.slice(2);
+const types = { ".html": "text/html", ".js": "text/javascript", ...(untyped ? {} : { ".wasm": "application/wasm" }) };
 
 const server = createServer((request, response) => {
   const path = normalize(decodeURIComponent(new URL(request.url, "http://x").pathname));

@@ -169,6 +169,43 @@ test("units: text both ways, and the design's example", () => {
   );
 });
 
+test("every formula is among the check values or called here", () => {
+  const checked = new Set(checks.map((check) => check.function));
+  for (const f of api.functions.filter((f) => f.kind === "formula" && !checked.has(f.name))) {
+    const given = Object.fromEntries(f.parameters.map((p) => [p.name, p.type.kind === "word" ? api.enums.find((e) => e.name === p.type.name).words.at(-1) : 1]));
+    assert.ok(Number.isFinite(wrapper(f)(given)), f.name);
+  }
+});
+
+test("words are text, never their numbers, and plain numbers are no text", () => {
+  const water = (given) => soum.herd.water({ head: 1, weight: 100, rule: "cattle", season: "summer", place: 1, ...given });
+  assert.ok(water({}) > 0);
+  assert.equal(water({ rule: ["cattle", "horse"] })[0], water({}));
+  assert.throws(() => water({ rule: 2 }), soum.DocumentError);
+  assert.throws(() => water({ rule: [2] }), soum.DocumentError);
+  assert.throws(() => water({ rule: "cow" }), /horse/); // the words that would be right
+  assert.throws(() => water({ head: "1" }), soum.DocumentError);
+  assert.throws(() => water({ head: ["1"] }), soum.DocumentError);
+});
+
+test("without a handler a warning is told once", (t) => {
+  const told = t.mock.method(console, "warn", () => {});
+  const before = soum.onRangeWarning(null);
+  try {
+    for (let i = 0; i < 3; i++) {
+      assert.ok(soum.rainfall.rotationDays({ leaf: 10, leaves: 4 }) > 0);
+    }
+    soum.rainfall.rotationDays({ leaf: 10, leaves: [4, 2.5, 5] });
+  } finally {
+    soum.onRangeWarning(before);
+  }
+  assert.equal(told.mock.callCount(), 1);
+  assert.match(told.mock.calls[0].arguments[0], /leaves is 4, outside what DAIRYNZ-LEAF covers/);
+  const [warning] = warned(() => soum.rainfall.rotationDays({ leaf: 10, leaves: [2.5, 4, 3, 5] }));
+  assert.ok(warning instanceof soum.RangeWarning && !(warning instanceof soum.DomainWarning));
+  assert.deepEqual([warning.rows, warning.row, warning.value], [2, 1, 4]);
+});
+
 test("a farm is planned and explained", () => {
   const plan = soum.grazing.planSeason({ farm });
   assert.ok(plan.moves.length > 50);
@@ -176,6 +213,8 @@ test("a farm is planned and explained", () => {
   assert.ok(Math.abs(plan.balance_kg) < 1e-6);
   const work = soum.grazing.explain({ farm, date: plan.moves[0].date });
   assert.ok(work[0].steps.at(-1).text.startsWith("strip length = area ÷ width"));
+  const short = { ...farm, season: { from: farm.today, to: farm.today }, cuts: [], rotations: [{ ...farm.rotations[0], groups: [{ group: "goats" }] }] };
+  assert.deepEqual(soum.grazing.planSeason({ farm: short }).surplus, []); // nothing outgrows on the first day
 });
 
 test("10,000 bad documents leave memory flat, and nesting is refused", () => {
