@@ -17,6 +17,7 @@ const wasi = new WASI({
   args: [file, ...rest],
   env: { ...env, PWD: here },
   preopens: { "/module": root, "/tmp": "/tmp" },
+  returnOnExit: false, // Node 20 can fall over the exception by which a program would return
 });
 const { instance } = await WebAssembly.instantiate(readFileSync(file), wasi.getImportObject());
-process.exitCode = wasi.start(instance);
+wasi.start(instance);
