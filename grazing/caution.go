@@ -59,6 +59,31 @@ var advices = map[string]advice{
 		source: "UKY-BLOAT; the handling is common practice without a source here",
 		defers: "Bloat kills within hours: call a vet at once, and ask one beforehand about drenches.",
 	},
+	"ionophores": {
+		do:     "Keep horses and turkeys from any feed or lick that holds monensin or another ionophore, and from spilt cattle or chicken feed.",
+		source: "MONENSIN-REVIEW, MONENSIN-MICHIGAN, MONENSIN-TURKEYS",
+		defers: "Small amounts kill horses and there is no antidote: call a vet at once, and read the label before buying.",
+	},
+	"sheep beside deer or cattle": {
+		do:     "Treat all sheep as carriers of malignant catarrhal fever; keep deer and bison well apart from sheep, and know that cattle fall ill less often.",
+		source: "ALBERTA-MCF, EGYPT-MCF",
+		defers: "A vet decides; the disease is notifiable in places.",
+	},
+	"chickens and turkeys": {
+		do:     "Keep turkeys off ground that chickens have used in the last years.",
+		source: "GUELPH-BLACKHEAD, OKLAHOMA-BLACKHEAD",
+		defers: "A vet must see sick birds; ask before stocking.",
+	},
+	"birds after pigs": {
+		do:     "Do not range birds where pigs or sheep have grazed, or where their manure was spread.",
+		source: "WASHINGTON-756",
+		defers: "People catch erysipelas too: gloves, and a doctor or vet where a wound swells or birds die.",
+	},
+	"bulls and cows with calves": {
+		do:     "Never go among them alone or with a dog, keep a way out open, fence them from public paths, cull at the first aggression.",
+		source: "HSE-CATTLE, FACE-BULLS",
+		defers: "Local law on paths and on bulls in fields decides.",
+	},
 	"regrowth bitten": {
 		do:     "Shorten the days between the first and the last group, or keep the last group on older ground: regrowth bitten in its first days sets the plant back.",
 		source: "PROG-LANE",
@@ -75,7 +100,7 @@ func caution(code, why string, values map[string]any) Caution {
 // cautions gives those that a farm asks for, in the order of the table.
 func cautions(s *setting, plan *Plan) []Caution {
 	var all []Caution
-	for _, raise := range []func(*setting, *Plan) []Caution{horns, scraps, copper, current, waterBirds, bloat, regrowth} {
+	for _, raise := range []func(*setting, *Plan) []Caution{horns, scraps, copper, ionophores, catarrhalFever, conflicting, dangerousCattle, current, waterBirds, bloat, regrowth} {
 		all = append(all, raise(s, plan)...)
 	}
 	return all
@@ -124,6 +149,65 @@ func copper(s *setting, _ *Plan) []Caution {
 	return []Caution{caution("copper and sheep",
 		fmt.Sprintf("Sheep (%s) share ground with other stock, whose feed and mineral may hold copper that kills sheep.", list(sheep)),
 		map[string]any{"sheep": sheep, "others": others, "limit_mg_per_kg": 15})}
+}
+
+func ionophores(s *setting, _ *Plan) []Caution {
+	at := s.has(func(k herd.Kind) bool { return k.Equine() || k == herd.Turkeys })
+	if len(at) == 0 || !s.farm.Feed.Ionophores {
+		return nil
+	}
+	return []Caution{caution("ionophores", fmt.Sprintf("Feed with an ionophore is used on a farm that keeps %s.", list(at)), map[string]any{"groups": at})}
+}
+
+func catarrhalFever(s *setting, _ *Plan) []Caution {
+	sheep := s.has(func(k herd.Kind) bool { return k == herd.Sheep })
+	others := s.has(func(k herd.Kind) bool { return k == herd.Cattle || k == herd.Deer })
+	if len(sheep) == 0 || len(others) == 0 {
+		return nil
+	}
+	return []Caution{caution("sheep beside deer or cattle", fmt.Sprintf("Sheep (%s) are kept beside %s.", list(sheep), list(others)), map[string]any{"sheep": sheep, "others": others})}
+}
+
+// conflicting raises what must not follow what, for groups of one rotation;
+// water birds have a caution of their own.
+func conflicting(s *setting, _ *Plan) []Caution {
+	var all []Caution
+	for _, r := range s.farm.Rotations {
+		for _, c := range conflicts {
+			before, after := s.members(&r, c.Before), s.members(&r, c.After)
+			if c.Code == "water birds" || before == nil || after == nil {
+				continue
+			}
+			all = append(all, caution(c.Code, fmt.Sprintf("%s and %s use the same ground: %s.", list(before), list(after), c.Why), map[string]any{"before": before, "after": after}))
+		}
+	}
+	return all
+}
+
+// members gives the ids of a rotation's groups of a kind.
+func (s *setting) members(r *Rotation, kind herd.Kind) []string {
+	var ids []string
+	for _, m := range r.Groups {
+		if s.herd[s.farm.groupIndex(m.Group)].Class.Kind == kind {
+			ids = append(ids, m.Group)
+		}
+	}
+	return ids
+}
+
+// dangerousCattle names bulls and cows with calves at foot.
+func dangerousCattle(s *setting, _ *Plan) []Caution {
+	var ids []string
+	for i, g := range s.herd {
+		c := g.Class
+		if c.Kind == herd.Cattle && (c.Name == "bull" || (c.Need == herd.NeedSuckling && g.On(s.farm.Season.From).Stage != herd.StageDry)) {
+			ids = append(ids, s.farm.Groups[i].ID)
+		}
+	}
+	if ids == nil {
+		return nil
+	}
+	return []Caution{caution("bulls and cows with calves", fmt.Sprintf("%s can attack people: most deaths of the public by cattle are by cows with calves.", list(ids)), map[string]any{"groups": ids})}
 }
 
 func current(s *setting, _ *Plan) []Caution {

@@ -28,6 +28,30 @@ func (e *Limit) UnmarshalText(text []byte) error {
 	return &units.ParseError{Quantity: "grazing.Limit", Text: string(text), Problem: "no such word", Accepts: namesLimit[1:], Word: true}
 }
 
+var namesRole = []string{"", "lead", "follow", "clean up"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e Role) String() string {
+	if e < 1 || int(e) >= len(namesRole) {
+		return ""
+	}
+	return namesRole[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e Role) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *Role) UnmarshalText(text []byte) error {
+	for i, name := range namesRole[1:] {
+		if name == string(text) {
+			*e = Role(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.Role", Text: string(text), Problem: "no such word", Accepts: namesRole[1:], Word: true}
+}
+
 var namesFeedReason = []string{"", "lead in", "no grass", "no rest", "no growth", "cut", "no land"}
 
 // String gives the text of the constant, "" for a value that is none of them.

@@ -126,14 +126,15 @@ type Rain struct {
 
 // Feed is what the farm has besides grass.
 type Feed struct {
-	Hay       units.FreshFeed `json:"hay,omitempty" allowed:"hay in store, as it lies"`
-	DryMatter units.Fraction  `json:"dry_matter,omitempty" allowed:"the dry matter of the hay, above 0 % and up to 100 %; 90 % if left out"`
-	Waste     units.Fraction  `json:"waste,omitempty" allowed:"the share of the hay that is wasted, 0 % to below 100 %"`
-	Loss      *units.Fraction `json:"harvest_loss,omitempty" allowed:"the share of a cut's dry matter that is lost before it is fed, 0 % to below 100 %"`
-	Scraps    bool            `json:"scraps,omitempty" allowed:"true where food scraps are fed"`
-	Minerals  bool            `json:"minerals,omitempty" allowed:"true where feed or mineral made for other stock is within reach of sheep"`
-	Note      string          `json:"note,omitempty"`
-	Extra     map[string]any  `json:"-" document:"extra"`
+	Hay        units.FreshFeed `json:"hay,omitempty" allowed:"hay in store, as it lies"`
+	DryMatter  units.Fraction  `json:"dry_matter,omitempty" allowed:"the dry matter of the hay, above 0 % and up to 100 %; 90 % if left out"`
+	Waste      units.Fraction  `json:"waste,omitempty" allowed:"the share of the hay that is wasted, 0 % to below 100 %"`
+	Loss       *units.Fraction `json:"harvest_loss,omitempty" allowed:"the share of a cut's dry matter that is lost before it is fed, 0 % to below 100 %"`
+	Scraps     bool            `json:"scraps,omitempty" allowed:"true where food scraps are fed"`
+	Ionophores bool            `json:"ionophores,omitempty" allowed:"true where any feed holds monensin or another ionophore"`
+	Minerals   bool            `json:"minerals,omitempty" allowed:"true where feed or mineral made for other stock is within reach of sheep"`
+	Note       string          `json:"note,omitempty"`
+	Extra      map[string]any  `json:"-" document:"extra"`
 }
 
 // Cut is hay or silage taken on a day.

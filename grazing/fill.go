@@ -183,7 +183,7 @@ func (s *setting) fillPasses(plan *Plan, _ *season.Result) error {
 // other than geese have a ration instead.
 func (s *setting) grazer(group int) bool {
 	kind := s.herd[group].Class.Kind
-	return kind.Ruminant() || kind == herd.Horses || kind == herd.Geese
+	return kind.Ruminant() || kind.Equine() || kind == herd.Rabbits || kind == herd.Geese
 }
 
 func (s *setting) fillHay(plan *Plan, r *season.Result) error {

@@ -162,8 +162,8 @@ func TestIntakeAtAnotherStage(t *testing.T) {
 }
 
 func TestKinds(t *testing.T) {
-	var ruminants, birds, water []herd.Kind
-	for k := herd.Kind(-1); k < 12; k++ {
+	var ruminants, birds, water, equine []herd.Kind
+	for k := herd.Kind(-1); k < 20; k++ {
 		if k.Ruminant() {
 			ruminants = append(ruminants, k)
 		}
@@ -173,8 +173,12 @@ func TestKinds(t *testing.T) {
 		if k.WaterBird() {
 			water = append(water, k)
 		}
+		if k.Equine() {
+			equine = append(equine, k)
+		}
 	}
-	assert.Equal(t, []herd.Kind{herd.Cattle, herd.Sheep, herd.Goats}, ruminants)
+	assert.Equal(t, []herd.Kind{herd.Cattle, herd.Sheep, herd.Goats, herd.Camelids, herd.Deer}, ruminants)
+	assert.Equal(t, []herd.Kind{herd.Horses, herd.Donkeys}, equine)
 	assert.Equal(t, []herd.Kind{herd.Chickens, herd.Turkeys, herd.Geese, herd.Ducks}, birds)
 	assert.Equal(t, []herd.Kind{herd.Geese, herd.Ducks}, water)
 }
@@ -187,11 +191,11 @@ func TestOrderOfNeeds(t *testing.T) {
 		require.NoError(t, err)
 		return c.Need
 	}
-	for _, second := range []string{"suckler-cow", "growing-cattle", "ewe", "meat-goat", "horse"} {
+	for _, second := range []string{"suckler-cow", "growing-cattle", "ewe", "meat-goat", "horse", "bull", "ram", "alpaca", "donkey"} {
 		assert.Less(t, need("dairy-cow"), need(second), second)
 		assert.Less(t, need(second), need("sow"), second)
 	}
-	for _, last := range []string{"laying-hen", "broiler", "goose"} {
+	for _, last := range []string{"laying-hen", "broiler", "goose", "turkey", "duck"} {
 		assert.Less(t, need("growing-pig"), need(last), last)
 	}
 }
@@ -205,6 +209,90 @@ func TestWaterAt(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, herd.WaterCattle, cow.WaterAt(herd.StageLactating))
 	assert.Equal(t, herd.WaterUnknown, herd.Class{}.WaterAt(herd.StageDry))
+}
+
+// TestBirdsByEquation works out the feed of birds for which print has only the
+// equation, kg a day = 0.0582 * kg^0.651, as the rows give it: in whole grams.
+func TestBirdsByEquation(t *testing.T) {
+	for name, kg := range map[string]float64{"turkey": 6.5, "duck": 1.6, "laying-hen": 2} {
+		c, err := herd.ClassByName(name)
+		require.NoError(t, err)
+		grams := math.Round(1000 * 0.0582 * math.Pow(kg, 0.651))
+		same(t, name, units.Fraction(grams/1000/kg), c.Intake[0].Share.Low)
+		if name != "laying-hen" { // her row has another weight
+			same(t, name, units.LiveWeight(kg), c.Weight)
+		}
+	}
+}
+
+// TestRoomsAgainstPrint compares the table of outdoor room with a second
+// reading, row by row, and sees that what is handed out is a copy.
+func TestRoomsAgainstPrint(t *testing.T) {
+	rows, rooms := secondReading(t, "testdata/rooms.csv"), herd.Rooms()
+	require.Len(t, rooms, len(rows))
+	for i, row := range rows {
+		got := rooms[i]
+		assert.Equal(t, []string{row[0], row[4], row[5]}, []string{got.Class, strings.Fields(got.Source)[0], got.Mark}, "row %d", i)
+		assert.NotEmpty(t, got.When, "row %d", i)
+		assert.Regexp(t, sourceKey, got.Source)
+		same(t, row[0], roomRate(t, row[1], row[3]), got.Rate.Low)
+		same(t, row[0], roomRate(t, row[2], row[3]), got.Rate.High)
+	}
+	rooms[0].Class = "spoilt"
+	assert.NotEqual(t, "spoilt", herd.Rooms()[0].Class)
+}
+
+// roomRate reads a number of head on a unit of area, or an area for one head.
+func roomRate(t *testing.T, number, unit string) units.HeadRate {
+	if strings.HasPrefix(unit, "head/") {
+		rate, err := units.ParseHeadRate(number + " " + unit)
+		require.NoError(t, err)
+		return rate
+	}
+	room, err := units.ParseArea(number + " " + unit)
+	require.NoError(t, err)
+	rate, err := herd.HeadPerArea(room)
+	require.NoError(t, err)
+	return rate
+}
+
+// secondReading reads a table of testdata that the tests compare themselves.
+func secondReading(t *testing.T, path string) [][]string {
+	data, err := os.ReadFile(path)
+	require.NoError(t, err)
+	reader := csv.NewReader(strings.NewReader(string(data)))
+	reader.Comment = '#'
+	rows, err := reader.ReadAll()
+	require.NoError(t, err)
+	return rows[1:]
+}
+
+// How many hens has an acre room for at 87.12 square feet each, and what do
+// others say?
+func ExampleHeadPerArea() {
+	rate, err := herd.HeadPerArea(87.12 * units.SquareFoot)
+	fmt.Println(rate.In(units.US), err)
+	for _, room := range herd.Rooms() {
+		if room.Class == "laying-hen" {
+			fmt.Println(room.Rate.High.In(units.US), room.When, room.Source)
+		}
+	}
+	// Output:
+	// 500 head/ac <nil>
+	// 809 head/ac at most, organic range, British code EGG-ORGANIC
+	// 500 head/ac a week, as one grower reads it HENS-500
+}
+
+// How many sows may a field of 2 acres hold?
+func ExampleRooms() {
+	for _, room := range herd.Rooms() {
+		if room.Class == "sow" {
+			fmt.Printf("%.0f to %.0f, %s (%s)\n", room.Rate.Low.HeadPerAcre()*2, room.Rate.High.HeadPerAcre()*2, room.When, room.Source)
+		}
+	}
+	// Output:
+	// 16 to 16, at most, on good pasture, for a season (UMN-SOW)
+	// 8 to 12, rotated, ground cover kept over three quarters; 25 was tried too (SOW-GROUND-COVER)
 }
 
 // TestRowOfOnesOwn: a user's row is the same struct, with words for the

@@ -4,7 +4,55 @@ package herd
 
 import "example.org/soum/units"
 
-var namesKind = []string{"", "cattle", "sheep", "goats", "horses", "pigs", "chickens", "turkeys", "geese", "ducks"}
+var namesBreedingFigure = []string{"", "gestation", "cycle", "heat length", "first heat", "incubation"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e BreedingFigure) String() string {
+	if e < 1 || int(e) >= len(namesBreedingFigure) {
+		return ""
+	}
+	return namesBreedingFigure[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e BreedingFigure) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *BreedingFigure) UnmarshalText(text []byte) error {
+	for i, name := range namesBreedingFigure[1:] {
+		if name == string(text) {
+			*e = BreedingFigure(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.BreedingFigure", Text: string(text), Problem: "no such word", Accepts: namesBreedingFigure[1:], Word: true}
+}
+
+var namesBreedingSource = []string{"", "frandson", "lists", "other lists", "virginia", "missouri", "hair sheep", "alpaca farm", "merck", "mississippi"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e BreedingSource) String() string {
+	if e < 1 || int(e) >= len(namesBreedingSource) {
+		return ""
+	}
+	return namesBreedingSource[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e BreedingSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *BreedingSource) UnmarshalText(text []byte) error {
+	for i, name := range namesBreedingSource[1:] {
+		if name == string(text) {
+			*e = BreedingSource(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.BreedingSource", Text: string(text), Problem: "no such word", Accepts: namesBreedingSource[1:], Word: true}
+}
+
+var namesKind = []string{"", "cattle", "sheep", "goats", "horses", "pigs", "chickens", "turkeys", "geese", "ducks", "camelids", "deer", "rabbits", "donkeys"}
 
 // String gives the text of the constant, "" for a value that is none of them.
 func (e Kind) String() string {
@@ -74,6 +122,750 @@ func (e *Stage) UnmarshalText(text []byte) error {
 		}
 	}
 	return &units.ParseError{Quantity: "herd.Stage", Text: string(text), Problem: "no such word", Accepts: namesStage[1:], Word: true}
+}
+
+var namesCoat = []string{"", "heavy winter", "winter", "summer", "wet heavy winter", "wet winter", "wet summer", "short heavy winter", "short winter", "short autumn", "short wet or summer"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e Coat) String() string {
+	if e < 1 || int(e) >= len(namesCoat) {
+		return ""
+	}
+	return namesCoat[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e Coat) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *Coat) UnmarshalText(text []byte) error {
+	for i, name := range namesCoat[1:] {
+		if name == string(text) {
+			*e = Coat(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.Coat", Text: string(text), Problem: "no such word", Accepts: namesCoat[1:], Word: true}
+}
+
+var namesFlesh = []string{"", "thin", "average", "fleshy"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e Flesh) String() string {
+	if e < 1 || int(e) >= len(namesFlesh) {
+		return ""
+	}
+	return namesFlesh[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e Flesh) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *Flesh) UnmarshalText(text []byte) error {
+	for i, name := range namesFlesh[1:] {
+		if name == string(text) {
+			*e = Flesh(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.Flesh", Text: string(text), Problem: "no such word", Accepts: namesFlesh[1:], Word: true}
+}
+
+var namesChillRule = []string{"", "table", "rough"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e ChillRule) String() string {
+	if e < 1 || int(e) >= len(namesChillRule) {
+		return ""
+	}
+	return namesChillRule[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e ChillRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *ChillRule) UnmarshalText(text []byte) error {
+	for i, name := range namesChillRule[1:] {
+		if name == string(text) {
+			*e = ChillRule(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.ChillRule", Text: string(text), Problem: "no such word", Accepts: namesChillRule[1:], Word: true}
+}
+
+var namesColdRule = []string{"", "one percent", "two percent", "iowa", "purdue"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e ColdRule) String() string {
+	if e < 1 || int(e) >= len(namesColdRule) {
+		return ""
+	}
+	return namesColdRule[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e ColdRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *ColdRule) UnmarshalText(text []byte) error {
+	for i, name := range namesColdRule[1:] {
+		if name == string(text) {
+			*e = ColdRule(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.ColdRule", Text: string(text), Problem: "no such word", Accepts: namesColdRule[1:], Word: true}
+}
+
+var namesPlants = []string{"", "grass", "forbs", "browse"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e Plants) String() string {
+	if e < 1 || int(e) >= len(namesPlants) {
+		return ""
+	}
+	return namesPlants[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e Plants) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *Plants) UnmarshalText(text []byte) error {
+	for i, name := range namesPlants[1:] {
+		if name == string(text) {
+			*e = Plants(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.Plants", Text: string(text), Problem: "no such word", Accepts: namesPlants[1:], Word: true}
+}
+
+var namesAddOnSource = []string{"", "goats georgia", "goats arkansas", "either missouri", "sheep arkansas", "ewe south dakota"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e AddOnSource) String() string {
+	if e < 1 || int(e) >= len(namesAddOnSource) {
+		return ""
+	}
+	return namesAddOnSource[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e AddOnSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *AddOnSource) UnmarshalText(text []byte) error {
+	for i, name := range namesAddOnSource[1:] {
+		if name == string(text) {
+			*e = AddOnSource(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.AddOnSource", Text: string(text), Problem: "no such word", Accepts: namesAddOnSource[1:], Word: true}
+}
+
+var namesBeefDrinker = []string{"", "calf", "growing", "finishing", "dry cow", "bull"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e BeefDrinker) String() string {
+	if e < 1 || int(e) >= len(namesBeefDrinker) {
+		return ""
+	}
+	return namesBeefDrinker[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e BeefDrinker) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *BeefDrinker) UnmarshalText(text []byte) error {
+	for i, name := range namesBeefDrinker[1:] {
+		if name == string(text) {
+			*e = BeefDrinker(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.BeefDrinker", Text: string(text), Problem: "no such word", Accepts: namesBeefDrinker[1:], Word: true}
+}
+
+var namesWaterCurve = []string{"", "growing cool", "finishing cool", "growing hot", "finishing hot", "dairy heifer"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e WaterCurve) String() string {
+	if e < 1 || int(e) >= len(namesWaterCurve) {
+		return ""
+	}
+	return namesWaterCurve[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e WaterCurve) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *WaterCurve) UnmarshalText(text []byte) error {
+	for i, name := range namesWaterCurve[1:] {
+		if name == string(text) {
+			*e = WaterCurve(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.WaterCurve", Text: string(text), Problem: "no such word", Accepts: namesWaterCurve[1:], Word: true}
+}
+
+var namesDrinkingSource = []string{"", "kansas", "ohio", "lincoln", "carolina", "australia", "dakota", "dakota table", "compilation", "south dakota"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e DrinkingSource) String() string {
+	if e < 1 || int(e) >= len(namesDrinkingSource) {
+		return ""
+	}
+	return namesDrinkingSource[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e DrinkingSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *DrinkingSource) UnmarshalText(text []byte) error {
+	for i, name := range namesDrinkingSource[1:] {
+		if name == string(text) {
+			*e = DrinkingSource(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.DrinkingSource", Text: string(text), Problem: "no such word", Accepts: namesDrinkingSource[1:], Word: true}
+}
+
+var namesFeedWater = []string{"", "sheep", "cow"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e FeedWater) String() string {
+	if e < 1 || int(e) >= len(namesFeedWater) {
+		return ""
+	}
+	return namesFeedWater[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e FeedWater) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *FeedWater) UnmarshalText(text []byte) error {
+	for i, name := range namesFeedWater[1:] {
+		if name == string(text) {
+			*e = FeedWater(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.FeedWater", Text: string(text), Problem: "no such word", Accepts: namesFeedWater[1:], Word: true}
+}
+
+var namesProteinKind = []string{"", "digestible", "total"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e ProteinKind) String() string {
+	if e < 1 || int(e) >= len(namesProteinKind) {
+		return ""
+	}
+	return namesProteinKind[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e ProteinKind) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *ProteinKind) UnmarshalText(text []byte) error {
+	for i, name := range namesProteinKind[1:] {
+		if name == string(text) {
+			*e = ProteinKind(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.ProteinKind", Text: string(text), Problem: "no such word", Accepts: namesProteinKind[1:], Word: true}
+}
+
+var namesEnergyChain = []string{"", "goat", "ruminant", "pound"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e EnergyChain) String() string {
+	if e < 1 || int(e) >= len(namesEnergyChain) {
+		return ""
+	}
+	return namesEnergyChain[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e EnergyChain) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *EnergyChain) UnmarshalText(text []byte) error {
+	for i, name := range namesEnergyChain[1:] {
+		if name == string(text) {
+			*e = EnergyChain(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.EnergyChain", Text: string(text), Problem: "no such word", Accepts: namesEnergyChain[1:], Word: true}
+}
+
+var namesEnergyLevel = []string{"", "digestible", "metabolizable", "net"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e EnergyLevel) String() string {
+	if e < 1 || int(e) >= len(namesEnergyLevel) {
+		return ""
+	}
+	return namesEnergyLevel[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e EnergyLevel) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *EnergyLevel) UnmarshalText(text []byte) error {
+	for i, name := range namesEnergyLevel[1:] {
+		if name == string(text) {
+			*e = EnergyLevel(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.EnergyLevel", Text: string(text), Problem: "no such word", Accepts: namesEnergyLevel[1:], Word: true}
+}
+
+var namesUpkeepTable = []string{"", "ewe protein", "goat protein", "goat digestible"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e UpkeepTable) String() string {
+	if e < 1 || int(e) >= len(namesUpkeepTable) {
+		return ""
+	}
+	return namesUpkeepTable[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e UpkeepTable) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *UpkeepTable) UnmarshalText(text []byte) error {
+	for i, name := range namesUpkeepTable[1:] {
+		if name == string(text) {
+			*e = UpkeepTable(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.UpkeepTable", Text: string(text), Problem: "no such word", Accepts: namesUpkeepTable[1:], Word: true}
+}
+
+var namesNeedStock = []string{"", "ewe upkeep", "ewe late gestation", "ewe lactating", "cow after calving", "cow late gestation"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e NeedStock) String() string {
+	if e < 1 || int(e) >= len(namesNeedStock) {
+		return ""
+	}
+	return namesNeedStock[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e NeedStock) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *NeedStock) UnmarshalText(text []byte) error {
+	for i, name := range namesNeedStock[1:] {
+		if name == string(text) {
+			*e = NeedStock(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.NeedStock", Text: string(text), Problem: "no such word", Accepts: namesNeedStock[1:], Word: true}
+}
+
+var namesFeedValue = []string{"", "digestible", "protein"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e FeedValue) String() string {
+	if e < 1 || int(e) >= len(namesFeedValue) {
+		return ""
+	}
+	return namesFeedValue[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e FeedValue) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *FeedValue) UnmarshalText(text []byte) error {
+	for i, name := range namesFeedValue[1:] {
+		if name == string(text) {
+			*e = FeedValue(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.FeedValue", Text: string(text), Problem: "no such word", Accepts: namesFeedValue[1:], Word: true}
+}
+
+var namesReckoning = []string{"", "weight", "metabolic", "vallentine", "manitoba", "smallholder", "extension", "california", "texas", "federal", "bryan", "montana", "idaho", "southern", "iowa horses", "jornada", "mexico", "south africa", "european", "nix", "entry level", "stewardship", "scottish", "adult equivalent", "dry sheep mla", "dry sheep victoria", "dry sheep merino", "dry sheep south australia", "dry sheep tasmania", "new zealand", "new zealand smallholding", "tropical weight", "tropical short", "tropical storck", "tropical chewaka", "greylags"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e Reckoning) String() string {
+	if e < 1 || int(e) >= len(namesReckoning) {
+		return ""
+	}
+	return namesReckoning[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e Reckoning) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *Reckoning) UnmarshalText(text []byte) error {
+	for i, name := range namesReckoning[1:] {
+		if name == string(text) {
+			*e = Reckoning(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.Reckoning", Text: string(text), Problem: "no such word", Accepts: namesReckoning[1:], Word: true}
+}
+
+var namesUnitKind = []string{"", "animal unit", "livestock unit", "adult", "dry sheep", "stock unit", "tropical", "ewe"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e UnitKind) String() string {
+	if e < 1 || int(e) >= len(namesUnitKind) {
+		return ""
+	}
+	return namesUnitKind[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e UnitKind) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *UnitKind) UnmarshalText(text []byte) error {
+	for i, name := range namesUnitKind[1:] {
+		if name == string(text) {
+			*e = UnitKind(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.UnitKind", Text: string(text), Problem: "no such word", Accepts: namesUnitKind[1:], Word: true}
+}
+
+var namesMerinoState = []string{"", "dry", "pregnant single", "pregnant twin", "lactating single", "lactating twin"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e MerinoState) String() string {
+	if e < 1 || int(e) >= len(namesMerinoState) {
+		return ""
+	}
+	return namesMerinoState[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e MerinoState) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *MerinoState) UnmarshalText(text []byte) error {
+	for i, name := range namesMerinoState[1:] {
+		if name == string(text) {
+			*e = MerinoState(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.MerinoState", Text: string(text), Problem: "no such word", Accepts: namesMerinoState[1:], Word: true}
+}
+
+var namesBeefSource = []string{"", "hibberd thrift", "nebraska"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e BeefSource) String() string {
+	if e < 1 || int(e) >= len(namesBeefSource) {
+		return ""
+	}
+	return namesBeefSource[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e BeefSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *BeefSource) UnmarshalText(text []byte) error {
+	for i, name := range namesBeefSource[1:] {
+		if name == string(text) {
+			*e = BeefSource(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.BeefSource", Text: string(text), Problem: "no such word", Accepts: namesBeefSource[1:], Word: true}
+}
+
+var namesForageIndex = []string{"", "feed value", "forage quality"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e ForageIndex) String() string {
+	if e < 1 || int(e) >= len(namesForageIndex) {
+		return ""
+	}
+	return namesForageIndex[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e ForageIndex) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *ForageIndex) UnmarshalText(text []byte) error {
+	for i, name := range namesForageIndex[1:] {
+		if name == string(text) {
+			*e = ForageIndex(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.ForageIndex", Text: string(text), Problem: "no such word", Accepts: namesForageIndex[1:], Word: true}
+}
+
+var namesEweState = []string{"", "upkeep", "flushing", "early gestation"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e EweState) String() string {
+	if e < 1 || int(e) >= len(namesEweState) {
+		return ""
+	}
+	return namesEweState[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e EweState) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *EweState) UnmarshalText(text []byte) error {
+	for i, name := range namesEweState[1:] {
+		if name == string(text) {
+			*e = EweState(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.EweState", Text: string(text), Problem: "no such word", Accepts: namesEweState[1:], Word: true}
+}
+
+var namesGoatState = []string{"", "upkeep", "late pregnancy"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e GoatState) String() string {
+	if e < 1 || int(e) >= len(namesGoatState) {
+		return ""
+	}
+	return namesGoatState[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e GoatState) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *GoatState) UnmarshalText(text []byte) error {
+	for i, name := range namesGoatState[1:] {
+		if name == string(text) {
+			*e = GoatState(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.GoatState", Text: string(text), Problem: "no such word", Accepts: namesGoatState[1:], Word: true}
+}
+
+var namesHorseFeed = []string{"", "forage", "concentrate", "total"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e HorseFeed) String() string {
+	if e < 1 || int(e) >= len(namesHorseFeed) {
+		return ""
+	}
+	return namesHorseFeed[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e HorseFeed) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *HorseFeed) UnmarshalText(text []byte) error {
+	for i, name := range namesHorseFeed[1:] {
+		if name == string(text) {
+			*e = HorseFeed(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.HorseFeed", Text: string(text), Problem: "no such word", Accepts: namesHorseFeed[1:], Word: true}
+}
+
+var namesDairyAppetite = []string{"", "whole", "less", "much less"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e DairyAppetite) String() string {
+	if e < 1 || int(e) >= len(namesDairyAppetite) {
+		return ""
+	}
+	return namesDairyAppetite[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e DairyAppetite) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *DairyAppetite) UnmarshalText(text []byte) error {
+	for i, name := range namesDairyAppetite[1:] {
+		if name == string(text) {
+			*e = DairyAppetite(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.DairyAppetite", Text: string(text), Problem: "no such word", Accepts: namesDairyAppetite[1:], Word: true}
+}
+
+var namesHeatForm = []string{"", "fahrenheit", "celsius"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e HeatForm) String() string {
+	if e < 1 || int(e) >= len(namesHeatForm) {
+		return ""
+	}
+	return namesHeatForm[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e HeatForm) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *HeatForm) UnmarshalText(text []byte) error {
+	for i, name := range namesHeatForm[1:] {
+		if name == string(text) {
+			*e = HeatForm(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.HeatForm", Text: string(text), Problem: "no such word", Accepts: namesHeatForm[1:], Word: true}
+}
+
+var namesHeatScale = []string{"", "safety index", "dairy index", "high yield index", "dairy classes", "slovenian classes"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e HeatScale) String() string {
+	if e < 1 || int(e) >= len(namesHeatScale) {
+		return ""
+	}
+	return namesHeatScale[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e HeatScale) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *HeatScale) UnmarshalText(text []byte) error {
+	for i, name := range namesHeatScale[1:] {
+		if name == string(text) {
+			*e = HeatScale(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.HeatScale", Text: string(text), Problem: "no such word", Accepts: namesHeatScale[1:], Word: true}
+}
+
+var namesHeatLevel = []string{"", "none", "mild", "moderate", "stressed", "severe", "very severe", "alert", "danger", "emergency"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e HeatLevel) String() string {
+	if e < 1 || int(e) >= len(namesHeatLevel) {
+		return ""
+	}
+	return namesHeatLevel[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e HeatLevel) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *HeatLevel) UnmarshalText(text []byte) error {
+	for i, name := range namesHeatLevel[1:] {
+		if name == string(text) {
+			*e = HeatLevel(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.HeatLevel", Text: string(text), Problem: "no such word", Accepts: namesHeatLevel[1:], Word: true}
+}
+
+var namesWaterScale = []string{"", "montana solids", "dakota solids", "saskatchewan solids", "laboratory solids", "dakota sulfate", "dakota sulfate earlier", "south dakota sulfate", "canadian sulfate", "saskatchewan sulfate", "laboratory sulfate", "south dakota nitrate nitrogen", "south dakota nitrate", "minnesota nitrate nitrogen"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e WaterScale) String() string {
+	if e < 1 || int(e) >= len(namesWaterScale) {
+		return ""
+	}
+	return namesWaterScale[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e WaterScale) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *WaterScale) UnmarshalText(text []byte) error {
+	for i, name := range namesWaterScale[1:] {
+		if name == string(text) {
+			*e = WaterScale(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.WaterScale", Text: string(text), Problem: "no such word", Accepts: namesWaterScale[1:], Word: true}
+}
+
+var namesDrinkers = []string{"", "grown", "breeding", "young", "poultry"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e Drinkers) String() string {
+	if e < 1 || int(e) >= len(namesDrinkers) {
+		return ""
+	}
+	return namesDrinkers[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e Drinkers) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *Drinkers) UnmarshalText(text []byte) error {
+	for i, name := range namesDrinkers[1:] {
+		if name == string(text) {
+			*e = Drinkers(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.Drinkers", Text: string(text), Problem: "no such word", Accepts: namesDrinkers[1:], Word: true}
+}
+
+var namesWaterGrade = []string{"", "good", "analyse", "loosens", "satisfactory", "reasonable", "poor", "risk", "unfit"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e WaterGrade) String() string {
+	if e < 1 || int(e) >= len(namesWaterGrade) {
+		return ""
+	}
+	return namesWaterGrade[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e WaterGrade) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *WaterGrade) UnmarshalText(text []byte) error {
+	for i, name := range namesWaterGrade[1:] {
+		if name == string(text) {
+			*e = WaterGrade(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.WaterGrade", Text: string(text), Problem: "no such word", Accepts: namesWaterGrade[1:], Word: true}
 }
 
 var namesManureKind = []string{"", "unknown", "beef cow", "dairy cow", "heifer", "breeding pig", "slaughter pig", "hen", "turkey", "steer", "turkey hen"}
@@ -146,6 +938,342 @@ func (e *Fate) UnmarshalText(text []byte) error {
 		}
 	}
 	return &units.ParseError{Quantity: "herd.Fate", Text: string(text), Problem: "no such word", Accepts: namesFate[1:], Word: true}
+}
+
+var namesExcretionSource = []string{"", "england", "england earlier", "ulster", "wisconsin", "for first crop", "ireland", "scotland", "handbook", "watershed", "guideline", "chamber", "paper", "elsewhere"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e ExcretionSource) String() string {
+	if e < 1 || int(e) >= len(namesExcretionSource) {
+		return ""
+	}
+	return namesExcretionSource[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e ExcretionSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *ExcretionSource) UnmarshalText(text []byte) error {
+	for i, name := range namesExcretionSource[1:] {
+		if name == string(text) {
+			*e = ExcretionSource(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.ExcretionSource", Text: string(text), Problem: "no such word", Accepts: namesExcretionSource[1:], Word: true}
+}
+
+var namesExcreta = []string{"", "manure", "nitrogen", "phosphorus", "phosphate", "potassium", "potash", "sulfur"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e Excreta) String() string {
+	if e < 1 || int(e) >= len(namesExcreta) {
+		return ""
+	}
+	return namesExcreta[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e Excreta) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *Excreta) UnmarshalText(text []byte) error {
+	for i, name := range namesExcreta[1:] {
+		if name == string(text) {
+			*e = Excreta(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.Excreta", Text: string(text), Problem: "no such word", Accepts: namesExcreta[1:], Word: true}
+}
+
+var namesKeptSource = []string{"", "florida", "nebraska", "prairie heavy", "prairie light", "fattening", "pig", "milking cow", "purdue nitrogen", "purdue phosphorus", "purdue potassium", "holstein milk"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e KeptSource) String() string {
+	if e < 1 || int(e) >= len(namesKeptSource) {
+		return ""
+	}
+	return namesKeptSource[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e KeptSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *KeptSource) UnmarshalText(text []byte) error {
+	for i, name := range namesKeptSource[1:] {
+		if name == string(text) {
+			*e = KeptSource(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.KeptSource", Text: string(text), Problem: "no such word", Accepts: namesKeptSource[1:], Word: true}
+}
+
+var namesHousing = []string{"", "winter", "summer milking"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e Housing) String() string {
+	if e < 1 || int(e) >= len(namesHousing) {
+		return ""
+	}
+	return namesHousing[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e Housing) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *Housing) UnmarshalText(text []byte) error {
+	for i, name := range namesHousing[1:] {
+		if name == string(text) {
+			*e = Housing(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.Housing", Text: string(text), Problem: "no such word", Accepts: namesHousing[1:], Word: true}
+}
+
+var namesCropContact = []string{"", "touches soil", "above soil", "not for people"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e CropContact) String() string {
+	if e < 1 || int(e) >= len(namesCropContact) {
+		return ""
+	}
+	return namesCropContact[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e CropContact) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *CropContact) UnmarshalText(text []byte) error {
+	for i, name := range namesCropContact[1:] {
+		if name == string(text) {
+			*e = CropContact(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.CropContact", Text: string(text), Problem: "no such word", Accepts: namesCropContact[1:], Word: true}
+}
+
+var namesWormStage = []string{"", "egg to infective", "infective to laying", "larvae peak", "larvae down", "larvae dead", "move out"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e WormStage) String() string {
+	if e < 1 || int(e) >= len(namesWormStage) {
+		return ""
+	}
+	return namesWormStage[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e WormStage) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *WormStage) UnmarshalText(text []byte) error {
+	for i, name := range namesWormStage[1:] {
+		if name == string(text) {
+			*e = WormStage(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.WormStage", Text: string(text), Problem: "no such word", Accepts: namesWormStage[1:], Word: true}
+}
+
+var namesWormSource = []string{"", "west virginia", "ohio", "temperate", "tropics", "ncat", "trade"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e WormSource) String() string {
+	if e < 1 || int(e) >= len(namesWormSource) {
+		return ""
+	}
+	return namesWormSource[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e WormSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *WormSource) UnmarshalText(text []byte) error {
+	for i, name := range namesWormSource[1:] {
+		if name == string(text) {
+			*e = WormSource(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.WormSource", Text: string(text), Problem: "no such word", Accepts: namesWormSource[1:], Word: true}
+}
+
+var namesRestRule = []string{"", "temperate", "tropics", "ncat"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e RestRule) String() string {
+	if e < 1 || int(e) >= len(namesRestRule) {
+		return ""
+	}
+	return namesRestRule[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e RestRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *RestRule) UnmarshalText(text []byte) error {
+	for i, name := range namesRestRule[1:] {
+		if name == string(text) {
+			*e = RestRule(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.RestRule", Text: string(text), Problem: "no such word", Accepts: namesRestRule[1:], Word: true}
+}
+
+var namesWormReturn = []string{"", "other host", "rested", "not infective", "infective", "peak"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e WormReturn) String() string {
+	if e < 1 || int(e) >= len(namesWormReturn) {
+		return ""
+	}
+	return namesWormReturn[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e WormReturn) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *WormReturn) UnmarshalText(text []byte) error {
+	for i, name := range namesWormReturn[1:] {
+		if name == string(text) {
+			*e = WormReturn(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.WormReturn", Text: string(text), Problem: "no such word", Accepts: namesWormReturn[1:], Word: true}
+}
+
+var namesClimbSource = []string{"", "ncat usual", "ncat most", "south dakota"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e ClimbSource) String() string {
+	if e < 1 || int(e) >= len(namesClimbSource) {
+		return ""
+	}
+	return namesClimbSource[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e ClimbSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *ClimbSource) UnmarshalText(text []byte) error {
+	for i, name := range namesClimbSource[1:] {
+		if name == string(text) {
+			*e = ClimbSource(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.ClimbSource", Text: string(text), Problem: "no such word", Accepts: namesClimbSource[1:], Word: true}
+}
+
+var namesStubbleSource = []string{"", "south dakota", "ncat"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e StubbleSource) String() string {
+	if e < 1 || int(e) >= len(namesStubbleSource) {
+		return ""
+	}
+	return namesStubbleSource[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e StubbleSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *StubbleSource) UnmarshalText(text []byte) error {
+	for i, name := range namesStubbleSource[1:] {
+		if name == string(text) {
+			*e = StubbleSource(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.StubbleSource", Text: string(text), Problem: "no such word", Accepts: namesStubbleSource[1:], Word: true}
+}
+
+var namesFly = []string{"", "horn fly", "house fly", "stable fly", "face fly"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e Fly) String() string {
+	if e < 1 || int(e) >= len(namesFly) {
+		return ""
+	}
+	return namesFly[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e Fly) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *Fly) UnmarshalText(text []byte) error {
+	for i, name := range namesFly[1:] {
+		if name == string(text) {
+			*e = Fly(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.Fly", Text: string(text), Problem: "no such word", Accepts: namesFly[1:], Word: true}
+}
+
+var namesTapeRule = []string{"", "cattle", "small", "horse", "horse metric", "donkey", "pig", "pig plus seven", "pig plus six", "pig metric"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e TapeRule) String() string {
+	if e < 1 || int(e) >= len(namesTapeRule) {
+		return ""
+	}
+	return namesTapeRule[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e TapeRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *TapeRule) UnmarshalText(text []byte) error {
+	for i, name := range namesTapeRule[1:] {
+		if name == string(text) {
+			*e = TapeRule(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.TapeRule", Text: string(text), Problem: "no such word", Accepts: namesTapeRule[1:], Word: true}
+}
+
+var namesGirthRule = []string{"", "goat", "foal", "young foal"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e GirthRule) String() string {
+	if e < 1 || int(e) >= len(namesGirthRule) {
+		return ""
+	}
+	return namesGirthRule[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e GirthRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *GirthRule) UnmarshalText(text []byte) error {
+	for i, name := range namesGirthRule[1:] {
+		if name == string(text) {
+			*e = GirthRule(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.GirthRule", Text: string(text), Problem: "no such word", Accepts: namesGirthRule[1:], Word: true}
 }
 
 var namesUnitDefinition = []string{"", "twenty five pounds", "twenty six pounds", "thirty pounds"}

@@ -10,6 +10,505 @@ import (
 
 var inf = math.Inf(1)
 
+var formulaHeadPerArea = units.Formula{
+	Name: "herd.HeadPerArea", Source: "HENS-500 87.12 ft² each; definition: its inverse",
+	Quantity: "HeadRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Number: 1}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "room", Quantity: "Area", Unit: "ft2", Factor: float64(units.SquareFoot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaCriticalTemperature = units.Formula{
+	Name: "herd.CriticalTemperature", Source: "NEB-COLD; SDSU-COLD and KSU-COLD the short form",
+	Lookup: "°F by coat and flesh; the short form by coat alone",
+	Arguments: []units.Argument{
+		{Name: "coat", Words: []string{"heavy winter", "winter", "summer", "wet heavy winter", "wet winter", "wet summer", "short heavy winter", "short winter", "short autumn", "short wet or summer"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 10, HighOf: -1}},
+		{Name: "flesh", Words: []string{"thin", "average", "fleshy"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaWindChill = units.Formula{
+	Name: "herd.WindChill", Source: "NEB-COLD the table; METEER-COLD the rough rule",
+	Lookup: "by the table, straight lines between printed cells along temperature and wind, which is ours; beyond its ends the value of the end, beside a range error. By the rough rule, the temperature in °F less the wind in mph.",
+	Arguments: []units.Argument{
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "wind", Quantity: "Speed", Unit: "mph", Factor: float64(units.MilePerHour), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rule", Words: []string{"table", "rough"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaColdNeed = units.Formula{
+	Name: "herd.ColdNeed", Source: "NDSU-COLD worked example; NEB-COLD-NEWS spans",
+	Quantity: "NutrientRate", Lookup: "need times 1, 2, 0.7 or 1.3 % for each °F that the wind chill lies below the critical temperature",
+	Arguments: []units.Argument{
+		{Name: "need", Quantity: "NutrientRate", Unit: "lb/day", Factor: float64(units.NutrientPoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "critical", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "chill", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rule", Words: []string{"one percent", "two percent", "iowa", "purdue"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 4, HighOf: -1}},
+	},
+}
+
+var formulaExtraForage = units.Formula{
+	Name: "herd.ExtraForage", Source: "NDSU-COLD",
+	Quantity: "Demand", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "need", Quantity: "NutrientRate", Unit: "lb/day", Factor: float64(units.NutrientPoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "tdn", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaDietShare = units.Formula{
+	Name: "herd.DietShare", Source: "UGA-DIETS",
+	Quantity: "Fraction", Lookup: "the printed spans of cattle, sheep, goats and horses",
+	Arguments: []units.Argument{
+		{Name: "kind", Words: []string{"cattle", "sheep", "goats", "horses", "pigs", "chickens", "turkeys", "geese", "ducks", "camelids", "deer", "rabbits", "donkeys"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 13, HighOf: -1}},
+		{Name: "plants", Words: []string{"grass", "forbs", "browse"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaCoGrazing = units.Formula{
+	Name: "herd.CoGrazing", Source: "ANIMUT-2008",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 2}}}}}, {Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Number: 0.5}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "alone", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "overlap", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaAddOn = units.Formula{
+	Name: "herd.AddOn", Source: "UGA-DIETS Georgia; ARKANSAS-BOLES goats, Arkansas; LINCOLN-MIXED Missouri; ARKANSAS-FERNANDEZ sheep, Arkansas; SDSU-OLLILA South Dakota",
+	Lookup: "head for each cow, times the cows",
+	Arguments: []units.Argument{
+		{Name: "by", Words: []string{"goats georgia", "goats arkansas", "either missouri", "sheep arkansas", "ewe south dakota"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "cows", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaBeefWater = units.Formula{
+	Name: "herd.BeefWater", Source: "WINCHESTER-1956",
+	Quantity: "WaterRate", Lookup: "straight lines between the printed columns of 70, 80 and 90 °F, which is ours; below 70 °F the value of 70, above 90 °F the line runs on",
+	Arguments: []units.Argument{
+		{Name: "drinker", Words: []string{"calf", "growing", "finishing", "dry cow", "bull"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaCowWater = units.Formula{
+	Name: "herd.CowWater", Source: "KSU-COW-WATER",
+	Quantity: "WaterRate", Lookup: "straight lines between the printed cells: along temperature and weight print itself runs straight, along milk it is ours. Below the ends of the table the value of the end, above them the lines run on.",
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 1100 * float64(units.LivePound), LowOf: -1, High: 1500 * float64(units.LivePound), HighOf: -1, Source: "KSU-COW-WATER"}},
+		{Name: "milk", Quantity: "Milk", Unit: "lb/day", Factor: float64(units.MilkPoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 0, LowOf: -1, High: 25 * float64(units.MilkPoundPerDay), HighOf: -1, Source: "KSU-COW-WATER"}},
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaDairyWater = units.Formula{
+	Name: "herd.DairyWater", Source: "NDSU-WATER-2008",
+	Quantity: "WaterRate", Lookup: "straight lines between the printed figures for 20, 80 and 100 lb of milk, which is ours; below 20 lb the value of 20, above 100 lb the line runs on",
+	Arguments: []units.Argument{
+		{Name: "milk", Quantity: "Milk", Unit: "lb/day", Factor: float64(units.MilkPoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 20 * float64(units.MilkPoundPerDay), LowOf: -1, High: 100 * float64(units.MilkPoundPerDay), HighOf: -1, Source: "NDSU-WATER-2008"}},
+	},
+}
+
+var formulaWaterByWeight = units.Formula{
+	Name: "herd.WaterByWeight", Source: "NDSU-AS1763-COPY at 40 °F; NDSU-WATER-2008 at 88 °F, and dairy heifers",
+	Quantity: "WaterRate", Lookup: "straight lines between the printed weights, which is ours; below the lowest its value, above the highest the line runs on",
+	Arguments: []units.Argument{
+		{Name: "curve", Words: []string{"growing cool", "finishing cool", "growing hot", "finishing hot", "dairy heifer"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaWaterByFeed = units.Formula{
+	Name: "herd.WaterByFeed", Source: "OREGON-SHEEP-WATER sheep; NDSU-AS1763-COPY cows",
+	Quantity: "WaterRate", Lookup: "sheep a gallon for each 4 lb of feed of 90 % dry matter; a beef cow in milk 3 to 5 lb of water for each lb of dry matter, a litre to the kilogram",
+	Arguments: []units.Argument{
+		{Name: "rule", Words: []string{"sheep", "cow"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "feed", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaPeakWater = units.Formula{
+	Name: "herd.PeakWater", Source: "ALBERTA-WATER",
+	Quantity: "WaterRate", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Number: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "average", Quantity: "WaterRate", Unit: "gal/day", Factor: float64(units.GallonPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaFatCorrectedMilk = units.Formula{
+	Name: "herd.FatCorrectedMilk", Source: "GAINES-FCM",
+	Quantity: "Milk", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "+", Terms: []units.Term{{Number: 0.4}, {Op: "*", Terms: []units.Term{{Number: 15}, {Argument: 2}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "milk", Quantity: "Milk", Unit: "kg/day", Factor: float64(units.MilkKilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "fat", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaGoatEnergy = units.Formula{
+	Name: "herd.GoatEnergy", Source: "NRC-1981-GOAT",
+	Quantity: "EnergyRate", Unit: "kcal/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 101.38}, {Op: "pow", Terms: []units.Term{{Argument: 1}, {Number: 0.75}}}}}, {Op: "*", Terms: []units.Term{{Number: 7.25}, {Argument: 2}}}}}, {Op: "*", Terms: []units.Term{{Number: 1246.12}, {Argument: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "gain", Quantity: "LiveGain", Unit: "g/day", Factor: float64(units.GainGramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "milk", Quantity: "Milk", Unit: "kg/day", Factor: float64(units.MilkKilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaGoatProtein = units.Formula{
+	Name: "herd.GoatProtein", Source: "NRC-1981-GOAT",
+	Quantity: "NutrientRate", Lookup: "22 g of digestible or 32 g of total protein for each megacalorie",
+	Arguments: []units.Argument{
+		{Name: "energy", Quantity: "EnergyRate", Unit: "Mcal/day", Factor: float64(units.MegacaloriePerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "kind", Words: []string{"digestible", "total"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaMaintenanceEnergy = units.Formula{
+	Name: "herd.MaintenanceEnergy", Source: "NEM-SLIDES the printed value; the factor from memory",
+	Quantity: "EnergyRate", Unit: "Mcal/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Number: 0.077}, {Op: "pow", Terms: []units.Term{{Argument: 1}, {Number: 0.75}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaEnergyForGain = units.Formula{
+	Name: "herd.EnergyForGain", Source: "NEM-SLIDES",
+	Quantity: "EnergyRate", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Argument: 3}}}}}, {Argument: 4}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "intake", Quantity: "Demand", Unit: "kg/day", Factor: float64(units.KilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "need", Quantity: "EnergyRate", Unit: "Mcal/day", Factor: float64(units.MegacaloriePerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "maintenance", Quantity: "EnergyDensity", Unit: "Mcal/kg", Factor: float64(units.MegacaloriePerKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "gain", Quantity: "EnergyDensity", Unit: "Mcal/kg", Factor: float64(units.MegacaloriePerKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaEnergyOfNutrients = units.Formula{
+	Name: "herd.EnergyOfNutrients", Source: "NRC-1981-GOAT; NMSU-SHEEP; TDN-SLIDES",
+	Quantity: "EnergyRate", Lookup: "digestible energy for each kg or lb of total digestible nutrients, and the shares of it that are metabolizable and net, by chain",
+	Arguments: []units.Argument{
+		{Name: "tdn", Quantity: "NutrientRate", Unit: "kg/day", Factor: float64(units.NutrientKilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "chain", Words: []string{"goat", "ruminant", "pound"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "level", Words: []string{"digestible", "metabolizable", "net"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaUpkeepNutrient = units.Formula{
+	Name: "herd.UpkeepNutrient", Source: "NRC-1985-SHEEP; ACES-GOAT table 3",
+	Quantity: "NutrientRate", Lookup: "by weight; between two rows a straight line, which is ours. Below the first and above the last row the value of that row, beside a range error.",
+	Arguments: []units.Argument{
+		{Name: "table", Words: []string{"ewe protein", "goat protein", "goat digestible"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaEweEnergy = units.Formula{
+	Name: "herd.EweEnergy", Source: "NRC-1985-SHEEP table 1",
+	Quantity: "EnergyRate", Lookup: "rows of 50, 60, 70 and 90 kg; between two rows a straight line, which is ours. Below the first and above the last row the value of that row, beside a range error.",
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 50 * float64(units.LiveKilogram), LowOf: -1, High: 90 * float64(units.LiveKilogram), HighOf: -1, Source: "NRC-1985-SHEEP"}},
+	},
+}
+
+var formulaFeedNeed = units.Formula{
+	Name: "herd.FeedNeed", Source: "NCSU-EWE; NEB-RASBY; NDSU-COLD",
+	Quantity: "NutrientRate", Lookup: "by animal",
+	Arguments: []units.Argument{
+		{Name: "stock", Words: []string{"ewe upkeep", "ewe late gestation", "ewe lactating", "cow after calving", "cow late gestation"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "value", Words: []string{"digestible", "protein"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaConversion = units.Formula{
+	Name: "herd.Conversion", Source: "MLA-DSE 1 AE is 8.4 DSE; definition: a unit is one of its own",
+	Lookup: "an adult equivalent is 8.4 dry sheep, and back; a unit of any reckoning is one of its own",
+	Arguments: []units.Argument{
+		{Name: "from", Words: []string{"weight", "metabolic", "vallentine", "manitoba", "smallholder", "extension", "california", "texas", "federal", "bryan", "montana", "idaho", "southern", "iowa horses", "jornada", "mexico", "south africa", "european", "nix", "entry level", "stewardship", "scottish", "adult equivalent", "dry sheep mla", "dry sheep victoria", "dry sheep merino", "dry sheep south australia", "dry sheep tasmania", "new zealand", "new zealand smallholding", "tropical weight", "tropical short", "tropical storck", "tropical chewaka", "greylags"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 35, HighOf: -1}},
+		{Name: "to", Words: []string{"weight", "metabolic", "vallentine", "manitoba", "smallholder", "extension", "california", "texas", "federal", "bryan", "montana", "idaho", "southern", "iowa horses", "jornada", "mexico", "south africa", "european", "nix", "entry level", "stewardship", "scottish", "adult equivalent", "dry sheep mla", "dry sheep victoria", "dry sheep merino", "dry sheep south australia", "dry sheep tasmania", "new zealand", "new zealand smallholding", "tropical weight", "tropical short", "tropical storck", "tropical chewaka", "greylags"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 35, HighOf: -1}},
+	},
+}
+
+var formulaTropicalUnits = units.Formula{
+	Name: "herd.TropicalUnits", Source: "FAO-TLU",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "pow", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 250}}}, {Number: 0.75}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaNewZealandUnits = units.Formula{
+	Name: "herd.NewZealandUnits", Source: "NZ-LIFESTYLE-LU",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Number: 1}, {Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.1}, {Op: "-", Terms: []units.Term{{Argument: 1}, {Number: 40}}}}}, {Number: 5}}}}}, {Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.1}, {Op: "-", Terms: []units.Term{{Argument: 2}, {Number: 1}}}}}, {Number: 0.2}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 25 * float64(units.LiveKilogram), LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "lambing", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaMerinoDrySheep = units.Formula{
+	Name: "herd.MerinoDrySheep", Source: "MMFS-12-14",
+	Lookup: "the printed rows of 35, 40, 45, 50 and 60 kg, a straight line between them (ours); below and above, the nearest row with a range error",
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 35 * float64(units.LiveKilogram), LowOf: -1, High: 60 * float64(units.LiveKilogram), HighOf: -1, Source: "MMFS-12-14"}},
+		{Name: "state", Words: []string{"dry", "pregnant single", "pregnant twin", "lactating single", "lactating twin"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+	},
+}
+
+var formulaBeefIntake = units.Formula{
+	Name: "herd.BeefIntake", Source: "HIBBERD-THRIFT; NEB-RASBY",
+	Quantity: "Fraction", Lookup: "low forage has under 52 % total digestible nutrients, high forage over 59 %, average forage what lies between",
+	Arguments: []units.Argument{
+		{Name: "tdn", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "stage", Words: []string{"dry", "late gestation", "lactating", "growing", "laying"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "source", Words: []string{"hibberd thrift", "nebraska"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaIntakeByFibre = units.Formula{
+	Name: "herd.IntakeByFibre", Source: "VCE-RFV capacity 1.2 %; WISC-FIBRE 1.1 to 1.2 %",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "ndf", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+		{Name: "capacity", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 1.1 * float64(units.Percent), LowOf: -1, High: 1.2 * float64(units.Percent), HighOf: -1, Source: "WISC-FIBRE"}},
+	},
+}
+
+var formulaDigestibleDryMatter = units.Formula{
+	Name: "herd.DigestibleDryMatter", Source: "VCE-RFV",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Number: 0.889}, {Op: "*", Terms: []units.Term{{Number: 0.779}, {Argument: 1}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "adf", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaForageValue = units.Formula{
+	Name: "herd.ForageValue", Source: "VCE-RFV feed value; WISC-RFQ forage quality",
+	Lookup: "digestible % times intake %, divided by 1.29 for the feed value and by 1.23 for the forage quality",
+	Arguments: []units.Argument{
+		{Name: "digestible", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "intake", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "index", Words: []string{"feed value", "forage quality"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaDairyIntakeByWeek = units.Formula{
+	Name: "herd.DairyIntakeByWeek", Source: "NRC-2001-DAIRY from memory",
+	Quantity: "Demand", Unit: "kg/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.372}, {Argument: 1}}}, {Op: "*", Terms: []units.Term{{Number: 0.0968}, {Op: "pow", Terms: []units.Term{{Argument: 2}, {Number: 0.75}}}}}}}, {Op: "-", Terms: []units.Term{{Number: 1}, {Op: "exp", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "neg", Terms: []units.Term{{Number: 0.192}}}, {Op: "+", Terms: []units.Term{{Argument: 3}, {Number: 3.67}}}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "milk", Quantity: "Milk", Unit: "kg/day", Factor: float64(units.MilkKilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "week", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaDairyIntakeByFibre = units.Formula{
+	Name: "herd.DairyIntakeByFibre", Source: "LEE-2021",
+	Quantity: "Demand", Unit: "kg/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Number: 4.103}, {Op: "*", Terms: []units.Term{{Number: 0.112}, {Op: "pow", Terms: []units.Term{{Argument: 1}, {Number: 0.75}}}}}}}, {Op: "*", Terms: []units.Term{{Number: 0.284}, {Argument: 2}}}}}, {Op: "*", Terms: []units.Term{{Number: 0.119}, {Argument: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "milk", Quantity: "Milk", Unit: "kg/day", Factor: float64(units.MilkKilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "ndf", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaEweIntake = units.Formula{
+	Name: "herd.EweIntake", Source: "NRC-1985-SHEEP table 1",
+	Quantity: "Demand", Lookup: "rows of 50, 60, 70 and 90 kg, the first fifteen weeks of gestation to 70 kg; between two rows a straight line, which is ours. Below the first and above the last row the value of that row, beside a range error.",
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 50 * float64(units.LiveKilogram), LowOf: -1, High: 90 * float64(units.LiveKilogram), HighOf: -1, Source: "NRC-1985-SHEEP"}},
+		{Name: "state", Words: []string{"upkeep", "flushing", "early gestation"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaGoatIntake = units.Formula{
+	Name: "herd.GoatIntake", Source: "ACES-GOAT table 3, after NRC 1981",
+	Quantity: "Demand", Lookup: "maintenance from 22 to 224 lb; late pregnancy adds 1.56 lb; a gain of 0.11, 0.22, 0.33 lb a day adds 0.40, 0.79, 1.19 lb; between two rows a straight line, which is ours. Beyond the ends the value of the end, beside a range error.",
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 22 * float64(units.LivePound), LowOf: -1, High: 224 * float64(units.LivePound), HighOf: -1, Source: "ACES-GOAT"}},
+		{Name: "state", Words: []string{"upkeep", "late pregnancy"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "gain", Quantity: "LiveGain", Unit: "lb/day", Factor: float64(units.GainPoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 0, LowOf: -1, High: 0.33 * float64(units.GainPoundPerDay), HighOf: -1, Source: "ACES-GOAT"}},
+	},
+}
+
+var formulaGrowingIntake = units.Formula{
+	Name: "herd.GrowingIntake", Source: "FEED-TABLE-STEERS",
+	Quantity: "Demand", Lookup: "weights of 100 to 500 kg and gains of 0 to 1 kg a day; between printed cells straight lines along both, which are ours. Beyond the ends the value of the end, beside a range error.",
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 100 * float64(units.LiveKilogram), LowOf: -1, High: 500 * float64(units.LiveKilogram), HighOf: -1, Source: "FEED-TABLE-STEERS"}},
+		{Name: "gain", Quantity: "LiveGain", Unit: "kg/day", Factor: float64(units.GainKilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 0, LowOf: -1, High: 1 * float64(units.GainKilogramPerDay), HighOf: -1, Source: "FEED-TABLE-STEERS"}},
+	},
+}
+
+var formulaCattleIntake = units.Formula{
+	Name: "herd.CattleIntake", Source: "AUS-INVENTORY after Minson and McDonald 1987",
+	Quantity: "Demand", Unit: "kg/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Number: 1.185}, {Op: "*", Terms: []units.Term{{Number: 0.00454}, {Argument: 1}}}}}, {Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.0000026}, {Argument: 1}}}, {Argument: 1}}}}}, {Op: "*", Terms: []units.Term{{Number: 0.315}, {Argument: 2}}}}}, {Op: "+", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Number: 1.185}, {Op: "*", Terms: []units.Term{{Number: 0.00454}, {Argument: 1}}}}}, {Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.0000026}, {Argument: 1}}}, {Argument: 1}}}}}, {Op: "*", Terms: []units.Term{{Number: 0.315}, {Argument: 2}}}}}}}, {Op: "-", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}, {Number: 1}}}, {Argument: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "gain", Quantity: "LiveGain", Unit: "kg/day", Factor: float64(units.GainKilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "milking", Quantity: "Fraction", Unit: "share", Factor: float64(units.Whole), Domain: units.Limits{Low: 0, LowOf: -1, High: 1 * float64(units.Whole), HighOf: -1}},
+		{Name: "more", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaBirdIntake = units.Formula{
+	Name: "herd.BirdIntake", Source: "EPA-BIRD after Nagy",
+	Quantity: "Demand", Unit: "kg/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Number: 0.0582}, {Op: "pow", Terms: []units.Term{{Argument: 1}, {Number: 0.651}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaIntakeFromDroppings = units.Formula{
+	Name: "herd.IntakeFromDroppings", Source: "WILDFOWL-EBBINGE",
+	Quantity: "Demand", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "droppings", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "each", Quantity: "DryMatter", Unit: "g", Factor: float64(units.DryMatterGram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "kept", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, HighOpen: true}},
+	},
+}
+
+var formulaAsFed = units.Formula{
+	Name: "herd.AsFed", Source: "NEB-RASBY; NEB-FORAGE",
+	Quantity: "FreshFeed", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "feed", Quantity: "DryMatter", Unit: "lb", Factor: float64(units.DryMatterPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "content", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaWeightAfter = units.Formula{
+	Name: "herd.WeightAfter", Source: "definition: a mean gain times the days",
+	Quantity: "LiveWeight", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Argument: 1}, {Op: "*", Terms: []units.Term{{Argument: 2}, {Argument: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "gain", Quantity: "LiveGain", Unit: "lb/day", Factor: float64(units.GainPoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaDaysToMarket = units.Formula{
+	Name: "herd.DaysToMarket", Source: "PSU-GROWTH",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "market", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1}},
+		{Name: "gain", Quantity: "LiveGain", Unit: "lb/day", Factor: float64(units.GainPoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaFeedToMarket = units.Formula{
+	Name: "herd.FeedToMarket", Source: "PSU-GROWTH",
+	Quantity: "FreshFeed", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "market", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1}},
+		{Name: "conversion", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaHeatIndex = units.Formula{
+	Name: "herd.HeatIndex", Source: "CLEMSON-HEAT for the form in °F, itself from memory: it gives all but a few cells of that print's chart; VETHANDBOOK-HEAT the form in °C",
+	Lookup: "by the form in °F, T - (0.55 - 0.55 H) (T - 58); by the form in °C, 0.8 T + H (T - 14.4) + 46.4, with H the humidity as a share",
+	Arguments: []units.Argument{
+		{Name: "form", Words: []string{"fahrenheit", "celsius"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "humidity", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaDewPointHeatIndex = units.Formula{
+	Name: "herd.DewPointHeatIndex", Source: "DAIRY-AUSTRALIA-HEAT",
+	Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Argument: 1}, {Op: "*", Terms: []units.Term{{Number: 0.36}, {Argument: 2}}}}}, {Number: 41.2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "dew", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaHeatAdjusted = units.Formula{
+	Name: "herd.HeatAdjusted", Source: "MADER-2006",
+	Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Number: 4.51}, {Argument: 1}}}, {Op: "*", Terms: []units.Term{{Number: 1.992}, {Argument: 2}}}}}, {Op: "*", Terms: []units.Term{{Number: 0.0068}, {Argument: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "index", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "wind", Quantity: "Speed", Unit: "m/s", Factor: float64(units.MetrePerSecond), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "sun", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaDissolvedSolids = units.Formula{
+	Name: "herd.DissolvedSolids", Source: "SERVITECH-WATER 0.64 of the conductivity in µmho/cm",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Number: 640}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "conductivity", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaDietSulfur = units.Formula{
+	Name: "herd.DietSulfur", Source: "NDSU-SULFATE-2008 that both count; the sum is ours: a ppm is a gram in a cubic metre, and SO4 holds 0.334 of S by the atomic weights",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 1000}}}, {Argument: 2}}}, {Number: 0.334}}}, {Op: "*", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "sulfate", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "water", Quantity: "WaterRate", Unit: "gal/day", Factor: float64(units.GallonPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "feed", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "sulfur", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
 var formulaDemand = units.Formula{
 	Name: "herd.Demand", Source: "UMAINE-DEMAND table 2, the pasture share added: ours: 1 where the animals eat nothing else",
 	Quantity: "Demand", Lines: []units.Line{
@@ -81,6 +580,138 @@ var formulaYearlyManure = units.Formula{
 	},
 	Arguments: []units.Argument{
 		{Name: "daily", Quantity: "Mass", Unit: "lb", Factor: float64(units.Pound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaManureDryMatter = units.Formula{
+	Name: "herd.ManureDryMatter", Source: "AWMFH-2008 the form of the standard; RUTGERS-FS036 worked example",
+	Quantity: "DryMatter", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 2}}}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "feed", Quantity: "DryMatter", Unit: "lb", Factor: float64(units.DryMatterPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "digestibility", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "urine", Quantity: "DryMatter", Unit: "lb", Factor: float64(units.DryMatterPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaFeedNitrogen = units.Formula{
+	Name: "herd.FeedNitrogen", Source: "EXT-DAIRY-N",
+	Quantity: "Mass", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Number: 6.25}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "feed", Quantity: "DryMatter", Unit: "lb", Factor: float64(units.DryMatterPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "protein", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaNutrientKept = units.Formula{
+	Name: "herd.NutrientKept", Source: "IFAS-RETURN, NEB-RETURN, PRAIRIE-1975, AIKMAN-1894, PURDUE-AY277, EXT-DAIRY-N",
+	Quantity: "Fraction", Lookup: "the printed span of the source; where print gives what passes through, the rest",
+	Arguments: []units.Argument{
+		{Name: "by", Words: []string{"florida", "nebraska", "prairie heavy", "prairie light", "fattening", "pig", "milking cow", "purdue nitrogen", "purdue phosphorus", "purdue potassium", "holstein milk"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 11, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaNutrientReturned = units.Formula{
+	Name: "herd.NutrientReturned", Source: "IFAS-RETURN; EXT-DAIRY-N",
+	Quantity: "Mass", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 2}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "eaten", Quantity: "Mass", Unit: "lb", Factor: float64(units.Pound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "kept", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaHeadAtNitrogenLimit = units.Formula{
+	Name: "herd.HeadAtNitrogenLimit", Source: "IRELAND-N; ESEU-2021",
+	Quantity: "HeadRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Number: 10000}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "limit", Quantity: "Mass", Unit: "kg", Factor: float64(units.Kilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "nitrogen", Quantity: "Mass", Unit: "kg", Factor: float64(units.Kilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaCollectedShare = units.Formula{
+	Name: "herd.CollectedShare", Source: "WISC-A3601",
+	Quantity: "Fraction", Lookup: "the printed share",
+	Arguments: []units.Argument{
+		{Name: "housing", Words: []string{"winter", "summer milking"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaRawManureDays = units.Formula{
+	Name: "herd.RawManureDays", Source: "CFR-205 paragraph 203(c)(1)",
+	Quantity: "Days", Lookup: "120 days where the edible part touches the soil, 90 where it does not, none where people do not eat the crop",
+	Arguments: []units.Argument{
+		{Name: "contact", Words: []string{"touches soil", "above soil", "not for people"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaHatchDays = units.Formula{
+	Name: "herd.HatchDays", Source: "EXT-GOAT-WORMS phase 3",
+	Quantity: "Days", Lookup: "15 to 30 days at 50 to 52 °F, 3 to 5 days at 77 to 79 °F, and a straight line between, which is ours; outside the value of the end",
+	Arguments: []units.Argument{
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaLarvalClimb = units.Formula{
+	Name: "herd.LarvalClimb", Source: "NCAT-WORMS; SDSU-WORMS",
+	Quantity: "Height", Lookup: "the printed span",
+	Arguments: []units.Argument{
+		{Name: "by", Words: []string{"ncat usual", "ncat most", "south dakota"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaWormStubble = units.Formula{
+	Name: "herd.WormStubble", Source: "SDSU-WORMS; NCAT-WORMS",
+	Quantity: "Height", Lookup: "the printed height",
+	Arguments: []units.Argument{
+		{Name: "by", Words: []string{"south dakota", "ncat"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaFlyDays = units.Formula{
+	Name: "herd.FlyDays", Source: "VIRGINIA-FLIES horn fly; PSU-FLIES house and stable fly; PRESTOX-FLIES face fly",
+	Quantity: "Days", Lookup: "the printed span; the horn fly from egg to egg-laying",
+	Arguments: []units.Argument{
+		{Name: "fly", Words: []string{"horn fly", "house fly", "stable fly", "face fly"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 4, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaBirdsFollow = units.Formula{
+	Name: "herd.BirdsFollow", Source: "ours: common practice, from memory; PHILLIPS-BROILERS for the trial",
+	Quantity: "Days", Lookup: "three to four days",
+	Arguments: []units.Argument{
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaTapeWeight = units.Formula{
+	Name: "herd.TapeWeight", Source: "PEACE-CORPS-TAPE cattle and donkey; ARKANSAS-HORSE; GAUTENG-TAPE horse in cm; VIOVET-TAPE sheep, goat, pig in m; PIG-TAPE pig and 7 lb; STEALTH-PIG",
+	Quantity: "LiveWeight", Lookup: "girth * girth * length times the factor of the rule, and for some rules a few pounds added",
+	Arguments: []units.Argument{
+		{Name: "girth", Quantity: "Length", Unit: "in", Factor: float64(units.Inch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "length", Quantity: "Length", Unit: "in", Factor: float64(units.Inch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "rule", Words: []string{"cattle", "small", "horse", "horse metric", "donkey", "pig", "pig plus seven", "pig plus six", "pig metric"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 9, HighOf: -1}},
+	},
+}
+
+var formulaGirthWeight = units.Formula{
+	Name: "herd.GirthWeight", Source: "GOAT-GIRTH; GAUTENG-TAPE foal; FOAL-TAPE young foal",
+	Quantity: "LiveWeight", Lookup: "for goats a chart of 10¾, 20 and 32 in, between them a power of the girth through the two neighbours, which is ours; beyond its ends the value of the end, beside a range error. For foals 90 kg for each cubic metre of girth, or for the first weeks a straight line.",
+	Arguments: []units.Argument{
+		{Name: "girth", Quantity: "Length", Unit: "in", Factor: float64(units.Inch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "rule", Words: []string{"goat", "foal", "young foal"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
 	},
 }
 
@@ -194,6 +825,54 @@ var formulaPairWeight = units.Formula{
 // Source: definition: written from the doc comments
 func Formulas() []units.Formula {
 	return []units.Formula{
+		formulaHeadPerArea,
+		formulaCriticalTemperature,
+		formulaWindChill,
+		formulaColdNeed,
+		formulaExtraForage,
+		formulaDietShare,
+		formulaCoGrazing,
+		formulaAddOn,
+		formulaBeefWater,
+		formulaCowWater,
+		formulaDairyWater,
+		formulaWaterByWeight,
+		formulaWaterByFeed,
+		formulaPeakWater,
+		formulaFatCorrectedMilk,
+		formulaGoatEnergy,
+		formulaGoatProtein,
+		formulaMaintenanceEnergy,
+		formulaEnergyForGain,
+		formulaEnergyOfNutrients,
+		formulaUpkeepNutrient,
+		formulaEweEnergy,
+		formulaFeedNeed,
+		formulaConversion,
+		formulaTropicalUnits,
+		formulaNewZealandUnits,
+		formulaMerinoDrySheep,
+		formulaBeefIntake,
+		formulaIntakeByFibre,
+		formulaDigestibleDryMatter,
+		formulaForageValue,
+		formulaDairyIntakeByWeek,
+		formulaDairyIntakeByFibre,
+		formulaEweIntake,
+		formulaGoatIntake,
+		formulaGrowingIntake,
+		formulaCattleIntake,
+		formulaBirdIntake,
+		formulaIntakeFromDroppings,
+		formulaAsFed,
+		formulaWeightAfter,
+		formulaDaysToMarket,
+		formulaFeedToMarket,
+		formulaHeatIndex,
+		formulaDewPointHeatIndex,
+		formulaHeatAdjusted,
+		formulaDissolvedSolids,
+		formulaDietSulfur,
 		formulaDemand,
 		formulaFeed,
 		formulaManurePerUnitYear,
@@ -201,6 +880,20 @@ func Formulas() []units.Formula {
 		formulaManureMass,
 		formulaNutrientMass,
 		formulaYearlyManure,
+		formulaManureDryMatter,
+		formulaFeedNitrogen,
+		formulaNutrientKept,
+		formulaNutrientReturned,
+		formulaHeadAtNitrogenLimit,
+		formulaCollectedShare,
+		formulaRawManureDays,
+		formulaHatchDays,
+		formulaLarvalClimb,
+		formulaWormStubble,
+		formulaFlyDays,
+		formulaBirdsFollow,
+		formulaTapeWeight,
+		formulaGirthWeight,
 		formulaAnimalUnits,
 		formulaDryCowUnits,
 		formulaMetabolicAnimalUnits,

@@ -373,3 +373,84 @@ const (
 	CelsiusDegree    TemperatureDifference = 1                   // "°C", "C", "K"
 	FahrenheitDegree TemperatureDifference = CelsiusDegree / 1.8 // "°F", "F"
 )
+
+// Milk is milk given in a day.
+//
+// Shown: kg/day metric, lb/day US.
+type Milk float64
+
+// Units of Milk.
+const (
+	MilkKilogramPerDay Milk = 1     // "kg/day", "kg/d"
+	MilkPoundPerDay    Milk = pound // "lb/day", "lb/d"
+)
+
+// LiveGain is live weight put on in a day.
+//
+// Shown: kg/day metric, lb/day US.
+type LiveGain float64
+
+// Units of LiveGain.
+const (
+	GainKilogramPerDay LiveGain = 1                         // "kg/day", "kg/d"
+	GainGramPerDay     LiveGain = GainKilogramPerDay / 1000 // "g/day", "g/d"
+	GainPoundPerDay    LiveGain = pound                     // "lb/day", "lb/d"
+)
+
+// NutrientRate is a part of the feed wanted or eaten in a day: protein, or total
+// digestible nutrients. It is not a Demand, which is the dry matter of it all.
+//
+// Shown: kg/day metric, lb/day US.
+type NutrientRate float64
+
+// Units of NutrientRate.
+const (
+	NutrientKilogramPerDay NutrientRate = 1                             // "kg/day", "kg/d"
+	NutrientGramPerDay     NutrientRate = NutrientKilogramPerDay / 1000 // "g/day", "g/d"
+	NutrientPoundPerDay    NutrientRate = pound                         // "lb/day", "lb/d"
+)
+
+// calorie is the joules in a calorie, or the megajoules in a megacalorie: the
+// thermochemical calorie of feeding tables [NIST-SP811].
+const calorie = 4.184
+
+// EnergyRate is energy of feed wanted or eaten in a day. Which energy is meant
+// (digestible, metabolizable, net) goes with the number in words.
+//
+// Shown: MJ/day metric, Mcal/day US.
+type EnergyRate float64
+
+// Units of EnergyRate.
+const (
+	MegajoulePerDay   EnergyRate = 1                        // "MJ/day", "MJ/d"
+	KilojoulePerDay   EnergyRate = MegajoulePerDay / 1000   // "kJ/day", "kJ/d"
+	MegacaloriePerDay EnergyRate = calorie                  // "Mcal/day", "Mcal/d"
+	KilocaloriePerDay EnergyRate = MegacaloriePerDay / 1000 // "kcal/day", "kcal/d"
+)
+
+// EnergyDensity is energy in a mass of dry matter.
+//
+// Shown: MJ/kg metric, Mcal/lb US.
+type EnergyDensity float64
+
+// Units of EnergyDensity.
+const (
+	MegajoulePerKilogram   EnergyDensity = 1                      // "MJ/kg", "MJ/kg DM"
+	MegacaloriePerKilogram EnergyDensity = calorie                // "Mcal/kg", "Mcal/kg DM"
+	KilocaloriePerKilogram EnergyDensity = calorie / 1000         // "kcal/kg", "kcal/kg DM"
+	MegacaloriePerPound    EnergyDensity = calorie / pound        // "Mcal/lb", "Mcal/lb DM"
+	KilocaloriePerPound    EnergyDensity = calorie / 1000 / pound // "kcal/lb", "kcal/lb DM"
+)
+
+// Speed is the speed of the wind.
+//
+// Shown: m/s metric, mph US.
+type Speed float64
+
+// Units of Speed. The day is the base unit of time.
+const (
+	MetrePerDay      Speed = 1                // "m/day", "m/d"
+	MetrePerSecond   Speed = 86400            // "m/s"
+	KilometrePerHour Speed = 24 * 1000        // "km/h", "kph"
+	MilePerHour      Speed = 24 * 5280 * foot // "mph", "mi/h"
+)

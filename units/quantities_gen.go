@@ -162,6 +162,39 @@ var (
 		{"°C", float64(CelsiusDegree), []string{"C", "K"}},
 		{"°F", float64(FahrenheitDegree), []string{"F"}},
 	}}
+	kindMilk = kind{name: "Milk", metric: 0, us: 1, units: []unit{
+		{"kg/day", float64(MilkKilogramPerDay), []string{"kg/d"}},
+		{"lb/day", float64(MilkPoundPerDay), []string{"lb/d"}},
+	}}
+	kindLiveGain = kind{name: "LiveGain", metric: 0, us: 2, units: []unit{
+		{"kg/day", float64(GainKilogramPerDay), []string{"kg/d"}},
+		{"g/day", float64(GainGramPerDay), []string{"g/d"}},
+		{"lb/day", float64(GainPoundPerDay), []string{"lb/d"}},
+	}}
+	kindNutrientRate = kind{name: "NutrientRate", metric: 0, us: 2, units: []unit{
+		{"kg/day", float64(NutrientKilogramPerDay), []string{"kg/d"}},
+		{"g/day", float64(NutrientGramPerDay), []string{"g/d"}},
+		{"lb/day", float64(NutrientPoundPerDay), []string{"lb/d"}},
+	}}
+	kindEnergyRate = kind{name: "EnergyRate", metric: 0, us: 2, units: []unit{
+		{"MJ/day", float64(MegajoulePerDay), []string{"MJ/d"}},
+		{"kJ/day", float64(KilojoulePerDay), []string{"kJ/d"}},
+		{"Mcal/day", float64(MegacaloriePerDay), []string{"Mcal/d"}},
+		{"kcal/day", float64(KilocaloriePerDay), []string{"kcal/d"}},
+	}}
+	kindEnergyDensity = kind{name: "EnergyDensity", metric: 0, us: 3, units: []unit{
+		{"MJ/kg", float64(MegajoulePerKilogram), []string{"MJ/kg DM"}},
+		{"Mcal/kg", float64(MegacaloriePerKilogram), []string{"Mcal/kg DM"}},
+		{"kcal/kg", float64(KilocaloriePerKilogram), []string{"kcal/kg DM"}},
+		{"Mcal/lb", float64(MegacaloriePerPound), []string{"Mcal/lb DM"}},
+		{"kcal/lb", float64(KilocaloriePerPound), []string{"kcal/lb DM"}},
+	}}
+	kindSpeed = kind{name: "Speed", metric: 1, us: 3, units: []unit{
+		{"m/day", float64(MetrePerDay), []string{"m/d"}},
+		{"m/s", float64(MetrePerSecond), []string{}},
+		{"km/h", float64(KilometrePerHour), []string{"kph"}},
+		{"mph", float64(MilePerHour), []string{"mi/h"}},
+	}}
 )
 
 // kinds are the quantities by name.
@@ -193,6 +226,12 @@ var kinds = map[string]*kind{
 	"Days":                  &kindDays,
 	"Fraction":              &kindFraction,
 	"TemperatureDifference": &kindTemperatureDifference,
+	"Milk":                  &kindMilk,
+	"LiveGain":              &kindLiveGain,
+	"NutrientRate":          &kindNutrientRate,
+	"EnergyRate":            &kindEnergyRate,
+	"EnergyDensity":         &kindEnergyDensity,
+	"Speed":                 &kindSpeed,
 }
 
 // ParseLength reads a number and a unit: m, mm, cm, km, yd, ft, in, mi.
@@ -1092,3 +1131,192 @@ func (q TemperatureDifference) CelsiusDegrees() float64 { return float64(q / Cel
 
 // FahrenheitDegrees gives the quantity in °F.
 func (q TemperatureDifference) FahrenheitDegrees() float64 { return float64(q / FahrenheitDegree) }
+
+// ParseMilk reads a number and a unit: kg/day, lb/day.
+func ParseMilk(text string) (Milk, error) {
+	v, err := kindMilk.parse(text)
+	return Milk(v), err
+}
+
+// String prints the quantity in kg/day, all its digits. ParseMilk reads it back.
+func (q Milk) String() string { return exact(float64(q), "kg/day") }
+
+// In prints the quantity for people, in kg/day or lb/day.
+func (q Milk) In(s System) string { return kindMilk.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseMilk does.
+func (q *Milk) UnmarshalText(text []byte) error {
+	v, err := kindMilk.parse(string(text))
+	if err == nil {
+		*q = Milk(v)
+	}
+	return err
+}
+
+// KilogramsPerDay gives the quantity in kg/day.
+func (q Milk) KilogramsPerDay() float64 { return float64(q / MilkKilogramPerDay) }
+
+// PoundsPerDay gives the quantity in lb/day.
+func (q Milk) PoundsPerDay() float64 { return float64(q / MilkPoundPerDay) }
+
+// ParseLiveGain reads a number and a unit: kg/day, g/day, lb/day.
+func ParseLiveGain(text string) (LiveGain, error) {
+	v, err := kindLiveGain.parse(text)
+	return LiveGain(v), err
+}
+
+// String prints the quantity in kg/day, all its digits. ParseLiveGain reads it back.
+func (q LiveGain) String() string { return exact(float64(q), "kg/day") }
+
+// In prints the quantity for people, in kg/day or lb/day.
+func (q LiveGain) In(s System) string { return kindLiveGain.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseLiveGain does.
+func (q *LiveGain) UnmarshalText(text []byte) error {
+	v, err := kindLiveGain.parse(string(text))
+	if err == nil {
+		*q = LiveGain(v)
+	}
+	return err
+}
+
+// KilogramsPerDay gives the quantity in kg/day.
+func (q LiveGain) KilogramsPerDay() float64 { return float64(q / GainKilogramPerDay) }
+
+// GramsPerDay gives the quantity in g/day.
+func (q LiveGain) GramsPerDay() float64 { return float64(q / GainGramPerDay) }
+
+// PoundsPerDay gives the quantity in lb/day.
+func (q LiveGain) PoundsPerDay() float64 { return float64(q / GainPoundPerDay) }
+
+// ParseNutrientRate reads a number and a unit: kg/day, g/day, lb/day.
+func ParseNutrientRate(text string) (NutrientRate, error) {
+	v, err := kindNutrientRate.parse(text)
+	return NutrientRate(v), err
+}
+
+// String prints the quantity in kg/day, all its digits. ParseNutrientRate reads it back.
+func (q NutrientRate) String() string { return exact(float64(q), "kg/day") }
+
+// In prints the quantity for people, in kg/day or lb/day.
+func (q NutrientRate) In(s System) string { return kindNutrientRate.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseNutrientRate does.
+func (q *NutrientRate) UnmarshalText(text []byte) error {
+	v, err := kindNutrientRate.parse(string(text))
+	if err == nil {
+		*q = NutrientRate(v)
+	}
+	return err
+}
+
+// KilogramsPerDay gives the quantity in kg/day.
+func (q NutrientRate) KilogramsPerDay() float64 { return float64(q / NutrientKilogramPerDay) }
+
+// GramsPerDay gives the quantity in g/day.
+func (q NutrientRate) GramsPerDay() float64 { return float64(q / NutrientGramPerDay) }
+
+// PoundsPerDay gives the quantity in lb/day.
+func (q NutrientRate) PoundsPerDay() float64 { return float64(q / NutrientPoundPerDay) }
+
+// ParseEnergyRate reads a number and a unit: MJ/day, kJ/day, Mcal/day, kcal/day.
+func ParseEnergyRate(text string) (EnergyRate, error) {
+	v, err := kindEnergyRate.parse(text)
+	return EnergyRate(v), err
+}
+
+// String prints the quantity in MJ/day, all its digits. ParseEnergyRate reads it back.
+func (q EnergyRate) String() string { return exact(float64(q), "MJ/day") }
+
+// In prints the quantity for people, in MJ/day or Mcal/day.
+func (q EnergyRate) In(s System) string { return kindEnergyRate.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseEnergyRate does.
+func (q *EnergyRate) UnmarshalText(text []byte) error {
+	v, err := kindEnergyRate.parse(string(text))
+	if err == nil {
+		*q = EnergyRate(v)
+	}
+	return err
+}
+
+// MegajoulesPerDay gives the quantity in MJ/day.
+func (q EnergyRate) MegajoulesPerDay() float64 { return float64(q / MegajoulePerDay) }
+
+// KilojoulesPerDay gives the quantity in kJ/day.
+func (q EnergyRate) KilojoulesPerDay() float64 { return float64(q / KilojoulePerDay) }
+
+// MegacaloriesPerDay gives the quantity in Mcal/day.
+func (q EnergyRate) MegacaloriesPerDay() float64 { return float64(q / MegacaloriePerDay) }
+
+// KilocaloriesPerDay gives the quantity in kcal/day.
+func (q EnergyRate) KilocaloriesPerDay() float64 { return float64(q / KilocaloriePerDay) }
+
+// ParseEnergyDensity reads a number and a unit: MJ/kg, Mcal/kg, kcal/kg, Mcal/lb, kcal/lb.
+func ParseEnergyDensity(text string) (EnergyDensity, error) {
+	v, err := kindEnergyDensity.parse(text)
+	return EnergyDensity(v), err
+}
+
+// String prints the quantity in MJ/kg, all its digits. ParseEnergyDensity reads it back.
+func (q EnergyDensity) String() string { return exact(float64(q), "MJ/kg") }
+
+// In prints the quantity for people, in MJ/kg or Mcal/lb.
+func (q EnergyDensity) In(s System) string { return kindEnergyDensity.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseEnergyDensity does.
+func (q *EnergyDensity) UnmarshalText(text []byte) error {
+	v, err := kindEnergyDensity.parse(string(text))
+	if err == nil {
+		*q = EnergyDensity(v)
+	}
+	return err
+}
+
+// MegajoulesPerKilogram gives the quantity in MJ/kg.
+func (q EnergyDensity) MegajoulesPerKilogram() float64 { return float64(q / MegajoulePerKilogram) }
+
+// MegacaloriesPerKilogram gives the quantity in Mcal/kg.
+func (q EnergyDensity) MegacaloriesPerKilogram() float64 { return float64(q / MegacaloriePerKilogram) }
+
+// KilocaloriesPerKilogram gives the quantity in kcal/kg.
+func (q EnergyDensity) KilocaloriesPerKilogram() float64 { return float64(q / KilocaloriePerKilogram) }
+
+// MegacaloriesPerPound gives the quantity in Mcal/lb.
+func (q EnergyDensity) MegacaloriesPerPound() float64 { return float64(q / MegacaloriePerPound) }
+
+// KilocaloriesPerPound gives the quantity in kcal/lb.
+func (q EnergyDensity) KilocaloriesPerPound() float64 { return float64(q / KilocaloriePerPound) }
+
+// ParseSpeed reads a number and a unit: m/day, m/s, km/h, mph.
+func ParseSpeed(text string) (Speed, error) {
+	v, err := kindSpeed.parse(text)
+	return Speed(v), err
+}
+
+// String prints the quantity in m/day, all its digits. ParseSpeed reads it back.
+func (q Speed) String() string { return exact(float64(q), "m/day") }
+
+// In prints the quantity for people, in m/s or mph.
+func (q Speed) In(s System) string { return kindSpeed.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseSpeed does.
+func (q *Speed) UnmarshalText(text []byte) error {
+	v, err := kindSpeed.parse(string(text))
+	if err == nil {
+		*q = Speed(v)
+	}
+	return err
+}
+
+// MetresPerDay gives the quantity in m/day.
+func (q Speed) MetresPerDay() float64 { return float64(q / MetrePerDay) }
+
+// MetresPerSecond gives the quantity in m/s.
+func (q Speed) MetresPerSecond() float64 { return float64(q / MetrePerSecond) }
+
+// KilometresPerHour gives the quantity in km/h.
+func (q Speed) KilometresPerHour() float64 { return float64(q / KilometrePerHour) }
+
+// MilesPerHour gives the quantity in mph.
+func (q Speed) MilesPerHour() float64 { return float64(q / MilePerHour) }

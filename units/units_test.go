@@ -34,6 +34,7 @@ func quantities() []quantity {
 		new(units.PlateDensity), new(units.Growth), new(units.Demand), new(units.StockDensity), new(units.HeadRate),
 		new(units.AnimalUnits), new(units.UnitDays), new(units.UnitRate), new(units.UseRate), new(units.UseDensity),
 		new(units.LandPerUse), new(units.WaterRate), new(units.Days), new(units.Fraction), new(units.TemperatureDifference),
+		new(units.Milk), new(units.LiveGain), new(units.NutrientRate), new(units.EnergyRate), new(units.EnergyDensity), new(units.Speed),
 	}
 }
 
@@ -110,6 +111,13 @@ var definitions = map[string]string{
 	"CubicMetrePerDay": "1", "LitrePerDay": "1 / 1000", "GallonPerDay": "gal",
 	"Day": "1", "Week": "7", "Hour": "1 / 24",
 	"Whole": "1", "Percent": "1 / 100", "PoundPerShortTon": "1 / 2000",
+	"MilkKilogramPerDay": "1", "MilkPoundPerDay": "lb",
+	"GainKilogramPerDay": "1", "GainGramPerDay": "1 / 1000", "GainPoundPerDay": "lb",
+	"NutrientKilogramPerDay": "1", "NutrientGramPerDay": "1 / 1000", "NutrientPoundPerDay": "lb",
+	"MegajoulePerDay": "1", "KilojoulePerDay": "1 / 1000", "MegacaloriePerDay": "4.184", "KilocaloriePerDay": "4.184 / 1000",
+	"MegajoulePerKilogram": "1", "MegacaloriePerKilogram": "4.184", "KilocaloriePerKilogram": "4.184 / 1000",
+	"MegacaloriePerPound": "4.184 / lb", "KilocaloriePerPound": "4.184 / 1000 / lb",
+	"MetrePerDay": "1", "MetrePerSecond": "24 * 3600", "KilometrePerHour": "24 * 1000", "MilePerHour": "24 * 1760 * yd",
 	"CelsiusDegree": "1", "FahrenheitDegree": "5 / 9",
 }
 
@@ -206,6 +214,9 @@ func TestAccessorsBearTheirUnit(t *testing.T) {
 		{"28 % as a share", (28 * units.Percent).Whole(), 0.28},
 		{"1 t/ha in kg/ha", units.TonnePerHectare.KilogramsPerHectare(), 1000},
 		{"2 weeks in hours", (2 * units.Week).Hours(), 336},
+		{"1 km/h in m/s", (3.6 * units.KilometrePerHour).MetresPerSecond(), 1},
+		{"1 Mcal in kJ", units.MegacaloriePerDay.KilojoulesPerDay(), 4184},
+		{"1 lb/day in g/day", units.GainPoundPerDay.GramsPerDay(), 453.59237},
 		{"1 AUY in AUM", units.AnimalUnitYear.Months(), 12},
 	} {
 		if math.Abs(c.got-c.want) > 1e-12*c.want {

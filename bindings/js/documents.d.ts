@@ -5,6 +5,34 @@
 
 import type { Scalar, Step } from "./core.js";
 
+/** BreedingRow is a row of the table of breeding. */
+export interface HerdBreedingRow {
+  /** Animal is the animal, lower case with hyphens. */
+  animal: string;
+  /** Figure is what is counted. */
+  figure: "gestation" | "cycle" | "heat length" | "first heat" | "incubation";
+  /** By is whose figure it is. */
+  by: "frandson" | "lists" | "other lists" | "virginia" | "missouri" | "hair sheep" | "alpaca farm" | "merck" | "mississippi";
+  /** Mean is the printed mean; where print gives a span alone, its middle. */
+  mean: number;
+  /** Span is the printed range, the mean at both ends where print gives none. */
+  span: { low: number; high: number };
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** ExpectedDates is a day to be expected, with the days that print allows around it: the same day three times where print gives no range. */
+export interface HerdExpectedDates {
+  /** Early is the first day of the printed range. */
+  early: string;
+  /** Likely is the day by the printed mean. */
+  likely: string;
+  /** Late is the last day of the printed range. */
+  late: string;
+}
+
 /** StageIntake is what an animal of a class eats at a stage. */
 export interface HerdStageIntake {
   /** Stage is the stage that the row is of. */
@@ -24,7 +52,7 @@ export interface HerdClass {
   /** Name is the row's name, lower case with hyphens. */
   name: string;
   /** Kind is the sort of animal. */
-  kind: "cattle" | "sheep" | "goats" | "horses" | "pigs" | "chickens" | "turkeys" | "geese" | "ducks";
+  kind: "cattle" | "sheep" | "goats" | "horses" | "pigs" | "chickens" | "turkeys" | "geese" | "ducks" | "camelids" | "deer" | "rabbits" | "donkeys";
   /** Need is the class's place in the order of grazing. */
   need?: "milk" | "growth" | "suckling" | "upkeep" | "rooting" | "gleaning";
   /** Weight is the live weight of one animal. */
@@ -51,6 +79,130 @@ export interface HerdClass {
   note?: string;
   /** Keys of your own. */
   [own: `x-${string}`]: unknown;
+}
+
+/** Room is a row of the table of outdoor room: how many head of a class print puts on an area of pasture. It is room to walk and rest, not feed: what the grass carries is another sum. */
+export interface HerdRoom {
+  /** Class is the stock in words, lower case with hyphens. */
+  class: string;
+  /** Rate is the printed span of head on an area. */
+  rate: { low: number; high: number };
+  /** When says what the figure holds for. */
+  when: string;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** OverlapRow is a printed overlap of two diets. */
+export interface HerdOverlapRow {
+  /** Name is the pair with its season and place, lower case with hyphens. */
+  name: string;
+  /** Share is the share of the diets in common. */
+  share: { low: number; high: number };
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** DrinkingRow is a row of the table of Drinking. */
+export interface HerdDrinkingRow {
+  /** Animal is the animal with its circumstances, lower case with hyphens. */
+  animal: string;
+  /** By is whose figure it is. */
+  by: "kansas" | "ohio" | "lincoln" | "carolina" | "australia" | "dakota" | "dakota table" | "compilation" | "south dakota";
+  /** Head is the number of animals that the figure is for. */
+  head: number;
+  /** Days is the time that the figure is for. */
+  days: number;
+  /** Water is the printed span for so many animals and so many days. */
+  water: { low: number; high: number };
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** ReckoningDefinition tells what one unit of a reckoning is. */
+export interface HerdReckoningDefinition {
+  /** Reckoning is whose unit it is. */
+  reckoning: "weight" | "metabolic" | "vallentine" | "manitoba" | "smallholder" | "extension" | "california" | "texas" | "federal" | "bryan" | "montana" | "idaho" | "southern" | "iowa horses" | "jornada" | "mexico" | "south africa" | "european" | "nix" | "entry level" | "stewardship" | "scottish" | "adult equivalent" | "dry sheep mla" | "dry sheep victoria" | "dry sheep merino" | "dry sheep south australia" | "dry sheep tasmania" | "new zealand" | "new zealand smallholding" | "tropical weight" | "tropical short" | "tropical storck" | "tropical chewaka" | "greylags";
+  /** Unit is the sort of unit. */
+  unit: "animal unit" | "livestock unit" | "adult" | "dry sheep" | "stock unit" | "tropical" | "ewe";
+  /** What is one unit, in words. */
+  what: string;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how it was come by. */
+  mark: string;
+}
+
+/** Reckoned is a number of units together with the reckoning they are of. It has no plus sign: Plus refuses another reckoning. */
+export interface HerdReckoned {
+  /** Value is the number of units. */
+  value: number;
+  /** Reckoning is what one unit is. */
+  reckoning: "weight" | "metabolic" | "vallentine" | "manitoba" | "smallholder" | "extension" | "california" | "texas" | "federal" | "bryan" | "montana" | "idaho" | "southern" | "iowa horses" | "jornada" | "mexico" | "south africa" | "european" | "nix" | "entry level" | "stewardship" | "scottish" | "adult equivalent" | "dry sheep mla" | "dry sheep victoria" | "dry sheep merino" | "dry sheep south australia" | "dry sheep tasmania" | "new zealand" | "new zealand smallholding" | "tropical weight" | "tropical short" | "tropical storck" | "tropical chewaka" | "greylags";
+}
+
+/** EquivalentRow is a row of a table of equivalents: what some animals of a class count in the units of a reckoning. */
+export interface HerdEquivalentRow {
+  /** Reckoning is whose row it is. */
+  reckoning: "weight" | "metabolic" | "vallentine" | "manitoba" | "smallholder" | "extension" | "california" | "texas" | "federal" | "bryan" | "montana" | "idaho" | "southern" | "iowa horses" | "jornada" | "mexico" | "south africa" | "european" | "nix" | "entry level" | "stewardship" | "scottish" | "adult equivalent" | "dry sheep mla" | "dry sheep victoria" | "dry sheep merino" | "dry sheep south australia" | "dry sheep tasmania" | "new zealand" | "new zealand smallholding" | "tropical weight" | "tropical short" | "tropical storck" | "tropical chewaka" | "greylags";
+  /** Class is the stock in words, lower case with hyphens. */
+  class: string;
+  /** Head is the number of animals that Units is for. */
+  head: number;
+  /** Units is the printed span for so many. */
+  units: { low: number; high: number };
+  /** Weight is the live weight that print names, 0 where it names none. */
+  weight: number;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+  /** Note says what else print says of the class. */
+  note?: string;
+}
+
+/** ManureUnits is a number of animal units as rules on manure count them. They say how much dung a barn makes, not how much grass is eaten, and are a type of their own that no reckoning of forage takes. */
+export interface HerdManureUnits {
+  /** Value is the number of units. */
+  value: number;
+}
+
+/** ManureUnitRow is a row of a statute's table: what one animal counts. */
+export interface HerdManureUnitRow {
+  /** Class is the stock in words, lower case with hyphens. */
+  class: string;
+  /** Each is what one animal counts. */
+  each: HerdManureUnits;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** IntakeFigure is a printed figure of what one animal of a stated kind ate, or is reckoned to eat, in a day. */
+export interface HerdIntakeFigure {
+  /** Name is the row's name, lower case with hyphens. */
+  name: string;
+  /** Kind is the sort of animal. */
+  kind: "cattle" | "sheep" | "goats" | "horses" | "pigs" | "chickens" | "turkeys" | "geese" | "ducks" | "camelids" | "deer" | "rabbits" | "donkeys";
+  /** Weight is the live weight that print tells, 0 where it tells none. */
+  weight: number;
+  /** Intake is the printed span, the two ends alike where print gives one figure. */
+  intake: { low: number; high: number };
+  /** Pasture tells that the figure is the grazed part alone, measured on pasture. */
+  pasture: boolean;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+  /** Note says what a reader of the row should know. */
+  note?: string;
 }
 
 /** Event is a change in a group: what is left out stays as it was. */
@@ -87,6 +239,110 @@ export interface HerdState {
   weight: number;
   /** Stage is the stage of them all. */
   stage: "dry" | "late gestation" | "lactating" | "growing" | "laying";
+}
+
+/** GrowthFigure is a printed figure of growth on complete feed. */
+export interface HerdGrowthFigure {
+  /** Name is the row's name, lower case with hyphens. */
+  name: string;
+  /** Kind is the sort of animal. */
+  kind: "cattle" | "sheep" | "goats" | "horses" | "pigs" | "chickens" | "turkeys" | "geese" | "ducks" | "camelids" | "deer" | "rabbits" | "donkeys";
+  /** Gain is the printed span of growth. */
+  gain: { low: number; high: number };
+  /** Usual is the growth that print reckons with, 0 where it gives a span only. */
+  usual: number;
+  /** From is the weight at the start, 0 where print gives none. */
+  from: number;
+  /** Market is the weight at the end, 0 where print gives none. */
+  market: number;
+  /** Conversion is the feed for each unit of gain, 0 where print gives none. */
+  conversion: number;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+  /** Note says what a reader of the row should know. */
+  note?: string;
+}
+
+/** HeatStep is a row of the scales of heat. */
+export interface HerdHeatStep {
+  /** Scale is the scale that the row is of. */
+  scale: "safety index" | "dairy index" | "high yield index" | "dairy classes" | "slovenian classes";
+  /** From is the lowest index of the class. */
+  from: number;
+  /** Level is the class. */
+  level: "none" | "mild" | "moderate" | "stressed" | "severe" | "very severe" | "alert" | "danger" | "emergency";
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** WaterLimit is a row of the limits of stock water. */
+export interface HerdWaterLimit {
+  /** Scale is what is measured and whose limit it is. */
+  scale: "montana solids" | "dakota solids" | "saskatchewan solids" | "laboratory solids" | "dakota sulfate" | "dakota sulfate earlier" | "south dakota sulfate" | "canadian sulfate" | "saskatchewan sulfate" | "laboratory sulfate" | "south dakota nitrate nitrogen" | "south dakota nitrate" | "minnesota nitrate nitrogen";
+  /** For is the sort of stock. */
+  for: "grown" | "breeding" | "young" | "poultry";
+  /** From is where the class begins, in ppm. */
+  from: number;
+  /** Over tells that the figure itself does not yet belong to the class. */
+  over: boolean;
+  /** Grade is the class. */
+  grade: "good" | "analyse" | "loosens" | "satisfactory" | "reasonable" | "poor" | "risk" | "unfit";
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** ExcretionRow is a row of the table of Excretion. What print does not give is 0. */
+export interface HerdExcretionRow {
+  /** Animal is the animal, lower case with hyphens. */
+  animal: string;
+  /** By is whose figure it is. */
+  by: "england" | "england earlier" | "ulster" | "wisconsin" | "for first crop" | "ireland" | "scotland" | "handbook" | "watershed" | "guideline" | "chamber" | "paper" | "elsewhere";
+  /** Head is the number of animals that the figure is for; 0 where it goes by weight. */
+  head: number;
+  /** Weight is the live weight that the figure is for; 0 where it goes by head. */
+  weight: number;
+  /** Days is the time that the figure is for; 0 where it is for a bird's life. */
+  days: number;
+  /** Volume is the volume of the manure. */
+  volume: number;
+  /** Manure is the mass of the manure. */
+  manure: number;
+  /** Nitrogen is N. */
+  nitrogen: number;
+  /** Phosphorus is P. */
+  phosphorus: number;
+  /** Phosphate is P2O5, where print gives it so. */
+  phosphate: number;
+  /** Potassium is K. */
+  potassium: number;
+  /** Potash is K2O, where print gives it so. */
+  potash: number;
+  /** Sulfur is S. */
+  sulfur: number;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** WormRow is a row of the table of WormDays. */
+export interface HerdWormRow {
+  /** Stage is what is counted. */
+  stage: "egg to infective" | "infective to laying" | "larvae peak" | "larvae down" | "larvae dead" | "move out";
+  /** By is whose figure it is. */
+  by: "west virginia" | "ohio" | "temperate" | "tropics" | "ncat" | "trade";
+  /** Days is the printed span. */
+  days: { low: number; high: number };
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
 }
 
 /** WaterFigure is a row of the water table: what is drunk in a day by so many head, or by so much live weight. */
@@ -441,6 +697,8 @@ export interface GrazingFeed {
   harvest_loss?: string;
   /** true where food scraps are fed */
   scraps?: boolean;
+  /** true where any feed holds monensin or another ionophore */
+  ionophores?: boolean;
   /** true where feed or mineral made for other stock is within reach of sheep */
   minerals?: boolean;
   note?: string;
@@ -519,6 +777,34 @@ export interface GrazingNote {
   values: Record<string, unknown>;
   /** in the reader's units */
   english: string;
+}
+
+/** Place is a class's place in the order of grazing. */
+export interface GrazingPlace {
+  /** the row's name */
+  class: string;
+  /** its part */
+  role: "lead" | "follow" | "clean up";
+  /** the leader, at the least */
+  behind_days: number;
+  /** in words */
+  why: string;
+  /** keys of SOURCES.md, or that it is common practice */
+  source: string;
+}
+
+/** Conflict is two kinds of stock of which one must not come on the ground of the other. */
+export interface GrazingConflict {
+  /** was on the ground */
+  before: "cattle" | "sheep" | "goats" | "horses" | "pigs" | "chickens" | "turkeys" | "geese" | "ducks" | "camelids" | "deer" | "rabbits" | "donkeys";
+  /** must not follow */
+  after: "cattle" | "sheep" | "goats" | "horses" | "pigs" | "chickens" | "turkeys" | "geese" | "ducks" | "camelids" | "deer" | "rabbits" | "donkeys";
+  /** of the caution */
+  code: string;
+  /** in words */
+  why: string;
+  /** keys of SOURCES.md */
+  source: string;
 }
 
 /** Plan is the season of a farm, day by day, and what comes of it. As JSON its quantities are numbers in base units under keys that end in the unit. */

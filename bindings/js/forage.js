@@ -18,7 +18,7 @@ import { call, evaluate, formula, numberOf } from "./core.js";
 export function monthGrowth(given) {
   return evaluate(monthGrowthFormula, given, given?.annual, given?.share, given?.days);
 }
-const monthGrowthFormula = formula(17, "forage.MonthGrowth", { annual: "Yield", share: "Fraction", days: "Days" });
+const monthGrowthFormula = formula(79, "forage.MonthGrowth", { annual: "Yield", share: "Fraction", days: "Days" });
 
 /**
  * meanGrowth returns the mean daily growth between two measurements of a stand that nothing grazed. It is below zero where the stand lost mass.
@@ -36,7 +36,7 @@ const monthGrowthFormula = formula(17, "forage.MonthGrowth", { annual: "Yield", 
 export function meanGrowth(given) {
   return evaluate(meanGrowthFormula, given, given?.now, given?.then, given?.days);
 }
-const meanGrowthFormula = formula(18, "forage.MeanGrowth", { now: "Yield", then: "Yield", days: "Days" });
+const meanGrowthFormula = formula(80, "forage.MeanGrowth", { now: "Yield", then: "Yield", days: "Days" });
 
 /**
  * regrown returns what an ungrazed stand holds after so many days of one weather: the logistic curve, exact for any step.
@@ -57,7 +57,7 @@ const meanGrowthFormula = formula(18, "forage.MeanGrowth", { now: "Yield", then:
 export function regrown(given) {
   return evaluate(regrownFormula, given, given?.start, given?.ceiling, given?.peak, given?.days);
 }
-const regrownFormula = formula(19, "forage.Regrown", { start: "Yield", ceiling: "Yield", peak: "Growth", days: "Days" });
+const regrownFormula = formula(81, "forage.Regrown", { start: "Yield", ceiling: "Yield", peak: "Growth", days: "Days" });
 
 /**
  * daysToRegrow returns the time in which an ungrazed stand comes from one mass to another: Regrown turned round.
@@ -76,7 +76,7 @@ const regrownFormula = formula(19, "forage.Regrown", { start: "Yield", ceiling: 
 export function daysToRegrow(given) {
   return evaluate(daysToRegrowFormula, given, given?.start, given?.target, given?.ceiling, given?.peak);
 }
-const daysToRegrowFormula = formula(20, "forage.DaysToRegrow", { start: "Yield", target: "Yield", ceiling: "Yield", peak: "Growth" });
+const daysToRegrowFormula = formula(82, "forage.DaysToRegrow", { start: "Yield", target: "Yield", ceiling: "Yield", peak: "Growth" });
 
 /**
  * meanToPeak returns the mean growth from the mass left to the mass at turn-in, as a share of the fastest growth of the curve. A stand grazed by the book moves between these two alone, so that a growth known of the month is the mean of this stretch and not the fastest.
@@ -94,7 +94,7 @@ const daysToRegrowFormula = formula(20, "forage.DaysToRegrow", { start: "Yield",
 export function meanToPeak(given) {
   return evaluate(meanToPeakFormula, given, given?.leave, given?.turnIn, given?.ceiling);
 }
-const meanToPeakFormula = formula(21, "forage.MeanToPeak", { leave: "Yield", turnIn: "Yield", ceiling: "Yield" });
+const meanToPeakFormula = formula(83, "forage.MeanToPeak", { leave: "Yield", turnIn: "Yield", ceiling: "Yield" });
 
 /**
  * peakGrowth returns the fastest growth of the curve whose mean growth between two grazings is given.
@@ -111,7 +111,7 @@ const meanToPeakFormula = formula(21, "forage.MeanToPeak", { leave: "Yield", tur
 export function peakGrowth(given) {
   return evaluate(peakGrowthFormula, given, given?.mean, given?.meanToPeak);
 }
-const peakGrowthFormula = formula(22, "forage.PeakGrowth", { mean: "Growth", meanToPeak: "number" });
+const peakGrowthFormula = formula(84, "forage.PeakGrowth", { mean: "Growth", meanToPeak: "number" });
 
 /**
  * bloatRisk tells whether the share of legume in a stand raises the risk of bloat for cattle, sheep and goats on it. Bloat kills within hours. A low class is not a safe stand: hungry stock, young or wet legume and a sudden change of feed bring bloat on less, and the printed threshold is one body's rule. Fill stock with hay before a first turn-in onto legume, look at them often, and ask a vet about prevention beforehand; a swollen left flank is a case for the vet at once. The kind of legume counts as well: trefoil and sainfoin hold tannins and are said not to bloat, alfalfa and clovers do (FORAGEBEEF-BLOAT).
@@ -149,7 +149,7 @@ export function bloatRisk(given = {}) {
 export function available(given) {
   return evaluate(availableFormula, given, given?.height, given?.residual, given?.density);
 }
-const availableFormula = formula(23, "forage.Available", { height: "Height", residual: "Height", density: "Density" });
+const availableFormula = formula(85, "forage.Available", { height: "Height", residual: "Height", density: "Density" });
 
 /**
  * standing returns the dry matter of a whole stand, from the soil up.
@@ -168,7 +168,7 @@ const availableFormula = formula(23, "forage.Available", { height: "Height", res
 export function standing(given) {
   return evaluate(standingFormula, given, given?.height, given?.density);
 }
-const standingFormula = formula(24, "forage.Standing", { height: "Height", density: "Density" });
+const standingFormula = formula(86, "forage.Standing", { height: "Height", density: "Density" });
 
 /**
  * heightOf returns the height at which a stand of a density holds so much dry matter: Standing turned round.
@@ -185,7 +185,7 @@ const standingFormula = formula(24, "forage.Standing", { height: "Height", densi
 export function heightOf(given) {
   return evaluate(heightOfFormula, given, given?.yield, given?.density);
 }
-const heightOfFormula = formula(25, "forage.HeightOf", { yield: "Yield", density: "Density" });
+const heightOfFormula = formula(87, "forage.HeightOf", { yield: "Yield", density: "Density" });
 
 /**
  * plateAvailable returns the dry matter above the compressed height to be left.
@@ -205,7 +205,7 @@ const heightOfFormula = formula(25, "forage.HeightOf", { yield: "Yield", density
 export function plateAvailable(given) {
   return evaluate(plateAvailableFormula, given, given?.height, given?.residual, given?.density);
 }
-const plateAvailableFormula = formula(26, "forage.PlateAvailable", { height: "PlateHeight", residual: "PlateHeight", density: "PlateDensity" });
+const plateAvailableFormula = formula(88, "forage.PlateAvailable", { height: "PlateHeight", residual: "PlateHeight", density: "PlateDensity" });
 
 /**
  * dryMatterContent returns the dry matter of a sample as a share of it fresh.
@@ -223,7 +223,7 @@ const plateAvailableFormula = formula(26, "forage.PlateAvailable", { height: "Pl
 export function dryMatterContent(given) {
   return evaluate(dryMatterContentFormula, given, given?.fresh, given?.dry, given?.plate);
 }
-const dryMatterContentFormula = formula(27, "forage.DryMatterContent", { fresh: "Mass", dry: "Mass", plate: "Mass" });
+const dryMatterContentFormula = formula(89, "forage.DryMatterContent", { fresh: "Mass", dry: "Mass", plate: "Mass" });
 
 /**
  * pastures gives the rows of the library, as copies of the caller's own. Where a density row and a growth row are put together in one pasture, the pairing is ours and the row's note says which growth row it is.
@@ -341,7 +341,7 @@ export function shareOf(given = {}) {
 export function usableShare(given) {
   return evaluate(usableShareFormula, given, given?.stay);
 }
-const usableShareFormula = formula(28, "forage.UsableShare", { stay: "Days" });
+const usableShareFormula = formula(90, "forage.UsableShare", { stay: "Days" });
 
 /**
  * usable returns the dry matter that may be taken from an area.
@@ -359,7 +359,7 @@ const usableShareFormula = formula(28, "forage.UsableShare", { stay: "Days" });
 export function usable(given) {
   return evaluate(usableFormula, given, given?.yield, given?.area, given?.use);
 }
-const usableFormula = formula(29, "forage.Usable", { yield: "Yield", area: "Area", use: "Fraction" });
+const usableFormula = formula(91, "forage.Usable", { yield: "Yield", area: "Area", use: "Fraction" });
 
 /**
  * allotment returns the forage to offer in a day so that stock can eat their intake of it.
@@ -378,7 +378,7 @@ const usableFormula = formula(29, "forage.Usable", { yield: "Yield", area: "Area
 export function allotment(given) {
   return evaluate(allotmentFormula, given, given?.intake, given?.efficiency);
 }
-const allotmentFormula = formula(30, "forage.Allotment", { intake: "Demand", efficiency: "Fraction" });
+const allotmentFormula = formula(92, "forage.Allotment", { intake: "Demand", efficiency: "Fraction" });
 
 /**
  * landPerUnitMonth returns the land that feeds one animal unit through a month of the season.
@@ -400,4 +400,4 @@ const allotmentFormula = formula(30, "forage.Allotment", { intake: "Demand", eff
 export function landPerUnitMonth(given) {
   return evaluate(landPerUnitMonthFormula, given, given?.demand, given?.days, given?.annual, given?.share, given?.use);
 }
-const landPerUnitMonthFormula = formula(31, "forage.LandPerUnitMonth", { demand: "Demand", days: "Days", annual: "Yield", share: "Fraction", use: "Fraction" });
+const landPerUnitMonthFormula = formula(93, "forage.LandPerUnitMonth", { demand: "Demand", days: "Days", annual: "Yield", share: "Fraction", use: "Fraction" });

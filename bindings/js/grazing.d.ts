@@ -265,6 +265,30 @@ export function wireLength(given: { fence: Scalar; wires: number }): number;
 export function wireLength(given: { fence: Values; wires: number | Column }): number | Float64Array;
 
 /**
+ * order gives the order in which classes of stock graze one after the other: the highest need leads, other ruminants and horses follow a day behind one another, pigs come behind them, birds last, three days behind the ruminants.
+ * 
+ * Method: sorted by the need of the class row, those of one need as given; a day between groups, and for birds three days behind the group before them where that is a ruminant or a horse
+ * 
+ * Errors: a *units.ParseError that lists the rows, where none has the name
+ * 
+ * Note: the order is common practice without an agreed source; print has the part that those of higher need go first [MISSOURI-FSRC-1994]. Calves ahead of their dams gained half a pound a day more in one report [MISSOURI-LEADER-FOLLOWER], and a dairy trial found no gain in the mean of both groups [MAYNE-LEADER-FOLLOWER]. Three days for birds is custom, meant for fly larvae; the one controlled trial found no effect [PHILLIPS-BROILERS].
+ * 
+ * Source: MISSOURI-FSRC-1994 higher need first; the rest is common practice
+ * 
+ * @param given.classes 
+ * @returns a list of GrazingPlace
+ */
+export function order(given: { classes: ReadonlyArray<string> }): Array<documents.GrazingPlace>;
+
+/**
+ * conflicts gives the table of what must not follow what on the same ground. A pair that is not in it is no promise of safety.
+ * 
+ * Source: ours: a collection, each pair with its source
+ * @returns a list of GrazingConflict
+ */
+export function conflicts(): Array<documents.GrazingConflict>;
+
+/**
  * paddocks returns the number of paddocks that lets each one rest, exact and not rounded.
  * 
  * Formula: rest / stay + groups

@@ -18,7 +18,7 @@ import { call, evaluate, formula, numberOf, numbersOf } from "./core.js";
 export function passes(given) {
   return evaluate(passesFormula, given, given?.rain);
 }
-const passesFormula = formula(32, "rainfall.Passes", { rain: "RainDepth" });
+const passesFormula = formula(94, "rainfall.Passes", { rain: "RainDepth" });
 
 /**
  * rotationDays returns the length of a rotation that lets the grass form so many leaves between two grazings.
@@ -37,7 +37,7 @@ const passesFormula = formula(32, "rainfall.Passes", { rain: "RainDepth" });
 export function rotationDays(given) {
   return evaluate(rotationDaysFormula, given, given?.leaf, given?.leaves);
 }
-const rotationDaysFormula = formula(33, "rainfall.RotationDays", { leaf: "Days", leaves: "number" });
+const rotationDaysFormula = formula(95, "rainfall.RotationDays", { leaf: "Days", leaves: "number" });
 
 /**
  * passesBySeason returns how often the length of the season lets the land be grazed.
@@ -56,7 +56,7 @@ const rotationDaysFormula = formula(33, "rainfall.RotationDays", { leaf: "Days",
 export function passesBySeason(given) {
   return evaluate(passesBySeasonFormula, given, given?.season, given?.rotation);
 }
-const passesBySeasonFormula = formula(34, "rainfall.PassesBySeason", { season: "Days", rotation: "Days" });
+const passesBySeasonFormula = formula(96, "rainfall.PassesBySeason", { season: "Days", rotation: "Days" });
 
 /**
  * forageShare returns the forage of a year as a share of the usual, from the rain of the key months as a share of their normal.
@@ -74,7 +74,7 @@ const passesBySeasonFormula = formula(34, "rainfall.PassesBySeason", { season: "
 export function forageShare(given) {
   return evaluate(forageShareFormula, given, given?.rainShare);
 }
-const forageShareFormula = formula(35, "rainfall.ForageShare", { rainShare: "Fraction" });
+const forageShareFormula = formula(97, "rainfall.ForageShare", { rainShare: "Fraction" });
 
 /**
  * shareOfNormal returns rain as a share of the normal of the same time.
@@ -91,7 +91,7 @@ const forageShareFormula = formula(35, "rainfall.ForageShare", { rainShare: "Fra
 export function shareOfNormal(given) {
   return evaluate(shareOfNormalFormula, given, given?.rain, given?.normal);
 }
-const shareOfNormalFormula = formula(36, "rainfall.ShareOfNormal", { rain: "RainDepth", normal: "RainDepth" });
+const shareOfNormalFormula = formula(98, "rainfall.ShareOfNormal", { rain: "RainDepth", normal: "RainDepth" });
 
 /**
  * monthNormals gives the mean rain of each calendar month, January first, over the years of the record that have it.

@@ -72,11 +72,11 @@ export const kgPerSquareMetreDay = 1;
 export const kgPerHectareDay = 0.0001;
 /** lb/ac/day: Growth. */
 export const lbPerAcreDay = 0.0001120851156194456;
-/** kg/day: Demand. */
+/** kg/day: Demand, Milk, LiveGain, NutrientRate. */
 export const kgPerDay = 1;
-/** g/day: Demand. */
+/** g/day: Demand, LiveGain, NutrientRate. */
 export const gramPerDay = 0.001;
-/** lb/day: Demand. */
+/** lb/day: Demand, Milk, LiveGain, NutrientRate. */
 export const lbPerDay = 0.45359237;
 /** head/m2: HeadRate. */
 export const headPerSquareMetre = 1;
@@ -144,6 +144,32 @@ export const lbPerShortTon = 0.0005;
 export const celsiusDegree = 1;
 /** °F: TemperatureDifference. */
 export const fahrenheitDegree = 0.5555555555555556;
+/** MJ/day: EnergyRate. */
+export const mjPerDay = 1;
+/** kJ/day: EnergyRate. */
+export const kjPerDay = 0.001;
+/** Mcal/day: EnergyRate. */
+export const mcalPerDay = 4.184;
+/** kcal/day: EnergyRate. */
+export const kcalPerDay = 0.004184;
+/** MJ/kg: EnergyDensity. */
+export const mjPerKg = 1;
+/** Mcal/kg: EnergyDensity. */
+export const mcalPerKg = 4.184;
+/** kcal/kg: EnergyDensity. */
+export const kcalPerKg = 0.004184;
+/** Mcal/lb: EnergyDensity. */
+export const mcalPerLb = 9.224141049815278;
+/** kcal/lb: EnergyDensity. */
+export const kcalPerLb = 0.009224141049815279;
+/** m/day: Speed. */
+export const metrePerDay = 1;
+/** m/s: Speed. */
+export const metrePerS = 86400;
+/** km/h: Speed. */
+export const kilometrePerHour = 24000;
+/** mph: Speed. */
+export const mph = 38624.256;
 
 /** A temperature from degrees Fahrenheit. */
 export const fahrenheit = (degrees) => (degrees - 32) / 1.8;

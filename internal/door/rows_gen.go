@@ -12,6 +12,718 @@ import (
 	"example.org/soum/units"
 )
 
+func rowsHerdHeadPerArea(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		room := c0[i*s0]
+		if room > 0 && room <= math.MaxFloat64 {
+			if v := 1.0 / room; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.HeadPerArea(units.Area(room))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdCriticalTemperature(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		coat := c0[i*s0]
+		flesh := c1[i*s1]
+		v, err := herd.CriticalTemperature(herd.Coat(whole(coat)), herd.Flesh(whole(flesh)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdWindChill(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		temperature := c0[i*s0]
+		wind := c1[i*s1]
+		rule := c2[i*s2]
+		v, err := herd.WindChill(units.Temperature(temperature), units.Speed(wind), herd.ChillRule(whole(rule)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdColdNeed(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		need := c0[i*s0]
+		critical := c1[i*s1]
+		chill := c2[i*s2]
+		rule := c3[i*s3]
+		v, err := herd.ColdNeed(units.NutrientRate(need), units.Temperature(critical), units.Temperature(chill), herd.ColdRule(whole(rule)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdExtraForage(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		need := c0[i*s0]
+		tdn := c1[i*s1]
+		if need >= 0 && need <= math.MaxFloat64 && tdn > 0 && tdn <= 100*float64(units.Percent) {
+			if v := need / tdn; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.ExtraForage(units.NutrientRate(need), units.Fraction(tdn))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDietShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		kind := c0[i*s0]
+		plants := c1[i*s1]
+		place := c2[i*s2]
+		v, err := herd.DietShare(herd.Kind(whole(kind)), herd.Plants(whole(plants)), units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdCoGrazing(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		alone := c0[i*s0]
+		overlap := c1[i*s1]
+		if alone >= 0 && alone <= math.MaxFloat64 && overlap >= 0 && overlap <= 100*float64(units.Percent) {
+			if v := alone*(1.0-overlap) + alone*overlap*0.5; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.CoGrazing(alone, units.Fraction(overlap))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdAddOn(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		by := c0[i*s0]
+		cows := c1[i*s1]
+		place := c2[i*s2]
+		v, err := herd.AddOn(herd.AddOnSource(whole(by)), cows, units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdBeefWater(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		drinker := c0[i*s0]
+		temperature := c1[i*s1]
+		v, err := herd.BeefWater(herd.BeefDrinker(whole(drinker)), units.Temperature(temperature))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdCowWater(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		milk := c1[i*s1]
+		temperature := c2[i*s2]
+		v, err := herd.CowWater(units.LiveWeight(weight), units.Milk(milk), units.Temperature(temperature))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDairyWater(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		milk := c0[i*s0]
+		v, err := herd.DairyWater(units.Milk(milk))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdWaterByWeight(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		curve := c0[i*s0]
+		weight := c1[i*s1]
+		v, err := herd.WaterByWeight(herd.WaterCurve(whole(curve)), units.LiveWeight(weight))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdWaterByFeed(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		rule := c0[i*s0]
+		feed := c1[i*s1]
+		place := c2[i*s2]
+		v, err := herd.WaterByFeed(herd.FeedWater(whole(rule)), units.Demand(feed), units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdPeakWater(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		average := c0[i*s0]
+		if average >= 0 && average <= math.MaxFloat64 {
+			if v := average * 2.0; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.PeakWater(units.WaterRate(average))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdFatCorrectedMilk(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		milk := c0[i*s0]
+		fat := c1[i*s1]
+		if milk >= 0 && milk <= math.MaxFloat64 && fat >= 0 && fat <= 100*float64(units.Percent) {
+			if v := milk * (0.4 + 15.0*fat); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.FatCorrectedMilk(units.Milk(milk), units.Fraction(fat))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdGoatEnergy(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		gain := c1[i*s1]
+		milk := c2[i*s2]
+		v, err := herd.GoatEnergy(units.LiveWeight(weight), units.LiveGain(gain), units.Milk(milk))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdGoatProtein(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		energy := c0[i*s0]
+		kind := c1[i*s1]
+		v, err := herd.GoatProtein(units.EnergyRate(energy), herd.ProteinKind(whole(kind)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdMaintenanceEnergy(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		v, err := herd.MaintenanceEnergy(units.LiveWeight(weight))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdEnergyForGain(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		intake := c0[i*s0]
+		need := c1[i*s1]
+		maintenance := c2[i*s2]
+		gain := c3[i*s3]
+		if intake >= 0 && intake <= math.MaxFloat64 && need >= 0 && need <= math.MaxFloat64 && maintenance > 0 && maintenance <= math.MaxFloat64 && gain >= 0 && gain <= math.MaxFloat64 {
+			if v := (intake - need/maintenance) * gain; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.EnergyForGain(units.Demand(intake), units.EnergyRate(need), units.EnergyDensity(maintenance), units.EnergyDensity(gain))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdEnergyOfNutrients(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		tdn := c0[i*s0]
+		chain := c1[i*s1]
+		level := c2[i*s2]
+		v, err := herd.EnergyOfNutrients(units.NutrientRate(tdn), herd.EnergyChain(whole(chain)), herd.EnergyLevel(whole(level)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdUpkeepNutrient(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		table := c0[i*s0]
+		weight := c1[i*s1]
+		v, err := herd.UpkeepNutrient(herd.UpkeepTable(whole(table)), units.LiveWeight(weight))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdEweEnergy(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		v, err := herd.EweEnergy(units.LiveWeight(weight))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdFeedNeed(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		stock := c0[i*s0]
+		value := c1[i*s1]
+		v, err := herd.FeedNeed(herd.NeedStock(whole(stock)), herd.FeedValue(whole(value)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdConversion(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		from := c0[i*s0]
+		to := c1[i*s1]
+		v, err := herd.Conversion(herd.Reckoning(whole(from)), herd.Reckoning(whole(to)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdTropicalUnits(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		if weight >= 0 && weight <= math.MaxFloat64 {
+			if v := math.Pow(weight/250.0, 0.75); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.TropicalUnits(units.LiveWeight(weight))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdNewZealandUnits(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		lambing := c1[i*s1]
+		if weight > 25*float64(units.LiveKilogram) && weight <= math.MaxFloat64 && lambing >= 0 && lambing <= math.MaxFloat64 {
+			if v := 1.0 + 0.1*(weight-40.0)/5.0 + 0.1*(lambing-1.0)/0.2; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.NewZealandUnits(units.LiveWeight(weight), units.Fraction(lambing))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdMerinoDrySheep(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		state := c1[i*s1]
+		v, err := herd.MerinoDrySheep(units.LiveWeight(weight), herd.MerinoState(whole(state)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdBeefIntake(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		tdn := c0[i*s0]
+		stage := c1[i*s1]
+		source := c2[i*s2]
+		v, err := herd.BeefIntake(units.Fraction(tdn), herd.Stage(whole(stage)), herd.BeefSource(whole(source)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdIntakeByFibre(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		ndf := c0[i*s0]
+		capacity := c1[i*s1]
+		if ndf > 0 && ndf <= 100*float64(units.Percent) && capacity >= 1.1*float64(units.Percent) && capacity <= 1.2*float64(units.Percent) && capacity > 0 && capacity <= math.MaxFloat64 {
+			if v := capacity / ndf; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.IntakeByFibre(units.Fraction(ndf), units.Fraction(capacity))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDigestibleDryMatter(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		adf := c0[i*s0]
+		if adf >= 0 && adf <= 100*float64(units.Percent) {
+			if v := 0.889 - 0.779*adf; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.DigestibleDryMatter(units.Fraction(adf))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdForageValue(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		digestible := c0[i*s0]
+		intake := c1[i*s1]
+		index := c2[i*s2]
+		v, err := herd.ForageValue(units.Fraction(digestible), units.Fraction(intake), herd.ForageIndex(whole(index)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDairyIntakeByWeek(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		milk := c0[i*s0]
+		weight := c1[i*s1]
+		week := c2[i*s2]
+		v, err := herd.DairyIntakeByWeek(units.Milk(milk), units.LiveWeight(weight), week)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDairyIntakeByFibre(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		milk := c1[i*s1]
+		ndf := c2[i*s2]
+		v, err := herd.DairyIntakeByFibre(units.LiveWeight(weight), units.Milk(milk), units.Fraction(ndf))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdEweIntake(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		state := c1[i*s1]
+		v, err := herd.EweIntake(units.LiveWeight(weight), herd.EweState(whole(state)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdGoatIntake(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		state := c1[i*s1]
+		gain := c2[i*s2]
+		v, err := herd.GoatIntake(units.LiveWeight(weight), herd.GoatState(whole(state)), units.LiveGain(gain))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdGrowingIntake(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		gain := c1[i*s1]
+		v, err := herd.GrowingIntake(units.LiveWeight(weight), units.LiveGain(gain))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdCattleIntake(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		gain := c1[i*s1]
+		milking := c2[i*s2]
+		more := c3[i*s3]
+		v, err := herd.CattleIntake(units.LiveWeight(weight), units.LiveGain(gain), units.Fraction(milking), more)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdBirdIntake(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		v, err := herd.BirdIntake(units.LiveWeight(weight))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdIntakeFromDroppings(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		droppings := c0[i*s0]
+		each := c1[i*s1]
+		kept := c2[i*s2]
+		if droppings >= 0 && droppings <= math.MaxFloat64 && each >= 0 && each <= math.MaxFloat64 && kept >= 0 && kept < 100*float64(units.Percent) {
+			if v := droppings * each / (1.0 - kept); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.IntakeFromDroppings(droppings, units.DryMatter(each), units.Fraction(kept))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdAsFed(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		feed := c0[i*s0]
+		content := c1[i*s1]
+		if feed >= 0 && feed <= math.MaxFloat64 && content > 0 && content <= 100*float64(units.Percent) {
+			if v := feed / content; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.AsFed(units.DryMatter(feed), units.Fraction(content))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdWeightAfter(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		gain := c1[i*s1]
+		days := c2[i*s2]
+		if weight > 0 && weight <= math.MaxFloat64 && gain >= 0 && gain <= math.MaxFloat64 && days >= 0 && days <= math.MaxFloat64 {
+			if v := weight + gain*days; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.WeightAfter(units.LiveWeight(weight), units.LiveGain(gain), units.Days(days))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDaysToMarket(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		market := c1[i*s1]
+		gain := c2[i*s2]
+		if weight >= 0 && weight <= math.MaxFloat64 && market >= weight && market <= math.MaxFloat64 && gain > 0 && gain <= math.MaxFloat64 {
+			if v := (market - weight) / gain; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.DaysToMarket(units.LiveWeight(weight), units.LiveWeight(market), units.LiveGain(gain))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdFeedToMarket(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		market := c1[i*s1]
+		conversion := c2[i*s2]
+		if weight >= 0 && weight <= math.MaxFloat64 && market >= weight && market <= math.MaxFloat64 && conversion > 0 && conversion <= math.MaxFloat64 {
+			if v := (market - weight) * conversion; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.FeedToMarket(units.LiveWeight(weight), units.LiveWeight(market), conversion)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdHeatIndex(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		form := c0[i*s0]
+		temperature := c1[i*s1]
+		humidity := c2[i*s2]
+		v, err := herd.HeatIndex(herd.HeatForm(whole(form)), units.Temperature(temperature), units.Fraction(humidity))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDewPointHeatIndex(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		temperature := c0[i*s0]
+		dew := c1[i*s1]
+		v, err := herd.DewPointHeatIndex(units.Temperature(temperature), units.Temperature(dew))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdHeatAdjusted(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		index := c0[i*s0]
+		wind := c1[i*s1]
+		sun := c2[i*s2]
+		v, err := herd.HeatAdjusted(index, units.Speed(wind), sun)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDissolvedSolids(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		conductivity := c0[i*s0]
+		if conductivity >= 0 && conductivity <= math.MaxFloat64 {
+			if v := conductivity * 640.0; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.DissolvedSolids(conductivity)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDietSulfur(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		sulfate := c0[i*s0]
+		water := c1[i*s1]
+		feed := c2[i*s2]
+		sulfur := c3[i*s3]
+		if sulfate >= 0 && sulfate <= math.MaxFloat64 && water >= 0 && water <= math.MaxFloat64 && feed > 0 && feed <= math.MaxFloat64 && sulfur >= 0 && sulfur <= 100*float64(units.Percent) {
+			if v := (sulfate/1000.0*water*0.334 + feed*sulfur) / feed; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.DietSulfur(sulfate, units.WaterRate(water), units.Demand(feed), units.Fraction(sulfur))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsHerdDemand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -120,6 +832,194 @@ func rowsHerdYearlyManure(columns [most][]float64, strides [most]int, out []floa
 			}
 		}
 		v, err := herd.YearlyManure(units.Mass(daily))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdManureDryMatter(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		feed := c0[i*s0]
+		digestibility := c1[i*s1]
+		urine := c2[i*s2]
+		if feed >= 0 && feed <= math.MaxFloat64 && digestibility >= 0 && digestibility <= 100*float64(units.Percent) && urine >= 0 && urine <= math.MaxFloat64 {
+			if v := feed*(1.0-digestibility) + urine; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.ManureDryMatter(units.DryMatter(feed), units.Fraction(digestibility), units.DryMatter(urine))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdFeedNitrogen(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		feed := c0[i*s0]
+		protein := c1[i*s1]
+		if feed >= 0 && feed <= math.MaxFloat64 && protein >= 0 && protein <= 100*float64(units.Percent) {
+			if v := feed * protein / 6.25; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.FeedNitrogen(units.DryMatter(feed), units.Fraction(protein))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdNutrientKept(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		by := c0[i*s0]
+		place := c1[i*s1]
+		v, err := herd.NutrientKept(herd.KeptSource(whole(by)), units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdNutrientReturned(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		eaten := c0[i*s0]
+		kept := c1[i*s1]
+		if eaten >= 0 && eaten <= math.MaxFloat64 && kept >= 0 && kept <= 100*float64(units.Percent) {
+			if v := eaten * (1.0 - kept); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.NutrientReturned(units.Mass(eaten), units.Fraction(kept))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdHeadAtNitrogenLimit(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		limit := c0[i*s0]
+		nitrogen := c1[i*s1]
+		if limit >= 0 && limit <= math.MaxFloat64 && nitrogen > 0 && nitrogen <= math.MaxFloat64 {
+			if v := limit / nitrogen / 10000.0; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.HeadAtNitrogenLimit(units.Mass(limit), units.Mass(nitrogen))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdCollectedShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		housing := c0[i*s0]
+		v, err := herd.CollectedShare(herd.Housing(whole(housing)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdRawManureDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		contact := c0[i*s0]
+		v, err := herd.RawManureDays(herd.CropContact(whole(contact)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdHatchDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		temperature := c0[i*s0]
+		place := c1[i*s1]
+		v, err := herd.HatchDays(units.Temperature(temperature), units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdLarvalClimb(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		by := c0[i*s0]
+		place := c1[i*s1]
+		v, err := herd.LarvalClimb(herd.ClimbSource(whole(by)), units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdWormStubble(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		by := c0[i*s0]
+		v, err := herd.WormStubble(herd.StubbleSource(whole(by)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdFlyDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		fly := c0[i*s0]
+		place := c1[i*s1]
+		v, err := herd.FlyDays(herd.Fly(whole(fly)), units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdBirdsFollow(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		place := c0[i*s0]
+		v, err := herd.BirdsFollow(units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdTapeWeight(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		girth := c0[i*s0]
+		length := c1[i*s1]
+		rule := c2[i*s2]
+		v, err := herd.TapeWeight(units.Length(girth), units.Length(length), herd.TapeRule(whole(rule)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdGirthWeight(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		girth := c0[i*s0]
+		rule := c1[i*s1]
+		v, err := herd.GirthWeight(units.Length(girth), herd.GirthRule(whole(rule)))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -1250,6 +2150,54 @@ var table = []struct {
 	arguments int
 	rows      rows
 }{
+	{"herd.HeadPerArea", 1, rowsHerdHeadPerArea},
+	{"herd.CriticalTemperature", 2, rowsHerdCriticalTemperature},
+	{"herd.WindChill", 3, rowsHerdWindChill},
+	{"herd.ColdNeed", 4, rowsHerdColdNeed},
+	{"herd.ExtraForage", 2, rowsHerdExtraForage},
+	{"herd.DietShare", 3, rowsHerdDietShare},
+	{"herd.CoGrazing", 2, rowsHerdCoGrazing},
+	{"herd.AddOn", 3, rowsHerdAddOn},
+	{"herd.BeefWater", 2, rowsHerdBeefWater},
+	{"herd.CowWater", 3, rowsHerdCowWater},
+	{"herd.DairyWater", 1, rowsHerdDairyWater},
+	{"herd.WaterByWeight", 2, rowsHerdWaterByWeight},
+	{"herd.WaterByFeed", 3, rowsHerdWaterByFeed},
+	{"herd.PeakWater", 1, rowsHerdPeakWater},
+	{"herd.FatCorrectedMilk", 2, rowsHerdFatCorrectedMilk},
+	{"herd.GoatEnergy", 3, rowsHerdGoatEnergy},
+	{"herd.GoatProtein", 2, rowsHerdGoatProtein},
+	{"herd.MaintenanceEnergy", 1, rowsHerdMaintenanceEnergy},
+	{"herd.EnergyForGain", 4, rowsHerdEnergyForGain},
+	{"herd.EnergyOfNutrients", 3, rowsHerdEnergyOfNutrients},
+	{"herd.UpkeepNutrient", 2, rowsHerdUpkeepNutrient},
+	{"herd.EweEnergy", 1, rowsHerdEweEnergy},
+	{"herd.FeedNeed", 2, rowsHerdFeedNeed},
+	{"herd.Conversion", 2, rowsHerdConversion},
+	{"herd.TropicalUnits", 1, rowsHerdTropicalUnits},
+	{"herd.NewZealandUnits", 2, rowsHerdNewZealandUnits},
+	{"herd.MerinoDrySheep", 2, rowsHerdMerinoDrySheep},
+	{"herd.BeefIntake", 3, rowsHerdBeefIntake},
+	{"herd.IntakeByFibre", 2, rowsHerdIntakeByFibre},
+	{"herd.DigestibleDryMatter", 1, rowsHerdDigestibleDryMatter},
+	{"herd.ForageValue", 3, rowsHerdForageValue},
+	{"herd.DairyIntakeByWeek", 3, rowsHerdDairyIntakeByWeek},
+	{"herd.DairyIntakeByFibre", 3, rowsHerdDairyIntakeByFibre},
+	{"herd.EweIntake", 2, rowsHerdEweIntake},
+	{"herd.GoatIntake", 3, rowsHerdGoatIntake},
+	{"herd.GrowingIntake", 2, rowsHerdGrowingIntake},
+	{"herd.CattleIntake", 4, rowsHerdCattleIntake},
+	{"herd.BirdIntake", 1, rowsHerdBirdIntake},
+	{"herd.IntakeFromDroppings", 3, rowsHerdIntakeFromDroppings},
+	{"herd.AsFed", 2, rowsHerdAsFed},
+	{"herd.WeightAfter", 3, rowsHerdWeightAfter},
+	{"herd.DaysToMarket", 3, rowsHerdDaysToMarket},
+	{"herd.FeedToMarket", 3, rowsHerdFeedToMarket},
+	{"herd.HeatIndex", 3, rowsHerdHeatIndex},
+	{"herd.DewPointHeatIndex", 2, rowsHerdDewPointHeatIndex},
+	{"herd.HeatAdjusted", 3, rowsHerdHeatAdjusted},
+	{"herd.DissolvedSolids", 1, rowsHerdDissolvedSolids},
+	{"herd.DietSulfur", 4, rowsHerdDietSulfur},
 	{"herd.Demand", 4, rowsHerdDemand},
 	{"herd.Feed", 2, rowsHerdFeed},
 	{"herd.ManurePerUnitYear", 1, rowsHerdManurePerUnitYear},
@@ -1257,6 +2205,20 @@ var table = []struct {
 	{"herd.ManureMass", 3, rowsHerdManureMass},
 	{"herd.NutrientMass", 5, rowsHerdNutrientMass},
 	{"herd.YearlyManure", 1, rowsHerdYearlyManure},
+	{"herd.ManureDryMatter", 3, rowsHerdManureDryMatter},
+	{"herd.FeedNitrogen", 2, rowsHerdFeedNitrogen},
+	{"herd.NutrientKept", 2, rowsHerdNutrientKept},
+	{"herd.NutrientReturned", 2, rowsHerdNutrientReturned},
+	{"herd.HeadAtNitrogenLimit", 2, rowsHerdHeadAtNitrogenLimit},
+	{"herd.CollectedShare", 1, rowsHerdCollectedShare},
+	{"herd.RawManureDays", 1, rowsHerdRawManureDays},
+	{"herd.HatchDays", 2, rowsHerdHatchDays},
+	{"herd.LarvalClimb", 2, rowsHerdLarvalClimb},
+	{"herd.WormStubble", 1, rowsHerdWormStubble},
+	{"herd.FlyDays", 2, rowsHerdFlyDays},
+	{"herd.BirdsFollow", 1, rowsHerdBirdsFollow},
+	{"herd.TapeWeight", 3, rowsHerdTapeWeight},
+	{"herd.GirthWeight", 2, rowsHerdGirthWeight},
 	{"herd.AnimalUnits", 1, rowsHerdAnimalUnits},
 	{"herd.DryCowUnits", 1, rowsHerdDryCowUnits},
 	{"herd.MetabolicAnimalUnits", 1, rowsHerdMetabolicAnimalUnits},

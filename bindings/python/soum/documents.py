@@ -18,6 +18,24 @@ UnitsStep = TypedDict("UnitsStep", {
 }, total=False)
 UnitsStep.__doc__ = "A formula with its numbers put in: how an answer came about."
 
+HerdBreedingRow = TypedDict("HerdBreedingRow", {
+    "animal": "str",  # Animal is the animal, lower case with hyphens.
+    "figure": "Literal[\"gestation\", \"cycle\", \"heat length\", \"first heat\", \"incubation\"]",  # Figure is what is counted.
+    "by": "Literal[\"frandson\", \"lists\", \"other lists\", \"virginia\", \"missouri\", \"hair sheep\", \"alpaca farm\", \"merck\", \"mississippi\"]",  # By is whose figure it is.
+    "mean": "Quantity",  # Mean is the printed mean; where print gives a span alone, its middle.
+    "span": "Span",  # Span is the printed range, the mean at both ends where print gives none.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+HerdBreedingRow.__doc__ = "BreedingRow is a row of the table of breeding."
+
+HerdExpectedDates = TypedDict("HerdExpectedDates", {
+    "early": "str",  # Early is the first day of the printed range.
+    "likely": "str",  # Likely is the day by the printed mean.
+    "late": "str",  # Late is the last day of the printed range.
+}, total=False)
+HerdExpectedDates.__doc__ = "ExpectedDates is a day to be expected, with the days that print allows around it: the same day three times where print gives no range."
+
 HerdStageIntake = TypedDict("HerdStageIntake", {
     "stage": "Literal[\"dry\", \"late gestation\", \"lactating\", \"growing\", \"laying\"]",  # Stage is the stage that the row is of.
     "share": "Span",  # Share is the dry matter of a day as a share of live weight.
@@ -28,7 +46,7 @@ HerdStageIntake.__doc__ = "StageIntake is what an animal of a class eats at a st
 
 HerdClass = TypedDict("HerdClass", {
     "name": "str",  # Name is the row's name, lower case with hyphens.
-    "kind": "Literal[\"cattle\", \"sheep\", \"goats\", \"horses\", \"pigs\", \"chickens\", \"turkeys\", \"geese\", \"ducks\"]",  # Kind is the sort of animal.
+    "kind": "Literal[\"cattle\", \"sheep\", \"goats\", \"horses\", \"pigs\", \"chickens\", \"turkeys\", \"geese\", \"ducks\", \"camelids\", \"deer\", \"rabbits\", \"donkeys\"]",  # Kind is the sort of animal.
     "need": "Literal[\"milk\", \"growth\", \"suckling\", \"upkeep\", \"rooting\", \"gleaning\"]",  # Need is the class's place in the order of grazing.
     "weight": "Quantity",  # Weight is the live weight of one animal.
     "weight_source": "str",  # WeightSource is where the weight is from.
@@ -43,6 +61,86 @@ HerdClass = TypedDict("HerdClass", {
     "note": "str",  # Note says what a reader of the row should know, disagreements first.
 }, total=False)
 HerdClass.__doc__ = "Class is a class of stock: a row of the table, or a row of the user's own, which is the same struct."
+
+HerdRoom = TypedDict("HerdRoom", {
+    "class": "str",  # Class is the stock in words, lower case with hyphens.
+    "rate": "Span",  # Rate is the printed span of head on an area.
+    "when": "str",  # When says what the figure holds for.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+HerdRoom.__doc__ = "Room is a row of the table of outdoor room: how many head of a class print puts on an area of pasture. It is room to walk and rest, not feed: what the grass carries is another sum."
+
+HerdOverlapRow = TypedDict("HerdOverlapRow", {
+    "name": "str",  # Name is the pair with its season and place, lower case with hyphens.
+    "share": "Span",  # Share is the share of the diets in common.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+HerdOverlapRow.__doc__ = "OverlapRow is a printed overlap of two diets."
+
+HerdDrinkingRow = TypedDict("HerdDrinkingRow", {
+    "animal": "str",  # Animal is the animal with its circumstances, lower case with hyphens.
+    "by": "Literal[\"kansas\", \"ohio\", \"lincoln\", \"carolina\", \"australia\", \"dakota\", \"dakota table\", \"compilation\", \"south dakota\"]",  # By is whose figure it is.
+    "head": "float",  # Head is the number of animals that the figure is for.
+    "days": "Quantity",  # Days is the time that the figure is for.
+    "water": "Span",  # Water is the printed span for so many animals and so many days.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+HerdDrinkingRow.__doc__ = "DrinkingRow is a row of the table of Drinking."
+
+HerdReckoningDefinition = TypedDict("HerdReckoningDefinition", {
+    "reckoning": "Literal[\"weight\", \"metabolic\", \"vallentine\", \"manitoba\", \"smallholder\", \"extension\", \"california\", \"texas\", \"federal\", \"bryan\", \"montana\", \"idaho\", \"southern\", \"iowa horses\", \"jornada\", \"mexico\", \"south africa\", \"european\", \"nix\", \"entry level\", \"stewardship\", \"scottish\", \"adult equivalent\", \"dry sheep mla\", \"dry sheep victoria\", \"dry sheep merino\", \"dry sheep south australia\", \"dry sheep tasmania\", \"new zealand\", \"new zealand smallholding\", \"tropical weight\", \"tropical short\", \"tropical storck\", \"tropical chewaka\", \"greylags\"]",  # Reckoning is whose unit it is.
+    "unit": "Literal[\"animal unit\", \"livestock unit\", \"adult\", \"dry sheep\", \"stock unit\", \"tropical\", \"ewe\"]",  # Unit is the sort of unit.
+    "what": "str",  # What is one unit, in words.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how it was come by.
+}, total=False)
+HerdReckoningDefinition.__doc__ = "ReckoningDefinition tells what one unit of a reckoning is."
+
+HerdReckoned = TypedDict("HerdReckoned", {
+    "value": "float",  # Value is the number of units.
+    "reckoning": "Literal[\"weight\", \"metabolic\", \"vallentine\", \"manitoba\", \"smallholder\", \"extension\", \"california\", \"texas\", \"federal\", \"bryan\", \"montana\", \"idaho\", \"southern\", \"iowa horses\", \"jornada\", \"mexico\", \"south africa\", \"european\", \"nix\", \"entry level\", \"stewardship\", \"scottish\", \"adult equivalent\", \"dry sheep mla\", \"dry sheep victoria\", \"dry sheep merino\", \"dry sheep south australia\", \"dry sheep tasmania\", \"new zealand\", \"new zealand smallholding\", \"tropical weight\", \"tropical short\", \"tropical storck\", \"tropical chewaka\", \"greylags\"]",  # Reckoning is what one unit is.
+}, total=False)
+HerdReckoned.__doc__ = "Reckoned is a number of units together with the reckoning they are of. It has no plus sign: Plus refuses another reckoning."
+
+HerdEquivalentRow = TypedDict("HerdEquivalentRow", {
+    "reckoning": "Literal[\"weight\", \"metabolic\", \"vallentine\", \"manitoba\", \"smallholder\", \"extension\", \"california\", \"texas\", \"federal\", \"bryan\", \"montana\", \"idaho\", \"southern\", \"iowa horses\", \"jornada\", \"mexico\", \"south africa\", \"european\", \"nix\", \"entry level\", \"stewardship\", \"scottish\", \"adult equivalent\", \"dry sheep mla\", \"dry sheep victoria\", \"dry sheep merino\", \"dry sheep south australia\", \"dry sheep tasmania\", \"new zealand\", \"new zealand smallholding\", \"tropical weight\", \"tropical short\", \"tropical storck\", \"tropical chewaka\", \"greylags\"]",  # Reckoning is whose row it is.
+    "class": "str",  # Class is the stock in words, lower case with hyphens.
+    "head": "float",  # Head is the number of animals that Units is for.
+    "units": "Span",  # Units is the printed span for so many.
+    "weight": "Quantity",  # Weight is the live weight that print names, 0 where it names none.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+    "note": "str",  # Note says what else print says of the class.
+}, total=False)
+HerdEquivalentRow.__doc__ = "EquivalentRow is a row of a table of equivalents: what some animals of a class count in the units of a reckoning."
+
+HerdManureUnits = TypedDict("HerdManureUnits", {
+    "value": "float",  # Value is the number of units.
+}, total=False)
+HerdManureUnits.__doc__ = "ManureUnits is a number of animal units as rules on manure count them. They say how much dung a barn makes, not how much grass is eaten, and are a type of their own that no reckoning of forage takes."
+
+HerdManureUnitRow = TypedDict("HerdManureUnitRow", {
+    "class": "str",  # Class is the stock in words, lower case with hyphens.
+    "each": "HerdManureUnits",  # Each is what one animal counts.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+HerdManureUnitRow.__doc__ = "ManureUnitRow is a row of a statute's table: what one animal counts."
+
+HerdIntakeFigure = TypedDict("HerdIntakeFigure", {
+    "name": "str",  # Name is the row's name, lower case with hyphens.
+    "kind": "Literal[\"cattle\", \"sheep\", \"goats\", \"horses\", \"pigs\", \"chickens\", \"turkeys\", \"geese\", \"ducks\", \"camelids\", \"deer\", \"rabbits\", \"donkeys\"]",  # Kind is the sort of animal.
+    "weight": "Quantity",  # Weight is the live weight that print tells, 0 where it tells none.
+    "intake": "Span",  # Intake is the printed span, the two ends alike where print gives one figure.
+    "pasture": "bool",  # Pasture tells that the figure is the grazed part alone, measured on pasture.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+    "note": "str",  # Note says what a reader of the row should know.
+}, total=False)
+HerdIntakeFigure.__doc__ = "IntakeFigure is a printed figure of what one animal of a stated kind ate, or is reckoned to eat, in a day."
 
 HerdEvent = TypedDict("HerdEvent", {
     "date": "str",  # Date is the first day that the change holds.
@@ -67,6 +165,68 @@ HerdState = TypedDict("HerdState", {
     "stage": "Literal[\"dry\", \"late gestation\", \"lactating\", \"growing\", \"laying\"]",  # Stage is the stage of them all.
 }, total=False)
 HerdState.__doc__ = "State is a group as it stands on a day."
+
+HerdGrowthFigure = TypedDict("HerdGrowthFigure", {
+    "name": "str",  # Name is the row's name, lower case with hyphens.
+    "kind": "Literal[\"cattle\", \"sheep\", \"goats\", \"horses\", \"pigs\", \"chickens\", \"turkeys\", \"geese\", \"ducks\", \"camelids\", \"deer\", \"rabbits\", \"donkeys\"]",  # Kind is the sort of animal.
+    "gain": "Span",  # Gain is the printed span of growth.
+    "usual": "Quantity",  # Usual is the growth that print reckons with, 0 where it gives a span only.
+    "from": "Quantity",  # From is the weight at the start, 0 where print gives none.
+    "market": "Quantity",  # Market is the weight at the end, 0 where print gives none.
+    "conversion": "float",  # Conversion is the feed for each unit of gain, 0 where print gives none.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+    "note": "str",  # Note says what a reader of the row should know.
+}, total=False)
+HerdGrowthFigure.__doc__ = "GrowthFigure is a printed figure of growth on complete feed."
+
+HerdHeatStep = TypedDict("HerdHeatStep", {
+    "scale": "Literal[\"safety index\", \"dairy index\", \"high yield index\", \"dairy classes\", \"slovenian classes\"]",  # Scale is the scale that the row is of.
+    "from": "float",  # From is the lowest index of the class.
+    "level": "Literal[\"none\", \"mild\", \"moderate\", \"stressed\", \"severe\", \"very severe\", \"alert\", \"danger\", \"emergency\"]",  # Level is the class.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+HerdHeatStep.__doc__ = "HeatStep is a row of the scales of heat."
+
+HerdWaterLimit = TypedDict("HerdWaterLimit", {
+    "scale": "Literal[\"montana solids\", \"dakota solids\", \"saskatchewan solids\", \"laboratory solids\", \"dakota sulfate\", \"dakota sulfate earlier\", \"south dakota sulfate\", \"canadian sulfate\", \"saskatchewan sulfate\", \"laboratory sulfate\", \"south dakota nitrate nitrogen\", \"south dakota nitrate\", \"minnesota nitrate nitrogen\"]",  # Scale is what is measured and whose limit it is.
+    "for": "Literal[\"grown\", \"breeding\", \"young\", \"poultry\"]",  # For is the sort of stock.
+    "from": "float",  # From is where the class begins, in ppm.
+    "over": "bool",  # Over tells that the figure itself does not yet belong to the class.
+    "grade": "Literal[\"good\", \"analyse\", \"loosens\", \"satisfactory\", \"reasonable\", \"poor\", \"risk\", \"unfit\"]",  # Grade is the class.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+HerdWaterLimit.__doc__ = "WaterLimit is a row of the limits of stock water."
+
+HerdExcretionRow = TypedDict("HerdExcretionRow", {
+    "animal": "str",  # Animal is the animal, lower case with hyphens.
+    "by": "Literal[\"england\", \"england earlier\", \"ulster\", \"wisconsin\", \"for first crop\", \"ireland\", \"scotland\", \"handbook\", \"watershed\", \"guideline\", \"chamber\", \"paper\", \"elsewhere\"]",  # By is whose figure it is.
+    "head": "float",  # Head is the number of animals that the figure is for; 0 where it goes by weight.
+    "weight": "Quantity",  # Weight is the live weight that the figure is for; 0 where it goes by head.
+    "days": "Quantity",  # Days is the time that the figure is for; 0 where it is for a bird's life.
+    "volume": "Quantity",  # Volume is the volume of the manure.
+    "manure": "Quantity",  # Manure is the mass of the manure.
+    "nitrogen": "Quantity",  # Nitrogen is N.
+    "phosphorus": "Quantity",  # Phosphorus is P.
+    "phosphate": "Quantity",  # Phosphate is P2O5, where print gives it so.
+    "potassium": "Quantity",  # Potassium is K.
+    "potash": "Quantity",  # Potash is K2O, where print gives it so.
+    "sulfur": "Quantity",  # Sulfur is S.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+HerdExcretionRow.__doc__ = "ExcretionRow is a row of the table of Excretion. What print does not give is 0."
+
+HerdWormRow = TypedDict("HerdWormRow", {
+    "stage": "Literal[\"egg to infective\", \"infective to laying\", \"larvae peak\", \"larvae down\", \"larvae dead\", \"move out\"]",  # Stage is what is counted.
+    "by": "Literal[\"west virginia\", \"ohio\", \"temperate\", \"tropics\", \"ncat\", \"trade\"]",  # By is whose figure it is.
+    "days": "Span",  # Days is the printed span.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+HerdWormRow.__doc__ = "WormRow is a row of the table of WormDays."
 
 HerdWaterFigure = TypedDict("HerdWaterFigure", {
     "rule": "Literal[\"unknown\", \"cattle\", \"horse\", \"dairy cow\", \"small ruminant\", \"lactating ewe\", \"lactating goat\", \"lactating sow\", \"pig\", \"chicken\", \"turkey\"]",  # Rule is the rule that the row is of.
@@ -282,6 +442,7 @@ GrazingFeed = TypedDict("GrazingFeed", {
     "waste": "Quantity",  # the share of the hay that is wasted, 0 % to below 100 %
     "harvest_loss": "Quantity",  # the share of a cut's dry matter that is lost before it is fed, 0 % to below 100 %
     "scraps": "bool",  # true where food scraps are fed
+    "ionophores": "bool",  # true where any feed holds monensin or another ionophore
     "minerals": "bool",  # true where feed or mineral made for other stock is within reach of sheep
     "note": "str",
 }, total=False)
@@ -332,6 +493,24 @@ GrazingNote = TypedDict("GrazingNote", {
     "english": "str",  # in the reader's units
 }, total=False)
 GrazingNote.__doc__ = "Note is something the reader of a plan should know: a code and its values for a program, and the same in English."
+
+GrazingPlace = TypedDict("GrazingPlace", {
+    "class": "str",  # the row's name
+    "role": "Literal[\"lead\", \"follow\", \"clean up\"]",  # its part
+    "behind_days": "Quantity",  # the leader, at the least
+    "why": "str",  # in words
+    "source": "str",  # keys of SOURCES.md, or that it is common practice
+}, total=False)
+GrazingPlace.__doc__ = "Place is a class's place in the order of grazing."
+
+GrazingConflict = TypedDict("GrazingConflict", {
+    "before": "Literal[\"cattle\", \"sheep\", \"goats\", \"horses\", \"pigs\", \"chickens\", \"turkeys\", \"geese\", \"ducks\", \"camelids\", \"deer\", \"rabbits\", \"donkeys\"]",  # was on the ground
+    "after": "Literal[\"cattle\", \"sheep\", \"goats\", \"horses\", \"pigs\", \"chickens\", \"turkeys\", \"geese\", \"ducks\", \"camelids\", \"deer\", \"rabbits\", \"donkeys\"]",  # must not follow
+    "code": "str",  # of the caution
+    "why": "str",  # in words
+    "source": "str",  # keys of SOURCES.md
+}, total=False)
+GrazingConflict.__doc__ = "Conflict is two kinds of stock of which one must not come on the ground of the other."
 
 GrazingPlan = TypedDict("GrazingPlan", {
     "today": "str",  # the document's

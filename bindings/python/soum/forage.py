@@ -34,7 +34,7 @@ __all__ = [
 ]
 
 
-_month_growth = _core.formula(17, "forage.MonthGrowth", (
+_month_growth = _core.formula(79, "forage.MonthGrowth", (
     ("annual", "annual", "Yield"),
     ("share", "share", "Fraction"),
     ("days", "days", "Days"),
@@ -65,7 +65,7 @@ def month_growth(annual, share, days):
     return _month_growth(annual, share, days)
 
 
-_mean_growth = _core.formula(18, "forage.MeanGrowth", (
+_mean_growth = _core.formula(80, "forage.MeanGrowth", (
     ("now", "now", "Yield"),
     ("then", "then", "Yield"),
     ("days", "days", "Days"),
@@ -96,7 +96,7 @@ def mean_growth(now, then, days):
     return _mean_growth(now, then, days)
 
 
-_regrown = _core.formula(19, "forage.Regrown", (
+_regrown = _core.formula(81, "forage.Regrown", (
     ("start", "start", "Yield"),
     ("ceiling", "ceiling", "Yield"),
     ("peak", "peak", "Growth"),
@@ -136,7 +136,7 @@ def regrown(start, ceiling, peak, days):
     return _regrown(start, ceiling, peak, days)
 
 
-_days_to_regrow = _core.formula(20, "forage.DaysToRegrow", (
+_days_to_regrow = _core.formula(82, "forage.DaysToRegrow", (
     ("start", "start", "Yield"),
     ("target", "target", "Yield"),
     ("ceiling", "ceiling", "Yield"),
@@ -171,7 +171,7 @@ def days_to_regrow(start, target, ceiling, peak):
     return _days_to_regrow(start, target, ceiling, peak)
 
 
-_mean_to_peak = _core.formula(21, "forage.MeanToPeak", (
+_mean_to_peak = _core.formula(83, "forage.MeanToPeak", (
     ("leave", "leave", "Yield"),
     ("turn_in", "turnIn", "Yield"),
     ("ceiling", "ceiling", "Yield"),
@@ -206,7 +206,7 @@ def mean_to_peak(leave, turn_in, ceiling):
     return _mean_to_peak(leave, turn_in, ceiling)
 
 
-_peak_growth = _core.formula(22, "forage.PeakGrowth", (
+_peak_growth = _core.formula(84, "forage.PeakGrowth", (
     ("mean", "mean", "Growth"),
     ("mean_to_peak", "meanToPeak", ""),
 ))
@@ -268,7 +268,7 @@ def bloat_risk(legume):
     return _core.call("forage.BloatRisk", {"legume": legume})
 
 
-_available = _core.formula(23, "forage.Available", (
+_available = _core.formula(85, "forage.Available", (
     ("height", "height", "Height"),
     ("residual", "residual", "Height"),
     ("density", "density", "Density"),
@@ -304,7 +304,7 @@ def available(height, residual, density):
     return _available(height, residual, density)
 
 
-_standing = _core.formula(24, "forage.Standing", (
+_standing = _core.formula(86, "forage.Standing", (
     ("height", "height", "Height"),
     ("density", "density", "Density"),
 ))
@@ -336,7 +336,7 @@ def standing(height, density):
     return _standing(height, density)
 
 
-_height_of = _core.formula(25, "forage.HeightOf", (
+_height_of = _core.formula(87, "forage.HeightOf", (
     ("yield_", "yield", "Yield"),
     ("density", "density", "Density"),
 ))
@@ -364,7 +364,7 @@ def height_of(yield_, density):
     return _height_of(yield_, density)
 
 
-_plate_available = _core.formula(26, "forage.PlateAvailable", (
+_plate_available = _core.formula(88, "forage.PlateAvailable", (
     ("height", "height", "PlateHeight"),
     ("residual", "residual", "PlateHeight"),
     ("density", "density", "PlateDensity"),
@@ -399,7 +399,7 @@ def plate_available(height, residual, density):
     return _plate_available(height, residual, density)
 
 
-_dry_matter_content = _core.formula(27, "forage.DryMatterContent", (
+_dry_matter_content = _core.formula(89, "forage.DryMatterContent", (
     ("fresh", "fresh", "Mass"),
     ("dry", "dry", "Mass"),
     ("plate", "plate", "Mass"),
@@ -569,7 +569,7 @@ def share_of(pasture, month):
     return _core.call("forage.ShareOf", {"pasture": pasture, "month": month})
 
 
-_usable_share = _core.formula(28, "forage.UsableShare", (
+_usable_share = _core.formula(90, "forage.UsableShare", (
     ("stay", "stay", "Days"),
 ))
 
@@ -601,7 +601,7 @@ def usable_share(stay):
     return _usable_share(stay)
 
 
-_usable = _core.formula(29, "forage.Usable", (
+_usable = _core.formula(91, "forage.Usable", (
     ("yield_", "yield", "Yield"),
     ("area", "area", "Area"),
     ("use", "use", "Fraction"),
@@ -630,7 +630,7 @@ def usable(yield_, area, use):
     return _usable(yield_, area, use)
 
 
-_allotment = _core.formula(30, "forage.Allotment", (
+_allotment = _core.formula(92, "forage.Allotment", (
     ("intake", "intake", "Demand"),
     ("efficiency", "efficiency", "Fraction"),
 ))
@@ -661,7 +661,7 @@ def allotment(intake, efficiency):
     return _allotment(intake, efficiency)
 
 
-_land_per_unit_month = _core.formula(31, "forage.LandPerUnitMonth", (
+_land_per_unit_month = _core.formula(93, "forage.LandPerUnitMonth", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("annual", "annual", "Yield"),

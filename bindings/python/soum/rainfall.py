@@ -19,7 +19,7 @@ __all__ = [
 ]
 
 
-_passes = _core.formula(32, "rainfall.Passes", (
+_passes = _core.formula(94, "rainfall.Passes", (
     ("rain", "rain", "RainDepth"),
 ))
 
@@ -60,7 +60,7 @@ def passes(rain):
     return _passes(rain)
 
 
-_rotation_days = _core.formula(33, "rainfall.RotationDays", (
+_rotation_days = _core.formula(95, "rainfall.RotationDays", (
     ("leaf", "leaf", "Days"),
     ("leaves", "leaves", ""),
 ))
@@ -92,7 +92,7 @@ def rotation_days(leaf, leaves):
     return _rotation_days(leaf, leaves)
 
 
-_passes_by_season = _core.formula(34, "rainfall.PassesBySeason", (
+_passes_by_season = _core.formula(96, "rainfall.PassesBySeason", (
     ("season", "season", "Days"),
     ("rotation", "rotation", "Days"),
 ))
@@ -122,7 +122,7 @@ def passes_by_season(season, rotation):
     return _passes_by_season(season, rotation)
 
 
-_forage_share = _core.formula(35, "rainfall.ForageShare", (
+_forage_share = _core.formula(97, "rainfall.ForageShare", (
     ("rain_share", "rainShare", "Fraction"),
 ))
 
@@ -155,7 +155,7 @@ def forage_share(rain_share):
     return _forage_share(rain_share)
 
 
-_share_of_normal = _core.formula(36, "rainfall.ShareOfNormal", (
+_share_of_normal = _core.formula(98, "rainfall.ShareOfNormal", (
     ("rain", "rain", "RainDepth"),
     ("normal", "normal", "RainDepth"),
 ))

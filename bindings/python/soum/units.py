@@ -45,9 +45,9 @@ lb_per_acre_inch = 0.004412799827537228  # lb/ac/in: Density, PlateDensity
 kg_per_square_metre_day = 1  # kg/m2/day: Growth
 kg_per_hectare_day = 0.0001  # kg/ha/day: Growth
 lb_per_acre_day = 0.0001120851156194456  # lb/ac/day: Growth
-kg_per_day = 1  # kg/day: Demand
-gram_per_day = 0.001  # g/day: Demand
-lb_per_day = 0.45359237  # lb/day: Demand
+kg_per_day = 1  # kg/day: Demand, Milk, LiveGain, NutrientRate
+gram_per_day = 0.001  # g/day: Demand, LiveGain, NutrientRate
+lb_per_day = 0.45359237  # lb/day: Demand, Milk, LiveGain, NutrientRate
 head_per_square_metre = 1  # head/m2: HeadRate
 head_per_hectare = 0.0001  # head/ha: HeadRate
 head_per_acre = 0.0002471053814671653  # head/ac: HeadRate
@@ -81,6 +81,19 @@ percent = 0.01  # %: Fraction
 lb_per_short_ton = 0.0005  # lb/short ton: Fraction
 celsius_degree = 1  # °C: TemperatureDifference
 fahrenheit_degree = 0.5555555555555556  # °F: TemperatureDifference
+mj_per_day = 1  # MJ/day: EnergyRate
+kj_per_day = 0.001  # kJ/day: EnergyRate
+mcal_per_day = 4.184  # Mcal/day: EnergyRate
+kcal_per_day = 0.004184  # kcal/day: EnergyRate
+mj_per_kg = 1  # MJ/kg: EnergyDensity
+mcal_per_kg = 4.184  # Mcal/kg: EnergyDensity
+kcal_per_kg = 0.004184  # kcal/kg: EnergyDensity
+mcal_per_lb = 9.224141049815278  # Mcal/lb: EnergyDensity
+kcal_per_lb = 0.009224141049815279  # kcal/lb: EnergyDensity
+metre_per_day = 1  # m/day: Speed
+metre_per_s = 86400  # m/s: Speed
+kilometre_per_hour = 24000  # km/h: Speed
+mph = 38624.256  # mph: Speed
 
 # Every quantity with its base unit and the units it is written in.
 quantities = {
@@ -111,6 +124,12 @@ quantities = {
     "Days": ("days", ("days", "weeks", "h",)),
     "Fraction": ("share", ("share", "%", "lb/short ton",)),
     "TemperatureDifference": ("°C", ("°C", "°F",)),
+    "Milk": ("kg/day", ("kg/day", "lb/day",)),
+    "LiveGain": ("kg/day", ("kg/day", "g/day", "lb/day",)),
+    "NutrientRate": ("kg/day", ("kg/day", "g/day", "lb/day",)),
+    "EnergyRate": ("MJ/day", ("MJ/day", "kJ/day", "Mcal/day", "kcal/day",)),
+    "EnergyDensity": ("MJ/kg", ("MJ/kg", "Mcal/kg", "kcal/kg", "Mcal/lb", "kcal/lb",)),
+    "Speed": ("m/day", ("m/day", "m/s", "km/h", "mph",)),
     "Temperature": ("°C", ("°C", "°F",)),
 }
 

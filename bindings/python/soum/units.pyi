@@ -72,9 +72,22 @@ percent: Final[float]
 lb_per_short_ton: Final[float]
 celsius_degree: Final[float]
 fahrenheit_degree: Final[float]
+mj_per_day: Final[float]
+kj_per_day: Final[float]
+mcal_per_day: Final[float]
+kcal_per_day: Final[float]
+mj_per_kg: Final[float]
+mcal_per_kg: Final[float]
+kcal_per_kg: Final[float]
+mcal_per_lb: Final[float]
+kcal_per_lb: Final[float]
+metre_per_day: Final[float]
+metre_per_s: Final[float]
+kilometre_per_hour: Final[float]
+mph: Final[float]
 quantities: Final[dict[str, tuple[str, tuple[str, ...]]]]
 
-QuantityName = Literal["Length", "Height", "PlateHeight", "RainDepth", "Area", "Volume", "Mass", "DryMatter", "FreshFeed", "LiveWeight", "Yield", "Density", "PlateDensity", "Growth", "Demand", "StockDensity", "HeadRate", "AnimalUnits", "UnitDays", "UnitRate", "UseRate", "UseDensity", "LandPerUse", "WaterRate", "Days", "Fraction", "TemperatureDifference", "Temperature", "Date", "Money", "FeedPrice"]
+QuantityName = Literal["Length", "Height", "PlateHeight", "RainDepth", "Area", "Volume", "Mass", "DryMatter", "FreshFeed", "LiveWeight", "Yield", "Density", "PlateDensity", "Growth", "Demand", "StockDensity", "HeadRate", "AnimalUnits", "UnitDays", "UnitRate", "UseRate", "UseDensity", "LandPerUse", "WaterRate", "Days", "Fraction", "TemperatureDifference", "Milk", "LiveGain", "NutrientRate", "EnergyRate", "EnergyDensity", "Speed", "Temperature", "Date", "Money", "FeedPrice"]
 
 def parse(quantity: QuantityName, text: str) -> Any: ...
 def show(quantity: QuantityName, value: Any, system: Literal["metric", "US", ""] = ...) -> str: ...

@@ -25,6 +25,7 @@ def read_json(*path):
 
 
 MANIFEST = read_json(BINDINGS, "api.json")
+CALLS = read_json(BINDINGS, "calls.json")  # one of every look-up and work
 FUNCTIONS = MANIFEST["functions"]
 BY_NAME = {f["name"]: f for f in FUNCTIONS}
 

@@ -48,6 +48,12 @@ grazing_cross_wires <- function(width, strips)
 grazing_wire_length <- function(fence, wires)
     eval_formula("grazing_wire_length", list(fence = fence, wires = wires))
 
+grazing_order <- function(classes)
+    call_function("grazing_order", list(classes = classes))
+
+grazing_conflicts <- function()
+    call_function("grazing_conflicts", list())
+
 grazing_paddocks <- function(rest, stay, groups)
     eval_formula("grazing_paddocks", list(rest = rest, stay = stay, groups = groups))
 
