@@ -179,3 +179,30 @@ func ExampleDryMatterContent() {
 	fmt.Println(share.In(units.US))
 	// Output: 25 %
 }
+
+// How tall should bluegrass and clover stand before I turn in, and what do I leave?
+func ExampleTurnInOf() {
+	height, err := forage.TurnInOf("bluegrass-clover", units.Low)
+	fmt.Println(height.In(units.US), err)
+	// Output: 4 in <nil>
+}
+
+func ExampleLeaveOf() {
+	height, err := forage.LeaveOf("bluegrass-clover", units.Low)
+	fmt.Println(height.In(units.US), err)
+	// Output: 1 in <nil>
+}
+
+// What does such a stand grow in a year on middling land?
+func ExampleYieldOf() {
+	yield, err := forage.YieldOf("bluegrass-clover", forage.ProductivityMedium)
+	fmt.Println(yield.In(units.US), err)
+	// Output: 4,000 lb/ac <nil>
+}
+
+// How much of that comes in July?
+func ExampleShareOf() {
+	share, err := forage.ShareOf("bluegrass-clover", time.July)
+	fmt.Println(share.In(units.US), err)
+	// Output: 5 % <nil>
+}

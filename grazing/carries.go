@@ -64,6 +64,9 @@ func Carries(farm *Farm, group string) (Carried, error) {
 	if at < 0 {
 		return Carried{}, fault("group", strconv.Quote(group), "is the id of no group", "the id of a group in the farm")
 	}
+	if farm.Groups[at].Head == 0 {
+		return Carried{}, fault("group", strconv.Quote(group), "begins without animals: the young of another group come into it", "the id of a group with head at the start")
+	}
 	c := Carried{Group: group}
 	for i, end := range []units.End{units.Low, units.Middle, units.High} {
 		s, err := settle(farm, end, nil)

@@ -195,12 +195,22 @@ func (s *setting) members(r *Rotation, kind herd.Kind) []string {
 	return ids
 }
 
+// everInMilk tells whether a group is in milk on any day of the season.
+func (s *setting) everInMilk(g herd.Group) bool {
+	for day := s.input.First; day < s.input.Days; day++ {
+		if g.On(s.date(day)).Stage == herd.StageLactating {
+			return true
+		}
+	}
+	return false
+}
+
 // dangerousCattle names bulls and cows with calves at foot.
 func dangerousCattle(s *setting, _ *Plan) []Caution {
 	var ids []string
 	for i, g := range s.herd {
 		c := g.Class
-		if c.Kind == herd.Cattle && (c.Name == "bull" || (c.Need == herd.NeedSuckling && g.On(s.farm.Season.From).Stage != herd.StageDry)) {
+		if c.Kind == herd.Cattle && (c.Name == "bull" || (c.Need == herd.NeedSuckling && s.everInMilk(g))) {
 			ids = append(ids, s.farm.Groups[i].ID)
 		}
 	}
@@ -223,7 +233,16 @@ func waterBirds(s *setting, _ *Plan) []Caution {
 	if len(water) == 0 || len(others) == 0 {
 		return nil
 	}
-	return []Caution{caution("water birds", fmt.Sprintf("Water birds (%s) and other poultry (%s) use the same ground.", list(water), list(others)),
+	where := "are kept on one farm"
+	for _, r := range s.farm.Rotations {
+		has := func(ids []string) bool {
+			return slices.ContainsFunc(r.Groups, func(m Member) bool { return slices.Contains(ids, m.Group) })
+		}
+		if has(water) && has(others) {
+			where = "use the same ground"
+		}
+	}
+	return []Caution{caution("water birds", fmt.Sprintf("Water birds (%s) and other poultry (%s) %s.", list(water), list(others), where),
 		map[string]any{"water_birds": water, "others": others})}
 }
 

@@ -93,3 +93,61 @@ func TestEveryCautionTeaches(t *testing.T) {
 		}
 	}
 }
+
+// TestCautionsBetweenKinds puts the kinds of stock together, or apart, of which
+// print says that they harm each other.
+func TestCautionsBetweenKinds(t *testing.T) {
+	codes := []string{"ionophores", "sheep beside deer or cattle", "chickens and turkeys", "birds after pigs", "bulls and cows with calves"}
+	for _, c := range []struct {
+		leader, follower, apart string
+		want                    []string
+	}{
+		{"dairy-goat", "meat-goat", "horse", nil}, // a horse, but no feed with an ionophore
+		{"laying-hen", "turkey", "goose", []string{"chickens and turkeys"}},
+		{"laying-hen", "broiler", "turkey", nil}, // on ground of their own
+		{"sow", "turkey", "dairy-goat", []string{"birds after pigs"}},
+		{"growing-pig", "laying-hen", "dairy-goat", []string{"birds after pigs"}},
+		{"ewe", "turkey", "dairy-goat", []string{"birds after pigs"}}, // sheep carry it too
+		{"sow", "dairy-goat", "laying-hen", nil},
+		{"ewe", "dairy-goat", "white-tailed-deer", []string{"sheep beside deer or cattle"}},
+		{"ewe", "growing-cattle", "dairy-goat", []string{"sheep beside deer or cattle"}},
+		{"suckler-cow", "dairy-goat", "dairy-goat", []string{"bulls and cows with calves"}}, // her first stage is in milk
+		{"bull", "dairy-goat", "dairy-goat", []string{"bulls and cows with calves"}},
+		{"growing-cattle", "dairy-goat", "dairy-goat", nil},
+	} {
+		farm := readSmall(t, `"stage": "lactating"`, `"note": ""`)
+		for i, class := range []string{c.leader, c.follower, c.apart} {
+			farm.Groups[i].Class.Name = class
+		}
+		var got []string
+		for _, code := range cautions(plan(t, farm)) {
+			if slices.Contains(codes, code) {
+				got = append(got, code)
+			}
+		}
+		assert.Equal(t, c.want, got, "%v", c)
+	}
+}
+
+// TestIonophoreCaution: horses, donkeys and turkeys, where the document says that
+// feed holds one.
+func TestIonophoreCaution(t *testing.T) {
+	for class, want := range map[string]bool{"horse": true, "donkey": true, "turkey": true, "laying-hen": false, "ewe": false} {
+		farm := readSmall(t, `"class": "goose"`, `"class": "`+class+`"`)
+		farm.Feed.Ionophores = true
+		assert.Equal(t, want, slices.Contains(cautions(plan(t, farm)), "ionophores"), class)
+	}
+}
+
+// TestEveryKeyOfACautionIsASource looks at all cautions, raised or not.
+func TestEveryKeyOfACautionIsASource(t *testing.T) {
+	sources, err := os.ReadFile("../SOURCES.md")
+	require.NoError(t, err)
+	for code, source := range grazing.CautionSources() {
+		for key := range strings.FieldsFuncSeq(source, func(r rune) bool { return strings.ContainsRune(",; ", r) }) {
+			if strings.Contains(key, "-") {
+				assert.True(t, strings.Contains(string(sources), "### "+key+"\n"), "%s of %q is not in SOURCES.md", key, code)
+			}
+		}
+	}
+}

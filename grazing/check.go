@@ -243,7 +243,10 @@ func (f *Farm) checkGroups() error {
 		if err := checkClass(path+".class", class); err != nil {
 			return err
 		}
-		if err := g.check(path, class); err != nil {
+		if err := g.check(path, class, len(f.weanings(g.ID)) > 0); err != nil {
+			return err
+		}
+		if err := f.checkBirths(path, g, class); err != nil {
 			return err
 		}
 	}
@@ -262,6 +265,11 @@ func checkClass(path string, c herd.Class) error {
 	case !isShare(c.Pasture):
 		return fault(path+".pasture", c.Pasture, "is no span of shares", "low and high from 0 % to 100 %")
 	}
+	if c.Excretion != "" || c.ExcretionBy != 0 {
+		if _, err := herd.Excretion(c.Excretion, c.ExcretionBy, herd.ExcretaNitrogen, 1, c.Weight, 1); err != nil {
+			return fault(path+".excretion", strconv.Quote(c.Excretion), "is no row of manure, by "+strconv.Quote(c.ExcretionBy.String()), "a row and its source: "+err.Error())
+		}
+	}
 	for i, row := range c.Intake {
 		if !isShare(row.Share) || row.Share.High == 0 {
 			return fault(fmt.Sprintf("%s.intake[%d].share", path, i), row.Share, "is no span of shares", "low and high above 0 % and up to 100 %")
@@ -274,14 +282,24 @@ func isShare(s units.Span[units.Fraction]) bool {
 	return s.Low >= 0 && s.High >= s.Low && s.High <= 1
 }
 
-func (g *Group) check(path string, class herd.Class) error {
+func (g *Group) check(path string, class herd.Class, filled bool) error {
+	weight := g.Weight
+	if weight == 0 {
+		weight = class.Weight
+	}
 	switch {
-	case g.Head == 0:
-		return fault(path+".head", g.Head, "is a group without animals", "a number above 0")
-	case !(g.Head > 0 && g.Head <= 1e6):
+	case g.Head == 0 && !filled:
+		return fault(path+".head", g.Head, "is a group without animals", "a number above 0; 0 where young are weaned into the group")
+	case !(g.Head >= 0 && g.Head <= 1e6):
 		return fault(path+".head", g.Head, "is negative or beyond counting", "a number above 0")
 	case g.Weight < 0:
 		return fault(path+".weight", g.Weight, "is negative", "the live weight of one animal, above 0")
+	case !(g.Gain >= 0):
+		return fault(path+".gain", g.Gain, "is negative", "what one animal gains in a day, above 0")
+	case g.Grown != 0 && g.Gain == 0:
+		return fault(path+".grown", g.Grown, "stands without gain", "gain beside it, or neither")
+	case g.Grown != 0 && !(g.Grown > weight):
+		return fault(path+".grown", g.Grown, "is not above the weight of "+weight.In(units.Metric), "the live weight at which growth ends, above the weight")
 	}
 	if err := checkStage(path+".stage", class, g.Stage); err != nil {
 		return err

@@ -17,3 +17,12 @@ func PlanDays(f *Farm) (*Plan, error) {
 	plan, _, err := planDays(f)
 	return plan, err
 }
+
+// CautionSources gives the sources of every caution by its code.
+func CautionSources() map[string]string {
+	all := map[string]string{}
+	for code, a := range advices {
+		all[code] = a.source
+	}
+	return all
+}

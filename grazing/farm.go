@@ -25,7 +25,8 @@ type Farm struct {
 	Water     Water          `json:"water,omitempty"`               // what the source gives
 	Fence     Fence          `json:"fence,omitempty"`               // how the land is parted
 	Prices    Prices         `json:"prices,omitempty"`              // the user's own
-	OwnFactor *OwnFactor     `json:"own_factor,omitempty"`          // a factor of the user's own
+	WormRest  herd.RestRule  `json:"worm_rest,omitempty" allowed:"whose rest against worms of sheep and goats is reckoned with; temperate if left out"`
+	OwnFactor *OwnFactor     `json:"own_factor,omitempty"` // a factor of the user's own
 	Note      string         `json:"note,omitempty"`
 	Extra     map[string]any `json:"-" document:"extra"`
 }
@@ -73,14 +74,34 @@ type Stretch struct {
 type Group struct {
 	ID     string                     `json:"id" document:"required" allowed:"a name of your own, once"`
 	Class  document.RowOr[herd.Class] `json:"class" document:"required" allowed:"the name of a stock class, or a row of your own"`
-	Head   float64                    `json:"head" document:"required" allowed:"a number above 0"`
+	Head   float64                    `json:"head" document:"required" allowed:"a number above 0; 0 where young are weaned into the group"`
 	Weight units.LiveWeight           `json:"weight,omitempty" allowed:"the live weight of one animal, in place of the class's"`
 	Stage  herd.Stage                 `json:"stage,omitempty" allowed:"a stage that the class has"`
 	Horned bool                       `json:"horned,omitempty" allowed:"true or false"`
 	Young  bool                       `json:"young,omitempty" allowed:"true where there are kids or lambs under netting"`
+	Gain   units.LiveGain             `json:"gain,omitempty" allowed:"what one animal gains in a day, above 0, from today or its last weight on"`
+	Grown  units.LiveWeight           `json:"grown,omitempty" allowed:"the live weight at which growth ends, with gain"`
+	Births []Birth                    `json:"births,omitempty"` // calving, lambing, farrowing
 	Events []Event                    `json:"events,omitempty"` // changes on a day
 	Note   string                     `json:"note,omitempty"`
 	Extra  map[string]any             `json:"-" document:"extra"`
+}
+
+// Birth is a birth that a group comes to: from then on it eats as stock in milk,
+// and before it as in late gestation where its class has a figure. The young count
+// with their mothers until they are weaned, and go into a group of their own then
+// where the document says so.
+type Birth struct {
+	Date    *units.Date         `json:"date,omitempty" allowed:"the day of birth, where service is left out"`
+	Service *units.Date         `json:"service,omitempty" allowed:"the day of service, where date is left out"`
+	Animal  string              `json:"animal,omitempty" allowed:"an animal with a gestation, with service; that of the class's kind if left out"`
+	By      herd.BreedingSource `json:"by,omitempty" allowed:"whose gestation, with service"`
+	Late    *units.Days         `json:"late,omitempty" allowed:"whole days of late gestation before the birth; 42 days if left out"`
+	Weaned  *units.Date         `json:"weaned,omitempty" allowed:"the day the young are weaned, or the milk is ended, after the birth"`
+	Young   float64             `json:"young,omitempty" allowed:"the number of young weaned, with into"`
+	Into    string              `json:"into,omitempty" allowed:"the id of the group that the weaned young go into"`
+	Note    string              `json:"note,omitempty"`
+	Extra   map[string]any      `json:"-" document:"extra"`
 }
 
 // Event is a change of a group on a day: births, sales, weights, stages.

@@ -1,6 +1,7 @@
 package grazing
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -242,46 +243,85 @@ func (s *setting) fillWater(plan *Plan, _ *season.Result) error {
 	return nil
 }
 
+// left is one of the four figures of Manure.
+type left struct {
+	what herd.Excreta
+	sum  func(*Manure) *units.Mass
+}
+
+var lefts = []left{
+	{herd.ExcretaManure, func(m *Manure) *units.Mass { return &m.Mass }},
+	{herd.ExcretaNitrogen, func(m *Manure) *units.Mass { return &m.Nitrogen }},
+	{herd.ExcretaPhosphate, func(m *Manure) *units.Mass { return &m.Phosphate }},
+	{herd.ExcretaPotash, func(m *Manure) *units.Mass { return &m.Potash }},
+}
+
+// nutrientOf names what is left as the manure table does.
+var nutrientOf = map[herd.Excreta]herd.Nutrient{
+	herd.ExcretaNitrogen: herd.Nitrogen, herd.ExcretaPhosphate: herd.Phosphate, herd.ExcretaPotash: herd.Potash,
+}
+
 func (s *setting) fillManure(plan *Plan, _ *season.Result) error {
 	for g := range s.herd {
 		m := Manure{Group: s.farm.Groups[g].ID}
-		kind := s.herd[g].Class.Manure
-		if kind != 0 && kind != herd.ManureUnknown {
-			m.Known = true
-			if err := s.addManure(&m, kind, g); err != nil {
+		class := &s.herd[g].Class
+		if m.Row = class.Excretion; m.Row != "" {
+			m.Row += ", " + class.ExcretionBy.String()
+		} else if class.Manure > herd.ManureUnknown {
+			m.Row = class.Manure.String()
+		}
+		for _, l := range lefts {
+			if err := s.addManure(l, &m, g); err != nil {
 				return err
 			}
 		}
+		m.Known = len(m.Missing) < len(lefts)
 		plan.Manure = append(plan.Manure, m)
 	}
 	return nil
 }
 
-// addManure sums a group's manure over the season, stretch of like days by
+// addManure sums what a group leaves over the season, stretch of like days by
 // stretch.
-func (s *setting) addManure(m *Manure, kind herd.ManureKind, group int) error {
+func (s *setting) addManure(l left, m *Manure, group int) error {
 	for day := s.input.First; day < s.input.Days; {
 		state := s.herd[group].On(s.date(day))
 		end := day + 1
 		for end < s.input.Days && s.herd[group].On(s.date(end)) == state {
 			end++
 		}
-		weight, days := units.LiveWeight(state.Head)*state.Weight, units.Days(end-day)
-		mass, err := herd.ManureMass(kind, weight, days)
-		if err = s.notes.keep(err, s.date(day), int(days)); err != nil {
+		mass, known, err := leftBy(&s.herd[group].Class, l.what, state, units.Days(end-day))
+		if err = s.notes.keep(err, s.date(day), end-day); err != nil {
 			return err
 		}
-		m.Mass += mass
-		for nutrient, sum := range map[herd.Nutrient]*units.Mass{herd.Nitrogen: &m.Nitrogen, herd.Phosphate: &m.Phosphate, herd.Potash: &m.Potash} {
-			mass, err := herd.NutrientMass(kind, nutrient, herd.Excreted, weight, days)
-			if err = s.notes.keep(err, s.date(day), int(days)); err != nil {
-				return err
-			}
-			*sum += mass
+		if !known {
+			m.Missing = append(m.Missing, l.what)
+			return nil
 		}
+		*l.sum(m) += mass
 		day = end
 	}
 	return nil
+}
+
+// leftBy gives what animals in one state leave over a time, and whether print has
+// a figure.
+func leftBy(class *herd.Class, what herd.Excreta, state herd.State, days units.Days) (units.Mass, bool, error) {
+	if class.Manure > herd.ManureUnknown {
+		weight := units.LiveWeight(state.Head) * state.Weight
+		if what == herd.ExcretaManure {
+			mass, err := herd.ManureMass(class.Manure, weight, days)
+			return mass, true, err
+		}
+		mass, err := herd.NutrientMass(class.Manure, nutrientOf[what], herd.Excreted, weight, days)
+		return mass, true, err
+	}
+	mass, err := herd.Excretion(class.Excretion, class.ExcretionBy, what, state.Head, state.Weight, days)
+	var none *units.ParseError
+	if errors.As(err, &none) {
+		return 0, false, nil
+	}
+	return mass, true, err
 }
 
 func (s *setting) fillFence(plan *Plan, _ *season.Result) error {

@@ -78,3 +78,17 @@ func ExampleOrder() {
 	// suckler-cow follow, 1 day behind the leader
 	// laying-hen clean up, 4 days behind the leader
 }
+
+func ExampleConflicts() {
+	for _, c := range grazing.Conflicts() {
+		if c.After == herd.Turkeys {
+			fmt.Println("no turkeys after", c.Before)
+		}
+	}
+	// Output:
+	// no turkeys after chickens
+	// no turkeys after pigs
+	// no turkeys after sheep
+	// no turkeys after geese
+	// no turkeys after ducks
+}

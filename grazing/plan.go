@@ -1,6 +1,7 @@
 package grazing
 
 import (
+	"example.org/soum/herd"
 	"example.org/soum/internal/season"
 	"example.org/soum/units"
 )
@@ -13,6 +14,8 @@ type Plan struct {
 	To       units.Date      `json:"to"`                // the season's last day
 	Verdict  Verdict         `json:"verdict"`           // what it comes to
 	Months   []Month         `json:"months"`            // the balance by month
+	Births   []ExpectedBirth `json:"births"`            // those of the document
+	Changes  []Change        `json:"changes"`           // of head, stage and weight, by date
 	Moves    []Move          `json:"moves"`             // who goes where, in order
 	Feeding  []Feeding       `json:"feeding"`           // days fed in place of grass
 	Surplus  []Surplus       `json:"surplus"`           // ground that outgrows the mower's mark
@@ -65,10 +68,11 @@ type Move struct {
 
 // Visit is a group's time on the ground of a move.
 type Visit struct {
-	Group string          `json:"group"`    // the group's id
-	From  units.Date      `json:"from"`     // its first day
-	To    units.Date      `json:"to"`       // its last day
-	Eaten units.DryMatter `json:"eaten_kg"` // in all
+	Group string          `json:"group"`           // the group's id
+	From  units.Date      `json:"from"`            // its first day
+	To    units.Date      `json:"to"`              // its last day
+	Eaten units.DryMatter `json:"eaten_kg"`        // in all
+	Worms herd.WormReturn `json:"worms,omitempty"` // of sheep and goats: what earlier visits left
 }
 
 // Feeding is days in a row on which a group is fed in place of grass.
@@ -131,14 +135,17 @@ type Drink struct {
 	High  units.WaterRate `json:"high_m3_day"` // on the day it is most
 }
 
-// Manure is what a group leaves on the pasture in the season.
+// Manure is what a group leaves on the pasture in the season. Where print tells a
+// part alone, the rest is in Missing.
 type Manure struct {
-	Group     string     `json:"group"`        // the group's id
-	Known     bool       `json:"known"`        // false: no row in the table
-	Mass      units.Mass `json:"mass_kg"`      // dung and urine
-	Nitrogen  units.Mass `json:"nitrogen_kg"`  // N, as excreted
-	Phosphate units.Mass `json:"phosphate_kg"` // P2O5, as excreted
-	Potash    units.Mass `json:"potash_kg"`    // K2O, as excreted
+	Group     string         `json:"group"`        // the group's id
+	Known     bool           `json:"known"`        // false: no row in any table
+	Mass      units.Mass     `json:"mass_kg"`      // dung and urine
+	Nitrogen  units.Mass     `json:"nitrogen_kg"`  // N, as excreted
+	Phosphate units.Mass     `json:"phosphate_kg"` // P2O5, as excreted
+	Potash    units.Mass     `json:"potash_kg"`    // K2O, as excreted
+	Missing   []herd.Excreta `json:"missing"`      // of these four, what print does not tell
+	Row       string         `json:"row"`          // the row of the tables that was used
 }
 
 // FenceNeed is the fence of the plan.
@@ -202,7 +209,7 @@ func planDays(farm *Farm) (*Plan, *setting, error) {
 	result := season.Run(&s.input)
 	plan := &Plan{Today: farm.Today, From: farm.Season.From, To: farm.Season.To, Factor: 1}
 	for _, fill := range []func(*Plan, *season.Result) error{
-		s.fillDays, s.fillMoves, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
+		s.fillDays, s.fillBirths, s.fillChanges, s.fillMoves, s.fillWorms, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
 	} {
 		if err := fill(plan, result); err != nil {
 			return nil, nil, err
@@ -218,8 +225,12 @@ func planDays(farm *Farm) (*Plan, *setting, error) {
 // fillEmpty makes what is empty a list or an object of nothing: as JSON it is
 // walked through by readers for whom null is neither.
 func (p *Plan) fillEmpty() {
+	p.Births, p.Changes = listed(p.Births), listed(p.Changes)
 	p.Moves, p.Feeding, p.Surplus = listed(p.Moves), listed(p.Feeding), listed(p.Surplus)
 	p.Notes, p.Cautions = listed(p.Notes), listed(p.Cautions)
+	for i := range p.Manure {
+		p.Manure[i].Missing = listed(p.Manure[i].Missing)
+	}
 	for i := range p.Notes {
 		if p.Notes[i].Values == nil {
 			p.Notes[i].Values = map[string]any{}

@@ -21,6 +21,9 @@ func (s *setting) remark(plan *Plan, r *season.Result) {
 	s.remarkFeeding(plan)
 	s.remarkTwoLands(plan, r)
 	s.remarkSurplus(plan)
+	s.remarkBirths(plan)
+	s.remarkWorms(plan)
+	s.remarkMixing()
 	s.remarkLegume()
 	s.remarkUnknown(plan)
 	s.remarkRows()
@@ -137,6 +140,64 @@ func (s *setting) remarkTwoLands(plan *Plan, r *season.Result) {
 	}
 }
 
+// remarkBirths says what the plan makes of births.
+func (s *setting) remarkBirths(plan *Plan) {
+	if len(plan.Births) > 0 {
+		s.notes.add("births", map[string]any{"late_gestation_days": float64(herd.LateGestation)},
+			"Births are reckoned as though all came on the likely day. Where the class has a figure for late gestation it holds for the last %s, unless the document says otherwise [NRC-1985-SHEEP, VT-REPRODUCTION]. Young count with their mothers until they are weaned; what they graze themselves before that is not reckoned.", s.text(herd.LateGestation))
+	}
+}
+
+// remarkMixing tells, of kinds of stock that graze the same land, how far their
+// diets are alike. The plan reckons as though all ate the same grass.
+func (s *setting) remarkMixing() {
+	for i := range s.farm.Rotations {
+		var kinds []herd.Kind
+		for _, m := range s.farm.Rotations[i].Groups {
+			if kind := s.kindOf(m.Group); kind <= herd.Horses && !slices.Contains(kinds, kind) {
+				kinds = append(kinds, kind)
+			}
+		}
+		for a := range kinds {
+			for _, other := range kinds[a+1:] {
+				s.remarkPair(i, kinds[a], other)
+			}
+		}
+	}
+}
+
+func (s *setting) remarkPair(rotation int, one, other herd.Kind) {
+	overlap, err := herd.DietOverlap(diet(one), diet(other))
+	if err != nil {
+		return
+	}
+	each, err := herd.CoGrazing(1, overlap)
+	if err != nil {
+		return
+	}
+	s.notes.add("mixed-diets", map[string]any{"rotation": rotation, "one": one.String(), "other": other.String(), "overlap": float64(overlap), "of_each": each},
+		"Where they can choose, %s and %s have %s of their diets in common [UGA-DIETS, the middles of the spans made to add up to a whole], and by one starting point land then carries together %s of the head of each that it carries alone [ANIMUT-2008]. The plan counts on none of it: on plain grass all eat the same.", one, other, s.text(overlap), s.text(units.Fraction(each)))
+}
+
+// diet gives what a kind eats where it can choose, scaled to a whole: the middles
+// of the printed spans add up to a little more or less.
+func diet(kind herd.Kind) []units.Fraction {
+	var shares []units.Fraction
+	sum := units.Fraction(0)
+	for _, plants := range []herd.Plants{herd.PlantsGrass, herd.PlantsForbs, herd.PlantsBrowse} {
+		share, err := herd.DietShare(kind, plants, units.Whole/2)
+		if err != nil {
+			return nil
+		}
+		shares = append(shares, share)
+		sum += share
+	}
+	for i := range shares {
+		shares[i] /= sum
+	}
+	return shares
+}
+
 // remarkSurplus says of each land when and how far it outgrows its mowing
 // height; the plan lists every piece.
 func (s *setting) remarkSurplus(plan *Plan) {
@@ -184,8 +245,15 @@ func (s *setting) remarkUnknown(plan *Plan) {
 		}
 	}
 	for _, m := range plan.Manure {
-		if !m.Known {
-			s.notes.add("manure-not-known", map[string]any{"group": m.Group}, "The manure table has no row for %s: they are left out of the sums.", m.Group)
+		switch {
+		case !m.Known:
+			s.notes.add("manure-not-known", map[string]any{"group": m.Group}, "The manure tables have no row for %s: they are left out of the sums.", m.Group)
+		case len(m.Missing) > 0:
+			var missing []string
+			for _, what := range m.Missing {
+				missing = append(missing, what.String())
+			}
+			s.notes.add("manure-known-in-part", map[string]any{"group": m.Group, "missing": missing}, "The manure row for %s (%s) does not tell %s.", m.Group, m.Row, list(missing))
 		}
 	}
 }

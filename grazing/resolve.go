@@ -97,16 +97,6 @@ func (g *Group) class() (herd.Class, error) {
 	return herd.ClassByName(g.Class.Name)
 }
 
-// herd gives the group as package herd reckons with it.
-func (g *Group) herd() (herd.Group, error) {
-	class, err := g.class()
-	group := herd.Group{Class: class, Head: g.Head, Weight: g.Weight, Stage: g.Stage}
-	for _, e := range g.Events {
-		group.Events = append(group.Events, herd.Event{Date: e.Date, Head: e.Head, Weight: e.Weight, Stage: e.Stage})
-	}
-	return group, err
-}
-
 func (r *Rotation) turnIn(p forage.Pasture) units.Height {
 	if r != nil && r.TurnIn != 0 {
 		return r.TurnIn
@@ -164,8 +154,12 @@ func settle(f *Farm, end units.End, notes *notebook) (*setting, error) {
 			return nil, pathed("land", i, err)
 		}
 	}
-	for i := range f.Groups {
-		if err := s.settleGroup(&f.Groups[i]); err != nil {
+	var err error
+	if s.herd, err = f.herds(); err != nil {
+		return nil, err
+	}
+	for i := range s.herd {
+		if err := s.settleGroup(&s.herd[i]); err != nil {
 			return nil, pathed("groups", i, err)
 		}
 	}
@@ -342,11 +336,7 @@ func (r *Rain) normalYear() units.RainDepth {
 	return sum
 }
 
-func (s *setting) settleGroup(g *Group) error {
-	group, err := g.herd()
-	if err != nil {
-		return err
-	}
+func (s *setting) settleGroup(group *herd.Group) error {
 	demand := make([]float64, s.input.Days)
 	for day := range demand {
 		date := s.date(day)
@@ -359,7 +349,6 @@ func (s *setting) settleGroup(g *Group) error {
 		}
 		demand[day] = float64(d)
 	}
-	s.herd = append(s.herd, group)
 	s.input.Groups = append(s.input.Groups, season.Group{Demand: demand})
 	return nil
 }

@@ -2,6 +2,7 @@ package grazing
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.org/soum/forage"
@@ -45,7 +46,12 @@ func (s *setting) fillVerdict(plan *Plan, _ *season.Result) error {
 func (s *setting) leaders() ([]Carried, error) {
 	var all []Carried
 	for i := range s.farm.Rotations {
-		carried, err := Carries(s.farm, s.farm.Rotations[i].Groups[0].Group)
+		members := s.farm.Rotations[i].Groups
+		first := slices.IndexFunc(members, func(m Member) bool { return s.farm.Groups[s.farm.groupIndex(m.Group)].Head > 0 })
+		if first < 0 {
+			continue // young that are still to come
+		}
+		carried, err := Carries(s.farm, members[first].Group)
 		if err != nil {
 			return nil, err
 		}

@@ -116,6 +116,11 @@ type Class struct {
 	// Manure is the class's row of the manure table, ManureUnknown where it has
 	// none.
 	Manure ManureKind `json:"manure,omitempty"`
+	// Excretion is an animal of ExcretionRows, for a class without a row of the
+	// manure table.
+	Excretion string `json:"excretion,omitempty"`
+	// ExcretionBy is the source of that row.
+	ExcretionBy ExcretionSource `json:"excretion_by,omitempty"`
 	// Note says what a reader of the row should know, disagreements first.
 	Note string `json:"note,omitempty"`
 }

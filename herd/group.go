@@ -27,6 +27,45 @@ type Group struct {
 	// Events are the changes, in any order; of two on one day the later in the
 	// list wins.
 	Events []Event `json:"events"`
+	// Gain is what one animal gains in a day, 0 or more. It counts from Since, or
+	// from the last event that gives a weight.
+	Gain units.LiveGain `json:"gain"`
+	// Since is the day on which Weight was so; before it nothing is gained.
+	Since units.Date `json:"since"`
+	// Grown is the weight at which growth ends; 0: it does not end.
+	Grown units.LiveWeight `json:"grown"`
+}
+
+// Birth is a birth that a group comes to.
+type Birth struct {
+	// Date is the day of birth.
+	Date units.Date `json:"date"`
+	// Late is the time before it in which the mothers eat as in late gestation.
+	Late units.Days `json:"late"`
+	// Weaned is the day on which the young are weaned, or the milk is ended; 0:
+	// not in sight.
+	Weaned units.Date `json:"weaned"`
+}
+
+// LateGestation is how long before a birth a ewe eats as in late gestation: the
+// feeding tables end its first part after fifteen weeks [NRC-1985-SHEEP], and she
+// goes 147 days [VT-REPRODUCTION].
+const LateGestation = 147*units.Day - 15*units.Week
+
+// Events gives the stages that a birth brings about in a class, those alone that
+// the class has figures for: late gestation, then in milk from the birth on, then
+// dry.
+func (b Birth) Events(class Class) []Event {
+	var events []Event
+	for _, e := range []struct {
+		date  units.Date
+		stage Stage
+	}{{b.Date.Add(-int(b.Late)), StageLateGestation}, {b.Date, StageLactating}, {b.Weaned, StageDry}} {
+		if _, err := class.IntakeAt(e.stage); err == nil && e.date != 0 {
+			events = append(events, Event{Date: e.date, Stage: &e.stage})
+		}
+	}
+	return events
 }
 
 // State is a group as it stands on a day.
@@ -67,7 +106,24 @@ func (g Group) On(date units.Date) State {
 			stage, s.Stage = e, *e.Stage
 		}
 	}
+	since := g.Since
+	if weight != nil {
+		since = weight.Date
+	}
+	s.Weight = g.grown(s.Weight, date.Sub(since))
 	return s
+}
+
+// grown gives the weight after so many days of growth.
+func (g *Group) grown(weight units.LiveWeight, days units.Days) units.LiveWeight {
+	if g.Gain <= 0 || days <= 0 || (g.Grown > 0 && weight >= g.Grown) {
+		return weight
+	}
+	after, _ := WeightAfter(weight, g.Gain, days)
+	if g.Grown > 0 {
+		return min(after, g.Grown)
+	}
+	return after
 }
 
 // DemandOn gives the dry matter that the group wants from pasture on a day, at

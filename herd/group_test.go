@@ -185,3 +185,38 @@ func TestDemandOnTakesNoMemory(t *testing.T) {
 }
 
 var waterSink units.WaterRate
+
+// TestBirthEvents: a ewe's class has all three stages, a suckler cow's none of late
+// gestation, and a milk that does not end brings no third.
+func TestBirthEvents(t *testing.T) {
+	birth := herd.Birth{Date: date(t, "2026-06-01"), Late: herd.LateGestation, Weaned: date(t, "2026-08-24")}
+	ewe, err := herd.ClassByName("ewe")
+	require.NoError(t, err)
+	var told []string
+	for _, e := range birth.Events(ewe) {
+		told = append(told, fmt.Sprint(e.Date, " ", *e.Stage))
+	}
+	assert.Equal(t, []string{"2026-04-20 late gestation", "2026-06-01 lactating", "2026-08-24 dry"}, told) // 42 days = 147 − 7 × 15
+
+	cow, err := herd.ClassByName("suckler-cow")
+	require.NoError(t, err)
+	birth.Weaned = 0
+	events := birth.Events(cow)
+	require.Len(t, events, 1)
+	assert.Equal(t, herd.StageLactating, *events[0].Stage)
+}
+
+// TestWeightGrows: 2 lb a day from the day the weight was so, or was given anew,
+// until the animal is grown.
+func TestWeightGrows(t *testing.T) {
+	start := date(t, "2026-05-01")
+	g := herd.Group{Head: 1, Weight: 500 * units.LivePound, Stage: herd.StageGrowing, Gain: 2 * units.GainPoundPerDay, Since: start, Grown: 600 * units.LivePound,
+		Events: []herd.Event{{Date: start.Add(20), Weight: ptr(530 * units.LivePound)}}}
+	for after, want := range map[int]float64{-5: 500, 0: 500, 1: 502, 19: 538, 20: 530, 30: 550, 55: 600, 100: 600} {
+		assert.InDelta(t, want, g.On(start.Add(after)).Weight.Pounds(), 1e-9, after)
+	}
+	g.Grown = 0
+	assert.InDelta(t, 690, g.On(start.Add(100)).Weight.Pounds(), 1e-9)
+	g.Grown = 510 * units.LivePound // heavier than grown from the start: it stays so
+	assert.InDelta(t, 530, g.On(start.Add(60)).Weight.Pounds(), 1e-9)
+}

@@ -75,6 +75,10 @@ export interface HerdClass {
   water_in_milk?: "unknown" | "cattle" | "horse" | "dairy cow" | "small ruminant" | "lactating ewe" | "lactating goat" | "lactating sow" | "pig" | "chicken" | "turkey";
   /** Manure is the class's row of the manure table, ManureUnknown where it has none. */
   manure?: "unknown" | "beef cow" | "dairy cow" | "heifer" | "breeding pig" | "slaughter pig" | "hen" | "turkey" | "steer" | "turkey hen";
+  /** Excretion is an animal of ExcretionRows, for a class without a row of the manure table. */
+  excretion?: string;
+  /** ExcretionBy is the source of that row. */
+  excretion_by?: "england" | "england earlier" | "ulster" | "wisconsin" | "for first crop" | "ireland" | "scotland" | "handbook" | "watershed" | "guideline" | "chamber" | "paper" | "elsewhere";
   /** Note says what a reader of the row should know, disagreements first. */
   note?: string;
   /** Keys of your own. */
@@ -229,6 +233,22 @@ export interface HerdGroup {
   stage: "dry" | "late gestation" | "lactating" | "growing" | "laying";
   /** Events are the changes, in any order; of two on one day the later in the list wins. */
   events: Array<HerdEvent>;
+  /** Gain is what one animal gains in a day, 0 or more. It counts from Since, or from the last event that gives a weight. */
+  gain: number;
+  /** Since is the day on which Weight was so; before it nothing is gained. */
+  since: string;
+  /** Grown is the weight at which growth ends; 0: it does not end. */
+  grown: number;
+}
+
+/** Birth is a birth that a group comes to. */
+export interface HerdBirth {
+  /** Date is the day of birth. */
+  date: string;
+  /** Late is the time before it in which the mothers eat as in late gestation. */
+  late: number;
+  /** Weaned is the day on which the young are weaned, or the milk is ended; 0: not in sight. */
+  weaned: string;
 }
 
 /** State is a group as it stands on a day. */
@@ -494,6 +514,38 @@ export interface GrazingCaution {
   values: Record<string, unknown>;
 }
 
+/** Change is a day on which a group's head or stage changes, or the document gives its weight, and what it then wants of pasture. */
+export interface GrazingChange {
+  /** the first day of it */
+  date: string;
+  /** the group's id */
+  group: string;
+  /** from that day on */
+  head: number;
+  /** of one animal, that day */
+  weight_kg: number;
+  /** from that day on */
+  stage: "dry" | "late gestation" | "lactating" | "growing" | "laying";
+  /** what the group wanted the day before */
+  before_kg_day: number;
+  /** what it wants that day */
+  after_kg_day: number;
+}
+
+/** ExpectedBirth is a birth in the document: the days of it, and what the plan reckons with. */
+export interface GrazingExpectedBirth {
+  /** the group's id */
+  group: string;
+  /** by the printed range of gestation; the same day thrice where there is none */
+  early: string;
+  /** the day that the plan reckons with */
+  likely: string;
+  /** by the printed range of gestation */
+  late: string;
+  /** zero where the document tells no day */
+  weaned: string;
+}
+
 /** Explanation is a figure of a plan with the steps it came of. */
 export interface GrazingExplanation {
   /** what is explained, in words */
@@ -532,6 +584,8 @@ export interface GrazingFarm {
   fence?: GrazingFence;
   /** the user's own */
   prices?: GrazingPrices;
+  /** whose rest against worms of sheep and goats is reckoned with; temperate if left out */
+  worm_rest?: "temperate" | "tropics" | "ncat";
   /** a factor of the user's own */
   own_factor?: GrazingOwnFactor;
   note?: string;
@@ -606,7 +660,7 @@ export interface GrazingGroup {
   id: string;
   /** the name of a stock class, or a row of your own */
   class: string | HerdClass;
-  /** a number above 0 */
+  /** a number above 0; 0 where young are weaned into the group */
   head: number;
   /** the live weight of one animal, in place of the class's */
   weight?: string;
@@ -616,11 +670,38 @@ export interface GrazingGroup {
   horned?: boolean;
   /** true where there are kids or lambs under netting */
   young?: boolean;
+  /** what one animal gains in a day, above 0, from today or its last weight on */
+  gain?: string;
+  /** the live weight at which growth ends, with gain */
+  grown?: string;
+  /** calving, lambing, farrowing */
+  births?: Array<GrazingBirth>;
   /** changes on a day */
   events?: Array<GrazingEvent>;
   note?: string;
   /** Keys of your own. */
   [own: `x-${string}`]: unknown;
+}
+
+/** Birth is a birth that a group comes to: from then on it eats as stock in milk, and before it as in late gestation where its class has a figure. The young count with their mothers until they are weaned, and go into a group of their own then where the document says so. */
+export interface GrazingBirth {
+  /** the day of birth, where service is left out */
+  date?: string;
+  /** the day of service, where date is left out */
+  service?: string;
+  /** an animal with a gestation, with service; that of the class's kind if left out */
+  animal?: string;
+  /** whose gestation, with service */
+  by?: "frandson" | "lists" | "other lists" | "virginia" | "missouri" | "hair sheep" | "alpaca farm" | "merck" | "mississippi";
+  /** whole days of late gestation before the birth; 42 days if left out */
+  late?: number;
+  /** the day the young are weaned, or the milk is ended, after the birth */
+  weaned?: string;
+  /** the number of young weaned, with into */
+  young?: number;
+  /** the id of the group that the weaned young go into */
+  into?: string;
+  note?: string;
 }
 
 /** Event is a change of a group on a day: births, sales, weights, stages. */
@@ -819,6 +900,10 @@ export interface GrazingPlan {
   verdict: GrazingVerdict;
   /** the balance by month */
   months: Array<GrazingMonth>;
+  /** those of the document */
+  births: Array<GrazingExpectedBirth>;
+  /** of head, stage and weight, by date */
+  changes: Array<GrazingChange>;
   /** who goes where, in order */
   moves: Array<GrazingMove>;
   /** days fed in place of grass */
@@ -919,6 +1004,8 @@ export interface GrazingVisit {
   to: string;
   /** in all */
   eaten_kg: number;
+  /** of sheep and goats: what earlier visits left */
+  worms?: "other host" | "rested" | "not infective" | "infective" | "peak";
 }
 
 /** Feeding is days in a row on which a group is fed in place of grass. */
@@ -993,11 +1080,11 @@ export interface GrazingDrink {
   high_m3_day: number;
 }
 
-/** Manure is what a group leaves on the pasture in the season. */
+/** Manure is what a group leaves on the pasture in the season. Where print tells a part alone, the rest is in Missing. */
 export interface GrazingManure {
   /** the group's id */
   group: string;
-  /** false: no row in the table */
+  /** false: no row in any table */
   known: boolean;
   /** dung and urine */
   mass_kg: number;
@@ -1007,6 +1094,10 @@ export interface GrazingManure {
   phosphate_kg: number;
   /** K2O, as excreted */
   potash_kg: number;
+  /** of these four, what print does not tell */
+  missing: Array<"manure" | "nitrogen" | "phosphorus" | "phosphate" | "potassium" | "potash" | "sulfur">;
+  /** the row of the tables that was used */
+  row: string;
 }
 
 /** FenceNeed is the fence of the plan. */

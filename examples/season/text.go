@@ -3,9 +3,11 @@ package main
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.org/soum/grazing"
+	"example.org/soum/herd"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
@@ -22,7 +24,7 @@ type report struct {
 func text(farm *grazing.Farm, plan *grazing.Plan, days int) string {
 	r := &report{farm: farm, plan: plan, days: days}
 	for _, section := range []func(){
-		r.title, r.balance, r.moves, r.passes, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
+		r.title, r.balance, r.changes, r.moves, r.passes, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
 	} {
 		section()
 	}
@@ -98,6 +100,40 @@ func days(n int) string {
 		return "1 day"
 	}
 	return fmt.Sprintf("%d days", n)
+}
+
+// changes prints the births, and what the groups want as their year goes on.
+func (r *report) changes() {
+	if len(r.plan.Births)+len(r.plan.Changes) == 0 {
+		return
+	}
+	r.heading("Births and changes of the herd")
+	for _, b := range r.plan.Births {
+		text := fmt.Sprintf("%s give birth on %s", b.Group, long(b.Likely))
+		if b.Early != b.Late {
+			text += fmt.Sprintf(", by print between %s and %s", long(b.Early), long(b.Late))
+		}
+		if !b.Weaned.IsZero() {
+			text += fmt.Sprintf("; their milk ends on %s", long(b.Weaned))
+		}
+		r.line("%s.", text)
+	}
+	if len(r.plan.Changes) == 0 {
+		return
+	}
+	day, group, stage := column{head: "day", words: true}, column{head: "group", words: true}, column{head: "from then on", words: true}
+	head, weight, before, after := column{head: "head"}, column{head: "each"}, column{head: "before"}, column{head: "after"}
+	weight.unit = unitOf(units.LiveWeight(0), r.farm.Units)
+	before.unit, after.unit = unitOf(units.Demand(0), r.farm.Units), unitOf(units.Demand(0), r.farm.Units)
+	for _, c := range r.plan.Changes {
+		day.cells, group.cells = append(day.cells, dayMonth(c.Date)), append(group.cells, c.Group)
+		stage.cells = append(stage.cells, c.Stage.String())
+		head.cells = append(head.cells, fmt.Sprint(c.Head))
+		weight.cells = append(weight.cells, number(c.Weight, r.farm.Units))
+		before.cells, after.cells = append(before.cells, number(c.Before, r.farm.Units)), append(after.cells, number(c.After, r.farm.Units))
+	}
+	r.WriteString(tabulate([]column{day, group, stage, head, weight, before, after}))
+	r.paragraph("Before and after are what the group wants of pasture in a day, the day before and that day.")
 }
 
 // moves prints the moves of the next days, a table for each rotation.
@@ -343,10 +379,11 @@ func (r *report) manure() {
 	}
 	for _, m := range r.plan.Manure {
 		groups.cells = append(groups.cells, m.Group)
+		what := []herd.Excreta{herd.ExcretaManure, herd.ExcretaNitrogen, herd.ExcretaPhosphate, herd.ExcretaPotash}
 		for i, mass := range []units.Mass{m.Mass, m.Nitrogen, m.Phosphate, m.Potash} {
-			cell := "not known"
-			if m.Known {
-				cell = number(mass, r.farm.Units)
+			cell := number(mass, r.farm.Units)
+			if slices.Contains(m.Missing, what[i]) {
+				cell = "not known"
 			}
 			columns[i].cells = append(columns[i].cells, cell)
 		}

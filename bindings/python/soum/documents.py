@@ -58,6 +58,8 @@ HerdClass = TypedDict("HerdClass", {
     "water": "Literal[\"unknown\", \"cattle\", \"horse\", \"dairy cow\", \"small ruminant\", \"lactating ewe\", \"lactating goat\", \"lactating sow\", \"pig\", \"chicken\", \"turkey\"]",  # Water is the rule of what the class drinks, WaterUnknown where print has none.
     "water_in_milk": "Literal[\"unknown\", \"cattle\", \"horse\", \"dairy cow\", \"small ruminant\", \"lactating ewe\", \"lactating goat\", \"lactating sow\", \"pig\", \"chicken\", \"turkey\"]",  # WaterInMilk is the rule while lactating, where print has another for it; left out, Water holds.
     "manure": "Literal[\"unknown\", \"beef cow\", \"dairy cow\", \"heifer\", \"breeding pig\", \"slaughter pig\", \"hen\", \"turkey\", \"steer\", \"turkey hen\"]",  # Manure is the class's row of the manure table, ManureUnknown where it has none.
+    "excretion": "str",  # Excretion is an animal of ExcretionRows, for a class without a row of the manure table.
+    "excretion_by": "Literal[\"england\", \"england earlier\", \"ulster\", \"wisconsin\", \"for first crop\", \"ireland\", \"scotland\", \"handbook\", \"watershed\", \"guideline\", \"chamber\", \"paper\", \"elsewhere\"]",  # ExcretionBy is the source of that row.
     "note": "str",  # Note says what a reader of the row should know, disagreements first.
 }, total=False)
 HerdClass.__doc__ = "Class is a class of stock: a row of the table, or a row of the user's own, which is the same struct."
@@ -156,8 +158,18 @@ HerdGroup = TypedDict("HerdGroup", {
     "weight": "Quantity",  # Weight is the live weight of one animal before any event; 0: the class's.
     "stage": "Literal[\"dry\", \"late gestation\", \"lactating\", \"growing\", \"laying\"]",  # Stage is the stage before any event; 0: the class's first.
     "events": "List[HerdEvent]",  # Events are the changes, in any order; of two on one day the later in the list wins.
+    "gain": "Quantity",  # Gain is what one animal gains in a day, 0 or more. It counts from Since, or from the last event that gives a weight.
+    "since": "str",  # Since is the day on which Weight was so; before it nothing is gained.
+    "grown": "Quantity",  # Grown is the weight at which growth ends; 0: it does not end.
 }, total=False)
 HerdGroup.__doc__ = "Group is animals of one class kept together."
+
+HerdBirth = TypedDict("HerdBirth", {
+    "date": "str",  # Date is the day of birth.
+    "late": "Quantity",  # Late is the time before it in which the mothers eat as in late gestation.
+    "weaned": "str",  # Weaned is the day on which the young are weaned, or the milk is ended; 0: not in sight.
+}, total=False)
+HerdBirth.__doc__ = "Birth is a birth that a group comes to."
 
 HerdState = TypedDict("HerdState", {
     "head": "float",  # Head is the number of animals.
@@ -325,6 +337,26 @@ GrazingCaution = TypedDict("GrazingCaution", {
 }, total=False)
 GrazingCaution.__doc__ = "Caution is a warning that an answer can hurt somebody or an animal: a code of plain words, why it was raised, what to do, whose advice that is. It is no rule: local law, a vet or an adviser decides."
 
+GrazingChange = TypedDict("GrazingChange", {
+    "date": "str",  # the first day of it
+    "group": "str",  # the group's id
+    "head": "float",  # from that day on
+    "weight_kg": "Quantity",  # of one animal, that day
+    "stage": "Literal[\"dry\", \"late gestation\", \"lactating\", \"growing\", \"laying\"]",  # from that day on
+    "before_kg_day": "Quantity",  # what the group wanted the day before
+    "after_kg_day": "Quantity",  # what it wants that day
+}, total=False)
+GrazingChange.__doc__ = "Change is a day on which a group's head or stage changes, or the document gives its weight, and what it then wants of pasture."
+
+GrazingExpectedBirth = TypedDict("GrazingExpectedBirth", {
+    "group": "str",  # the group's id
+    "early": "str",  # by the printed range of gestation; the same day thrice where there is none
+    "likely": "str",  # the day that the plan reckons with
+    "late": "str",  # by the printed range of gestation
+    "weaned": "str",  # zero where the document tells no day
+}, total=False)
+GrazingExpectedBirth.__doc__ = "ExpectedBirth is a birth in the document: the days of it, and what the plan reckons with."
+
 GrazingExplanation = TypedDict("GrazingExplanation", {
     "about": "str",  # what is explained, in words
     "steps": "List[UnitsStep]",  # in order, each with its numbers and its source
@@ -346,6 +378,7 @@ GrazingFarm = TypedDict("GrazingFarm", {
     "water": "GrazingWater",  # what the source gives
     "fence": "GrazingFence",  # how the land is parted
     "prices": "GrazingPrices",  # the user's own
+    "worm_rest": "Literal[\"temperate\", \"tropics\", \"ncat\"]",  # whose rest against worms of sheep and goats is reckoned with; temperate if left out
     "own_factor": "GrazingOwnFactor",  # a factor of the user's own
     "note": "str",
 }, total=False)
@@ -389,15 +422,31 @@ GrazingStretch.__doc__ = "Stretch is a piece of a lane that has one height and o
 GrazingGroup = TypedDict("GrazingGroup", {
     "id": "str",  # a name of your own, once
     "class": "Union[str, HerdClass]",  # the name of a stock class, or a row of your own
-    "head": "float",  # a number above 0
+    "head": "float",  # a number above 0; 0 where young are weaned into the group
     "weight": "Quantity",  # the live weight of one animal, in place of the class's
     "stage": "Literal[\"dry\", \"late gestation\", \"lactating\", \"growing\", \"laying\"]",  # a stage that the class has
     "horned": "bool",  # true or false
     "young": "bool",  # true where there are kids or lambs under netting
+    "gain": "Quantity",  # what one animal gains in a day, above 0, from today or its last weight on
+    "grown": "Quantity",  # the live weight at which growth ends, with gain
+    "births": "List[GrazingBirth]",  # calving, lambing, farrowing
     "events": "List[GrazingEvent]",  # changes on a day
     "note": "str",
 }, total=False)
 GrazingGroup.__doc__ = "Group is animals that graze together."
+
+GrazingBirth = TypedDict("GrazingBirth", {
+    "date": "str",  # the day of birth, where service is left out
+    "service": "str",  # the day of service, where date is left out
+    "animal": "str",  # an animal with a gestation, with service; that of the class's kind if left out
+    "by": "Literal[\"frandson\", \"lists\", \"other lists\", \"virginia\", \"missouri\", \"hair sheep\", \"alpaca farm\", \"merck\", \"mississippi\"]",  # whose gestation, with service
+    "late": "Quantity",  # whole days of late gestation before the birth; 42 days if left out
+    "weaned": "str",  # the day the young are weaned, or the milk is ended, after the birth
+    "young": "float",  # the number of young weaned, with into
+    "into": "str",  # the id of the group that the weaned young go into
+    "note": "str",
+}, total=False)
+GrazingBirth.__doc__ = "Birth is a birth that a group comes to: from then on it eats as stock in milk, and before it as in late gestation where its class has a figure. The young count with their mothers until they are weaned, and go into a group of their own then where the document says so."
 
 GrazingEvent = TypedDict("GrazingEvent", {
     "date": "str",  # a date
@@ -518,6 +567,8 @@ GrazingPlan = TypedDict("GrazingPlan", {
     "to": "str",  # the season's last day
     "verdict": "GrazingVerdict",  # what it comes to
     "months": "List[GrazingMonth]",  # the balance by month
+    "births": "List[GrazingExpectedBirth]",  # those of the document
+    "changes": "List[GrazingChange]",  # of head, stage and weight, by date
     "moves": "List[GrazingMove]",  # who goes where, in order
     "feeding": "List[GrazingFeeding]",  # days fed in place of grass
     "surplus": "List[GrazingSurplus]",  # ground that outgrows the mower's mark
@@ -574,6 +625,7 @@ GrazingVisit = TypedDict("GrazingVisit", {
     "from": "str",  # its first day
     "to": "str",  # its last day
     "eaten_kg": "Quantity",  # in all
+    "worms": "Literal[\"other host\", \"rested\", \"not infective\", \"infective\", \"peak\"]",  # of sheep and goats: what earlier visits left
 }, total=False)
 GrazingVisit.__doc__ = "Visit is a group's time on the ground of a move."
 
@@ -625,13 +677,15 @@ GrazingDrink.__doc__ = "Drink is the water of a group."
 
 GrazingManure = TypedDict("GrazingManure", {
     "group": "str",  # the group's id
-    "known": "bool",  # false: no row in the table
+    "known": "bool",  # false: no row in any table
     "mass_kg": "Quantity",  # dung and urine
     "nitrogen_kg": "Quantity",  # N, as excreted
     "phosphate_kg": "Quantity",  # P2O5, as excreted
     "potash_kg": "Quantity",  # K2O, as excreted
+    "missing": "List[Literal[\"manure\", \"nitrogen\", \"phosphorus\", \"phosphate\", \"potassium\", \"potash\", \"sulfur\"]]",  # of these four, what print does not tell
+    "row": "str",  # the row of the tables that was used
 }, total=False)
-GrazingManure.__doc__ = "Manure is what a group leaves on the pasture in the season."
+GrazingManure.__doc__ = "Manure is what a group leaves on the pasture in the season. Where print tells a part alone, the rest is in Missing."
 
 GrazingFenceNeed = TypedDict("GrazingFenceNeed", {
     "sides_m": "Quantity",  # round lanes and paddocks
