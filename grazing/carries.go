@@ -113,7 +113,7 @@ func (s *setting) scan(group int) (int, Limit) {
 // where it did not. What other rotations need of the store comes first: they
 // share no land with it, so no head of its can change that.
 func (s *setting) needs(rotation int) Limit {
-	result := season.Run(&s.input)
+	result := s.runner.Brief(&s.input)
 	allowed, day, own, others := float64(s.farm.hayAllowed()), 0, 0.0, 0.0
 	for _, f := range result.Fed {
 		for ; day <= f.Day; day++ {
@@ -142,14 +142,7 @@ var limits = map[season.Reason]Limit{
 func (s *setting) drinks() [][]units.WaterRate {
 	all := make([][]units.WaterRate, len(s.herd))
 	for g := range s.herd {
-		all[g] = make([]units.WaterRate, s.input.Days)
-		for day := range all[g] {
-			drink, err := s.herd[g].WaterOn(s.date(day), s.season(day), units.High)
-			if units.Impossible(err) {
-				break
-			}
-			all[g][day] = drink
-		}
+		all[g], _ = s.drink(g, units.High)
 	}
 	return all
 }

@@ -196,13 +196,10 @@ func (s *setting) members(r *Rotation, kind herd.Kind) []string {
 }
 
 // everInMilk tells whether a group is in milk on any day of the season.
-func (s *setting) everInMilk(g herd.Group) bool {
-	for day := s.input.First; day < s.input.Days; day++ {
-		if g.On(s.date(day)).Stage == herd.StageLactating {
-			return true
-		}
-	}
-	return false
+func (s *setting) everInMilk(group int) bool {
+	return slices.ContainsFunc(s.spells[group], func(sp spell) bool {
+		return sp.to > s.input.First && sp.state.Stage == herd.StageLactating
+	})
 }
 
 // dangerousCattle names bulls and cows with calves at foot.
@@ -210,7 +207,7 @@ func dangerousCattle(s *setting, _ *Plan) []Caution {
 	var ids []string
 	for i, g := range s.herd {
 		c := g.Class
-		if c.Kind == herd.Cattle && (c.Name == "bull" || (c.Need == herd.NeedSuckling && s.everInMilk(g))) {
+		if c.Kind == herd.Cattle && (c.Name == "bull" || (c.Need == herd.NeedSuckling && s.everInMilk(i))) {
 			ids = append(ids, s.farm.Groups[i].ID)
 		}
 	}

@@ -1,6 +1,7 @@
 package grazing
 
 import (
+	"cmp"
 	"slices"
 
 	"example.org/soum/herd"
@@ -32,21 +33,22 @@ type ExpectedBirth struct {
 
 // fillChanges lists the changes of all groups in the season, by date.
 func (s *setting) fillChanges(plan *Plan, _ *season.Result) error {
-	for day := s.input.First + 1; day < s.input.Days; day++ {
-		date := s.date(day)
-		for g := range s.herd {
-			was, is := s.herd[g].On(date-1), s.herd[g].On(date)
+	for g := range s.herd {
+		spells, demand := s.spells[g], s.input.Groups[g].Demand
+		for i := 1; i < len(spells); i++ {
+			was, is, day := spells[i-1].state, spells[i].state, spells[i].from
+			date := s.date(day)
 			weighed := slices.ContainsFunc(s.herd[g].Events, func(e herd.Event) bool { return e.Date == date && e.Weight != nil })
-			if was.Head == is.Head && was.Stage == is.Stage && !weighed {
+			if day <= s.input.First || (was.Head == is.Head && was.Stage == is.Stage && !weighed) {
 				continue
 			}
-			demand := s.input.Groups[g].Demand
 			plan.Changes = append(plan.Changes, Change{
 				Date: date, Group: s.farm.Groups[g].ID, Head: is.Head, Weight: is.Weight, Stage: is.Stage,
 				Before: units.Demand(demand[day-1]), After: units.Demand(demand[day]),
 			})
 		}
 	}
+	slices.SortStableFunc(plan.Changes, func(a, b Change) int { return cmp.Compare(a.Date, b.Date) })
 	return nil
 }
 

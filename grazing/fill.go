@@ -15,14 +15,17 @@ import (
 
 // fillDays fills the days and the months.
 func (s *setting) fillDays(plan *Plan, r *season.Result) error {
+	plan.Days = make([]PlanDay, 0, len(r.Days))
+	lands := make([]units.DryMatter, len(r.Days)*len(s.lands))
 	for i, d := range r.Days {
 		date := s.date(i)
-		day := PlanDay{Date: date, Standing: units.DryMatter(d.End), Grown: units.DryMatter(d.Grown), Fed: units.DryMatter(d.Hay), Lands: map[string]units.DryMatter{}}
+		day := PlanDay{Date: date, Standing: units.DryMatter(d.End), Grown: units.DryMatter(d.Grown), Fed: units.DryMatter(d.Hay)}
+		day.Lands, lands = lands[:len(s.lands):len(s.lands)], lands[len(s.lands):]
 		for g := range s.input.Groups {
 			day.Wanted += units.DryMatter(s.input.Groups[g].Demand[i])
 		}
 		for l, standing := range d.Standing {
-			day.Lands[s.farm.Land[l].ID] = units.DryMatter(standing)
+			day.Lands[l] = units.DryMatter(standing)
 		}
 		plan.Days = append(plan.Days, day)
 		if n := len(plan.Months); n == 0 || plan.Months[n-1].Month != int(date.Month()) {
@@ -44,11 +47,24 @@ func (s *setting) fillDays(plan *Plan, r *season.Result) error {
 
 // fillMoves fills the moves with their visits.
 func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
-	for _, m := range r.Moves {
-		move, err := s.move(&m)
+	places := 0
+	for i := range r.Moves {
+		places += len(s.input.Rotations[r.Moves[i].Rotation].Members)
+	}
+	plan.Moves = make([]Move, 0, len(r.Moves))
+	visits, ready := make([]Visit, places), make([]units.Date, len(r.Moves))
+	for i := range r.Moves {
+		m := &r.Moves[i]
+		move, err := s.move(m)
 		if err != nil {
 			return err
 		}
+		if m.Ready >= 0 && m.Ready < s.input.Days {
+			ready[i] = s.date(m.Ready)
+			move.ReadyAgain = &ready[i]
+		}
+		members := len(s.input.Rotations[m.Rotation].Members)
+		move.Visits, visits = visits[:0:members], visits[members:]
 		plan.Moves = append(plan.Moves, move)
 	}
 	for _, v := range r.Visits {
@@ -85,11 +101,7 @@ func (s *setting) move(m *season.Move) (Move, error) {
 			return move, err
 		}
 	}
-	if m.Ready >= 0 && m.Ready < s.input.Days {
-		ready := s.date(m.Ready)
-		move.ReadyAgain = &ready
-	}
-	if move.Density, err = StockDensity(s.weightOn(move.Date, m.Rotation), move.Area); s.notes.keep(err, move.Date, 1) != nil {
+	if move.Density, err = StockDensity(s.weightOn(m.Day, m.Rotation), move.Area); s.notes.keep(err, move.Date, 1) != nil {
 		return move, err
 	}
 	if land.isPaddock() {
@@ -106,13 +118,13 @@ func (s *setting) move(m *season.Move) (Move, error) {
 	return move, nil
 }
 
-// weightOn gives the live weight of a rotation's leading groups on a date: of
-// all that stand there together on the day the ground is opened.
-func (s *setting) weightOn(date units.Date, rotation int) units.LiveWeight {
+// weightOn gives the live weight of a rotation's leading groups on a day: of all
+// that stand there together when the ground is opened.
+func (s *setting) weightOn(day, rotation int) units.LiveWeight {
 	total := units.LiveWeight(0)
-	for _, m := range s.farm.Rotations[rotation].Groups {
-		if m.Behind == 0 {
-			state := s.herd[s.farm.groupIndex(m.Group)].On(date)
+	for _, m := range s.input.Rotations[rotation].Members {
+		if m.Lag == 0 {
+			state := s.state(m.Group, day)
 			total += units.LiveWeight(state.Head) * state.Weight
 		}
 	}
@@ -213,29 +225,15 @@ func (s *setting) fillHay(plan *Plan, r *season.Result) error {
 	return nil
 }
 
-// season tells summer from winter by growth: winter is when no land grows.
-func (s *setting) season(day int) herd.Season {
-	for i := range s.input.Lands {
-		if s.input.Lands[i].Peak[day] > 0 {
-			return herd.Summer
-		}
-	}
-	return herd.Winter
-}
-
 func (s *setting) fillWater(plan *Plan, _ *season.Result) error {
 	for g := range s.herd {
 		drink := Drink{Group: s.farm.Groups[g].ID}
-		for day := range s.input.Days {
-			date := s.date(day)
-			low, err := s.herd[g].WaterOn(date, s.season(day), units.Low)
-			if units.Impossible(err) {
-				break // no printed figure: said in a note
-			}
-			high, _ := s.herd[g].WaterOn(date, s.season(day), units.High)
-			drink.Known = true
-			if high > drink.High {
-				drink.Low, drink.High = low, high
+		low, _ := s.drink(g, units.Low)
+		high, known := s.drink(g, units.High)
+		drink.Known = known
+		for day := range high {
+			if high[day] > drink.High {
+				drink.Low, drink.High = low[day], high[day]
 			}
 		}
 		plan.Water = append(plan.Water, drink)
@@ -284,14 +282,13 @@ func (s *setting) fillManure(plan *Plan, _ *season.Result) error {
 // addManure sums what a group leaves over the season, stretch of like days by
 // stretch.
 func (s *setting) addManure(l left, m *Manure, group int) error {
-	for day := s.input.First; day < s.input.Days; {
-		state := s.herd[group].On(s.date(day))
-		end := day + 1
-		for end < s.input.Days && s.herd[group].On(s.date(end)) == state {
-			end++
+	for _, sp := range s.spells[group] {
+		from := max(sp.from, s.input.First)
+		if from >= sp.to {
+			continue
 		}
-		mass, known, err := leftBy(&s.herd[group].Class, l.what, state, units.Days(end-day))
-		if err = s.notes.keep(err, s.date(day), end-day); err != nil {
+		mass, known, err := leftBy(&s.herd[group].Class, l.what, sp.state, units.Days(sp.to-from))
+		if err = s.notes.keep(err, s.date(from), sp.to-from); err != nil {
 			return err
 		}
 		if !known {
@@ -299,7 +296,6 @@ func (s *setting) addManure(l left, m *Manure, group int) error {
 			return nil
 		}
 		*l.sum(m) += mass
-		day = end
 	}
 	return nil
 }

@@ -159,12 +159,12 @@ type FenceNeed struct {
 
 // PlanDay is a day of the plan, for pictures.
 type PlanDay struct {
-	Date     units.Date                 `json:"date"`                // the day
-	Standing units.DryMatter            `json:"standing_kg"`         // on all land at the day's end
-	Grown    units.DryMatter            `json:"grown_kg"`            // that day
-	Wanted   units.DryMatter            `json:"wanted_kg"`           // of pasture, by all groups
-	Fed      units.DryMatter            `json:"fed_kg"`              // in place of pasture
-	Lands    map[string]units.DryMatter `json:"standing_by_land_kg"` // by id
+	Date     units.Date        `json:"date"`                // the day
+	Standing units.DryMatter   `json:"standing_kg"`         // on all land at the day's end
+	Grown    units.DryMatter   `json:"grown_kg"`            // that day
+	Wanted   units.DryMatter   `json:"wanted_kg"`           // of pasture, by all groups
+	Fed      units.DryMatter   `json:"fed_kg"`              // in place of pasture
+	Lands    []units.DryMatter `json:"standing_by_land_kg"` // in the order of the document
 }
 
 // PlanSeason plans a farm's season day by day: who goes where, how long a

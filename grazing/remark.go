@@ -115,23 +115,17 @@ var feedReasons = map[FeedReason]string{
 
 // remarkTwoLands names the days on which a group is on two lands.
 func (s *setting) remarkTwoLands(plan *Plan, r *season.Result) {
-	type key struct{ day, group int }
-	lands := map[key][]int{}
-	var order []key
-	for _, v := range r.Visits {
-		k := key{v.Day, v.Group}
-		if lands[k] == nil {
-			order = append(order, k)
-		}
-		if land := r.Moves[v.Move].Land; !slices.Contains(lands[k], land) {
-			lands[k] = append(lands[k], land)
-		}
-	}
 	days := map[string][]string{}
-	for _, k := range order {
-		if len(lands[k]) > 1 {
-			id := s.farm.Groups[k.group].ID
-			days[id] = append(days[id], s.date(k.day).String())
+	for i, v := range r.Visits {
+		date := ""
+		for j := i - 1; j >= 0 && r.Visits[j].Day == v.Day; j-- { // visits come by day
+			if u := r.Visits[j]; u.Group == v.Group && r.Moves[u.Move].Land != r.Moves[v.Move].Land {
+				date = s.date(v.Day).String()
+			}
+		}
+		id := s.farm.Groups[v.Group].ID
+		if n := len(days[id]); date != "" && (n == 0 || days[id][n-1] != date) {
+			days[id] = append(days[id], date)
 		}
 	}
 	for _, id := range sortedKeys(days) {

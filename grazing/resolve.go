@@ -124,14 +124,17 @@ func (f *Farm) rotationOf(id string) *Rotation {
 // setting is a farm made ready for the day loop at one end of the printed
 // spans.
 type setting struct {
-	farm   *Farm
-	end    units.End
-	start  units.Date
-	lands  []site
-	herd   []herd.Group
-	input  season.Input
-	notes  *notebook
-	record []rainfall.MonthlyRain
+	farm    *Farm
+	end     units.End
+	start   units.Date
+	lands   []site
+	herd    []herd.Group
+	spells  [][]spell     // by group
+	seasons []herd.Season // by day
+	input   season.Input
+	notes   *notebook
+	record  []rainfall.MonthlyRain
+	runner  season.Runner // for many seasons of this farm
 }
 
 // site is land with its figures settled.
@@ -158,8 +161,10 @@ func settle(f *Farm, end units.End, notes *notebook) (*setting, error) {
 	if s.herd, err = f.herds(); err != nil {
 		return nil, err
 	}
+	s.settleSeasons()
 	for i := range s.herd {
-		if err := s.settleGroup(&s.herd[i]); err != nil {
+		s.spells = append(s.spells, s.spellsOf(&s.herd[i]))
+		if err := s.settleGroup(i); err != nil {
 			return nil, pathed("groups", i, err)
 		}
 	}
@@ -336,18 +341,20 @@ func (r *Rain) normalYear() units.RainDepth {
 	return sum
 }
 
-func (s *setting) settleGroup(group *herd.Group) error {
+func (s *setting) settleGroup(group int) error {
 	demand := make([]float64, s.input.Days)
-	for day := range demand {
-		date := s.date(day)
-		if date < s.farm.Season.From {
-			continue // before the season the animals are elsewhere
+	for _, sp := range s.spells[group] {
+		from := max(sp.from, s.input.First) // before the season the animals are elsewhere
+		if from >= sp.to {
+			continue
 		}
-		d, err := group.DemandOn(date, s.end.Other())
-		if err = s.notes.keep(err, date, 1); err != nil {
+		d, err := s.herd[group].DemandOn(s.date(from), s.end.Other())
+		if err = s.notes.keep(err, s.date(from), sp.to-from); err != nil {
 			return err
 		}
-		demand[day] = float64(d)
+		for day := from; day < sp.to; day++ {
+			demand[day] = float64(d)
+		}
 	}
 	s.input.Groups = append(s.input.Groups, season.Group{Demand: demand})
 	return nil

@@ -30,7 +30,7 @@ func (s *setting) fillVerdict(plan *Plan, _ *season.Result) error {
 		v.Limit = LimitWater
 	}
 	for g := range s.herd {
-		state := s.herd[g].On(s.farm.Season.From)
+		state := s.state(g, s.input.First)
 		each, err := herd.AnimalUnits(state.Weight)
 		if err = s.notes.keep(err, s.start, 1); err != nil {
 			return err

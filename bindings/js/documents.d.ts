@@ -1126,8 +1126,8 @@ export interface GrazingPlanDay {
   wanted_kg: number;
   /** in place of pasture */
   fed_kg: number;
-  /** by id */
-  standing_by_land_kg: Record<string, number>;
+  /** in the order of the document */
+  standing_by_land_kg: Array<number>;
 }
 
 /** SetStocking is one paddock with the same animals on it all the time. Grass of mass V grows by RelativeGrowth × V × (1 - V / Ceiling) a day and is eaten at FullIntake × V / (V + HalfIntake). */

@@ -72,7 +72,7 @@ func stackLands(p *plot.Plot, farm *grazing.Farm, plan *grazing.Plan) (*plot.Leg
 	for i := range farm.Land {
 		top := make([]float64, len(plan.Days))
 		for d := range plan.Days {
-			top[d] = below[d] + inUnit(plan.Days[d].Lands[farm.Land[i].ID], farm.Units)
+			top[d] = below[d] + inUnit(plan.Days[d].Lands[i], farm.Units)
 		}
 		band, err := plotter.NewPolygon(outline(plan, below, top))
 		if err != nil {

@@ -20,6 +20,26 @@ func BenchmarkRun(b *testing.B) {
 	}
 }
 
+// BenchmarkRunner steps the same year again and again in the same memory.
+func BenchmarkRunner(b *testing.B) {
+	in := benchmarkSeason()
+	var r season.Runner
+	b.ReportAllocs()
+	for b.Loop() {
+		r.Run(in)
+	}
+}
+
+// BenchmarkBrief keeps only what was eaten, cut and fed.
+func BenchmarkBrief(b *testing.B) {
+	in := benchmarkSeason()
+	var r season.Runner
+	b.ReportAllocs()
+	for b.Loop() {
+		r.Brief(in)
+	}
+}
+
 // benchmarkSeason is a farm whose ten strips a lane come round every fifty
 // days or so: 20 m wide, a day's want of 60 kg from 0.13 kg/m² above the
 // residual at a use of 0.6 takes some 38 m.

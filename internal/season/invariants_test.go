@@ -53,16 +53,31 @@ func at(stretches []season.Stretch, place float64) season.Stretch {
 	return stretches[i]
 }
 
-// pieces calls for every piece of a land's last stand, the finest parting of
-// the season, with its middle; not for those a rounding error long, which have
-// no place between their ends.
-func pieces(r *season.Result, land int, each func(from, to, middle float64)) {
-	from := 0.0
-	for _, s := range r.Lands[land] {
-		if s.To-from > rounding {
-			each(from, s.To, (from+s.To)/2)
+// pieces calls for every piece of a land in the finest parting of the season (by
+// its first stand, its moves and its cuts), with its middle; not for those a
+// rounding error long, which have no place between their ends.
+func pieces(in *season.Input, r *season.Result, land int, each func(from, to, middle float64)) {
+	bounds := []float64{}
+	for _, s := range in.Lands[land].Stretches {
+		bounds = append(bounds, s.To)
+	}
+	for _, m := range r.Moves {
+		if m.Land == land {
+			bounds = append(bounds, m.From, m.To)
 		}
-		from = s.To
+	}
+	for _, c := range in.Cuts {
+		if c.Land == land {
+			bounds = append(bounds, c.From, c.To)
+		}
+	}
+	slices.Sort(bounds)
+	from := 0.0
+	for _, to := range bounds {
+		if to-from > rounding {
+			each(from, to, (from+to)/2)
+			from = to
+		}
 	}
 }
 
@@ -193,7 +208,7 @@ func TestStandStaysBetweenResidualAndCeiling(t *testing.T) {
 					least = min(least, c.Stubble)
 				}
 			}
-			pieces(r, i, func(from, to, middle float64) {
+			pieces(in, r, i, func(from, to, middle float64) {
 				first := firstVisit(r, i, from, to)
 				for day := range in.Days {
 					mass := at(all[day][i], middle).Mass
@@ -386,7 +401,7 @@ func TestUngrazedStretchesFollowTheClosedForm(t *testing.T) {
 		r, all := watch(in)
 		for i := range in.Lands {
 			l := &in.Lands[i]
-			pieces(r, i, func(from, to, middle float64) {
+			pieces(in, r, i, func(from, to, middle float64) {
 				cut := slices.ContainsFunc(in.Cuts, func(c season.Cut) bool { return c.Land == i && c.From < to && c.To > from })
 				if cut || to-from < sliver || firstVisit(r, i, from, to) < in.Days {
 					return
@@ -445,7 +460,7 @@ func TestReadyIsTheFirstDay(t *testing.T) {
 		for i, m := range r.Moves {
 			l, rest := &in.Lands[m.Land], in.Rotations[m.Rotation].ShortestRest
 			ready, after := 0, 0.0
-			pieces(r, m.Land, func(from, to, middle float64) {
+			pieces(in, r, m.Land, func(from, to, middle float64) {
 				if from < m.From || to > m.To {
 					return
 				}
@@ -480,7 +495,7 @@ func TestSurplusIsWhatOutgrewTheMower(t *testing.T) {
 			require.Greater(t, at(all[s.Day-1][s.Land], (s.From+s.To)/2).Mass, l.MowAbove, "%+v", s)
 		}
 		for i, l := range in.Lands {
-			pieces(r, i, func(from, to, middle float64) {
+			pieces(in, r, i, func(from, to, middle float64) {
 				if l.MowAbove == 0 || to-from < sliver || at(r.Lands[i], middle).Mass <= l.MowAbove {
 					return
 				}
@@ -702,5 +717,26 @@ func TestFirstStrip(t *testing.T) {
 		more := number(t, "more", 1.001, 1.3)
 		require.InEpsilon(t, more, length(demand*more, l.Leave)/strip, near)
 		require.Greater(t, length(demand, l.Leave*more), strip)
+	})
+}
+
+// TestBriefIsRun: what a brief season keeps is what the full one has, bit for
+// bit, in memory that served another season before.
+func TestBriefIsRun(t *testing.T) {
+	var runner season.Runner
+	property(t, func(t *rapid.T, in *season.Input) {
+		full, brief := season.Run(in), runner.Brief(in)
+		require.Equal(t, full.Fed, append([]season.Fed(nil), brief.Fed...))
+		require.Equal(t, full.Eaten, brief.Eaten)
+		require.Equal(t, full.Hay, brief.Hay)
+		for i := range full.Days {
+			f, b := full.Days[i], brief.Days[i]
+			require.Equal(t, []float64{f.Eaten, f.Trampled, f.Cut, f.Hay}, []float64{b.Eaten, b.Trampled, b.Cut, b.Hay}, "day %d", i)
+		}
+		again := runner.Run(in)
+		require.Equal(t, full.Moves, append(full.Moves[:0:0], again.Moves...))
+		require.Equal(t, full.Visits, append(full.Visits[:0:0], again.Visits...))
+		require.Equal(t, full.Days, again.Days)
+		require.Equal(t, full.Lands, again.Lands)
 	})
 }

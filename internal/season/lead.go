@@ -1,5 +1,7 @@
 package season
 
+import "sort"
+
 const (
 	// dust is a length, in metres, that is rounding and not ground: many times
 	// the last digit of a place some kilometres down a lane.
@@ -7,6 +9,9 @@ const (
 	// crumb is the share of a want that is rounding and not hunger: what dust
 	// is of a strip of a hand's breadth.
 	crumb = 1e-10
+	// same is the share of a mass by which neighbours eaten down to one residual
+	// differ by rounding.
+	same = 1e-12
 )
 
 // lead is step 3: the leaders' moves of a day, rotation by rotation.
@@ -29,6 +34,9 @@ func (r *run) lead() {
 // want sums what all members will want of ground opened today, a share of it
 // each in wants; visits after the season's last day are not booked.
 func (r *run) want(rot *rotation, day int) float64 {
+	if rot.wantsOf == day {
+		return rot.total
+	}
 	total := 0.0
 	for m, member := range rot.Members {
 		rot.wants[m] = 0
@@ -37,6 +45,7 @@ func (r *run) want(rot *rotation, day int) float64 {
 		}
 		total += rot.wants[m]
 	}
+	rot.total, rot.wantsOf = total, day
 	return total
 }
 
@@ -61,7 +70,7 @@ func (r *run) move(index, part int) {
 
 // ready tells whether a stretch may be grazed.
 func (r *run) ready(rot *rotation, l *land, s *stretch) bool {
-	return s.mass >= l.TurnIn && len(s.due) == 0 && r.rested(s) >= rot.ShortestRest
+	return s.lack*l.fade <= l.ripe && len(s.due) == 0 && r.rested(s) >= rot.ShortestRest
 }
 
 // rested gives the days since the last bite.
@@ -135,7 +144,7 @@ func (r *run) shortage(rot *rotation) Reason {
 func (r *run) waiting(rot *rotation, l *land) bool {
 	head := l.head()
 	for i := range head {
-		if head[i].mass < l.TurnIn {
+		if head[i].lack*l.fade > l.ripe {
 			return false
 		}
 	}
@@ -180,12 +189,7 @@ func (r *run) strip(index, part int, left float64) float64 {
 
 // find gives the index of the stretch that begins at a place.
 func (l *land) find(at float64) int {
-	for i := range l.stretches {
-		if l.stretches[i].from >= at {
-			return i
-		}
-	}
-	return len(l.stretches)
+	return sort.Search(len(l.stretches), func(i int) bool { return l.stretches[i].from >= at })
 }
 
 // reach gives the place where a strip must end to hold so much, or the end of
@@ -193,7 +197,7 @@ func (l *land) find(at float64) int {
 func (l *land) reach(first, last int, left, use float64) float64 {
 	for i := first; i < last; i++ {
 		s := &l.stretches[i]
-		perMetre := l.Width * use * (s.mass - l.Leave)
+		perMetre := l.Width * use * (l.stand(s) - l.Leave)
 		if capacity := perMetre * s.length(); left >= capacity {
 			left -= capacity
 			continue
@@ -214,14 +218,14 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 	last := first
 	for ; last < len(l.stretches) && l.stretches[last].to <= to; last++ {
 		s := &l.stretches[last]
-		capacity += l.Width * use * (s.mass - l.Leave) * s.length()
-		mass += s.mass * s.length()
+		stand := l.stand(s)
+		capacity += l.Width * use * (stand - l.Leave) * s.length()
+		mass += stand * s.length()
 	}
 	booked := min(left, capacity)
 	share := booked / capacity
 	total := r.want(rot, r.day)
-	id := len(r.result.Moves)
-	r.result.Moves = append(r.result.Moves, Move{
+	id := r.opened(Move{
 		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, From: from, To: to,
 		Stay: 1, Before: mass / (to - from), Use: use, Want: booked, Ready: -1,
 	})
@@ -229,7 +233,7 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 		s := &l.stretches[i]
 		s.move, s.bitten, s.ready = id, r.day, false
 		r.room(s, len(rot.Members))
-		eaten := share * use * (s.mass - l.Leave)
+		eaten := share * use * (l.stand(s) - l.Leave)
 		for m, member := range rot.Members {
 			if rot.wants[m] > 0 && member.Lag > 0 {
 				l.book(s, booking{m, r.day + member.Lag, eaten * rot.wants[m] / total, use})
@@ -242,7 +246,19 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 		}
 		r.leave(l, s)
 	}
+	if rot.Members[len(rot.Members)-1].Lag == 0 {
+		l.join(first, last-1)
+	}
 	return booked
+}
+
+// opened writes a move down and gives its number.
+func (r *run) opened(m Move) int {
+	r.opens++
+	if !r.brief {
+		r.result.Moves = append(r.result.Moves, m)
+	}
+	return r.opens - 1
 }
 
 // room gives an empty stretch places for so many bookings, out of a block for
@@ -251,16 +267,17 @@ func (r *run) room(s *stretch, bookings int) {
 	if cap(s.due) >= bookings {
 		return
 	}
-	if len(r.places) < bookings {
-		r.places = make([]booking, max(bookings, 256))
+	if len(r.places)-r.taken < bookings {
+		r.places, r.taken = make([]booking, max(bookings, 2*len(r.places), 256)), 0
 	}
-	s.due, r.places = r.places[:0:bookings], r.places[bookings:]
+	s.due = r.places[r.taken : r.taken : r.taken+bookings]
+	r.taken += bookings
 }
 
 // book keeps grass of a stretch for a member of the rotation.
 func (l *land) book(s *stretch, b booking) {
 	s.due = append(s.due, b)
-	l.owed++
+	l.due[b.day]++
 }
 
 // stay gives the days that a whole paddock feeds the rotation: the most days
@@ -302,7 +319,10 @@ func (r *run) enter(index, part int, left float64) {
 	l := &r.lands[at]
 	days := r.stay(rot, l, part, left)
 	use, mass := rot.use(days), l.standing()/l.Width
-	id, spare := len(r.result.Moves), l.Width*(mass-l.Leave*l.Length)
+	id, spare := r.opened(Move{
+		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, To: l.Length,
+		Stay: days, Before: mass / l.Length, Use: use, Ready: -1,
+	}), l.Width*(mass-l.Leave*l.Length)
 	for j := range l.stretches {
 		s := &l.stretches[j]
 		s.move, s.bitten, s.ready = id, r.day, false
@@ -316,16 +336,15 @@ func (r *run) enter(index, part int, left float64) {
 			for j := range l.stretches {
 				s := &l.stretches[j]
 				if rot.wants[m] > 0 {
-					l.book(s, booking{m, r.day + i + member.Lag, want * rot.wants[m] / total * (s.mass - l.Leave) / spare, use})
+					l.book(s, booking{m, r.day + i + member.Lag, want * rot.wants[m] / total * (l.stand(s) - l.Leave) / spare, use})
 				}
 			}
 		}
 		booked += want
 	}
-	r.result.Moves = append(r.result.Moves, Move{
-		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, To: l.Length,
-		Stay: days, Before: mass / l.Length, Use: use, Want: booked, Ready: -1,
-	})
+	if !r.brief {
+		r.result.Moves[id].Want = booked
+	}
 	rot.front, rot.busy = -1, r.day+days-1
 	r.collect(rot, 0)
 }

@@ -147,13 +147,17 @@ type Surplus struct {
 	From, To  float64
 }
 
-// stretch is a Stretch of the running season.
+// stretch is a Stretch of the running season. Growth is a product on K/V - 1,
+// the same for all of a land, so it is kept once, in land.fade, and a stretch is
+// only looked at when somebody comes to it (or the day is written down).
 type stretch struct {
-	from, to, mass float64
-	bitten         int
-	due            []booking
-	move           int // the move that opened it last; -1: none yet
-	listed, ready  bool
+	from, to      float64
+	lack          float64 // (K/V - 1) ÷ the land's fade
+	mass          float64 // V when it was last written down or grazed
+	bitten        int
+	due           []booking
+	move          int // the move that opened it last; -1: none yet
+	listed, ready bool
 }
 
 // booking is grass kept on a stretch for a group of the rotation.
@@ -170,7 +174,25 @@ type land struct {
 	*Land
 	stretches []stretch
 	passes    int
-	owed      int // bookings on all its stretches
+	due       []int   // bookings on all its stretches, by day
+	fade      float64 // what growth has put on the lack of all stretches
+	peak      float64 // of the day whose factor is daily
+	daily     float64 // what a day's growth puts on it
+	ripe      float64 // K/T - 1: the lack from which it may be grazed
+	over      float64 // K/M - 1, of the mower's mark M; below it what is listed
+	stands    float64 // kg, when it was last written down
+}
+
+// faint is the fade at which it is put on the stretches and begins anew at 1:
+// long before its inverse leaves the range of a number.
+const faint = 1e-100
+
+// stand gives what stands on a stretch now, kg/m².
+func (l *land) stand(s *stretch) float64 { return l.Ceiling / (1 + s.lack*l.fade) }
+
+// set changes what stands, other than by growth.
+func (l *land) set(s *stretch, mass float64) {
+	s.mass, s.lack = mass, (l.Ceiling/mass-1)/l.fade
 }
 
 // rotation is a Rotation of the running season.
@@ -180,19 +202,31 @@ type rotation struct {
 	at    float64
 	busy  int      // last day of a stay in a paddock
 	short []Reason // by day: why the leader found too little
-	wants []float64
+	// What each member will want of ground opened on day wantsOf, and all of them.
+	wants   []float64
+	total   float64
+	wantsOf int
 }
+
+// Runner steps seasons one after the other in the same memory. A Result of it
+// holds until its next season.
+type Runner struct{ run }
 
 // run is a season under way.
 type run struct {
 	*Input
+	brief     bool
 	lands     []land
 	rotations []rotation
-	result    *Result
+	result    Result
 	day       int
 	book      Day
-	places    []booking // not given to a stretch yet
-	standings []float64 // not given to a day yet
+	places    []booking // of which stretches take their bookings
+	taken     int       // of places
+	opens     int       // moves so far
+	numbers   []float64 // of Eaten and Hay
+	standings []float64 // of the days
+	counts    []int     // of the lands' due
 }
 
 // Run steps the season to its end. The input must be sound (ceiling above
@@ -203,7 +237,29 @@ func Run(in *Input) *Result { return Watch(in, nil) }
 // Watch runs a season as Run does and shows the stand at the end of every day,
 // after growth; what it is shown is each's to keep.
 func Watch(in *Input, each func(day int, lands [][]Stretch)) *Result {
-	r := begin(in)
+	var r run
+	r.steps(in, each)
+	return &r.result
+}
+
+// Run steps a season in full.
+func (r *Runner) Run(in *Input) *Result {
+	r.brief = false
+	r.steps(in, nil)
+	return &r.result
+}
+
+// Brief steps a season and keeps only what was eaten, cut and fed: no moves, no
+// visits, no standing grass, no surplus. Its figures are those of Run, bit for
+// bit.
+func (r *Runner) Brief(in *Input) *Result {
+	r.brief = true
+	r.steps(in, nil)
+	return &r.result
+}
+
+func (r *run) steps(in *Input, each func(day int, lands [][]Stretch)) {
+	r.begin(in)
 	for r.day = 0; r.day < in.Days; r.day++ {
 		r.book = Day{Start: r.standing()} // before the day's cuts
 		r.cut()
@@ -217,51 +273,98 @@ func Watch(in *Input, each func(day int, lands [][]Stretch)) *Result {
 		}
 	}
 	r.finish()
-	return r.result
 }
 
-func begin(in *Input) *run {
-	r := &run{Input: in, result: &Result{}}
-	r.lands = make([]land, len(in.Lands))
-	for i := range in.Lands {
-		l := land{Land: &in.Lands[i]}
+func (r *run) begin(in *Input) {
+	r.Input, r.taken, r.opens = in, 0, 0
+	last := &r.result
+	r.result = Result{Moves: last.Moves[:0], Visits: last.Visits[:0], Fed: last.Fed[:0], Days: last.Days[:0], Surplus: last.Surplus[:0], Eaten: last.Eaten[:0], Hay: last.Hay[:0]}
+	r.numbers = zeros(r.numbers, 2*len(in.Groups)*in.Days)
+	flat := r.numbers
+	for range in.Groups {
+		r.result.Eaten, flat = append(r.result.Eaten, flat[:in.Days:in.Days]), flat[in.Days:]
+		r.result.Hay, flat = append(r.result.Hay, flat[:in.Days:in.Days]), flat[in.Days:]
+	}
+	if !r.brief {
+		r.standings = zeros(r.standings, in.Days*len(in.Lands))
+		moves := 8
+		for i := range in.Rotations {
+			moves += in.Days * in.Rotations[i].Moves * 9 / 8
+		}
+		r.result.Moves = slices.Grow(r.result.Moves, moves)
+		r.result.Visits = slices.Grow(r.result.Visits, moves*len(in.Groups))
+	}
+	r.result.Days = slices.Grow(r.result.Days, in.Days)
+	r.beginLands()
+	r.rotations = sized(r.rotations, len(in.Rotations))
+	for i := range in.Rotations {
+		rot := &r.rotations[i]
+		*rot = rotation{Rotation: &in.Rotations[i], front: -1, busy: -1, wantsOf: -1, wants: zeros(rot.wants, len(in.Rotations[i].Members)), short: zeros(rot.short, in.Days)}
+	}
+}
+
+func (r *run) beginLands() {
+	r.lands = sized(r.lands, len(r.Lands))
+	reach := r.Days // and the longest lag, for what is booked on the last day
+	for i := range r.Rotations {
+		members := r.Rotations[i].Members
+		reach = max(reach, r.Days+members[len(members)-1].Lag)
+	}
+	r.counts = zeros(r.counts, reach*len(r.Lands))
+	counts := r.counts
+	for i := range r.Lands {
+		l := &r.lands[i]
+		*l = land{Land: &r.Lands[i], stretches: l.stretches[:0], fade: 1, daily: 1}
+		l.due, counts = counts[:reach:reach], counts[reach:]
+		l.ripe = l.Ceiling/l.TurnIn - 1
+		if l.MowAbove > 0 {
+			l.over = l.Ceiling/l.MowAbove - 1
+		}
 		from := 0.0
-		l.stretches = make([]stretch, 0, 2*len(l.Stretches)+8)
 		for _, s := range l.Stretches {
-			l.stretches = append(l.stretches, stretch{from: from, to: s.To, mass: s.Mass, bitten: s.Bitten, move: -1})
+			piece := stretch{from: from, to: s.To, bitten: s.Bitten, move: -1}
+			l.set(&piece, s.Mass)
+			l.stretches = append(l.stretches, piece)
 			from = s.To
 		}
-		r.lands[i] = l
+		l.stands = l.standing()
 	}
-	r.rotations = make([]rotation, len(in.Rotations))
-	for i := range in.Rotations {
-		r.rotations[i] = rotation{Rotation: &in.Rotations[i], front: -1, busy: -1, wants: make([]float64, len(in.Rotations[i].Members)), short: make([]Reason, in.Days)}
-	}
-	r.result.Eaten = make([][]float64, len(in.Groups))
-	r.result.Hay = make([][]float64, len(in.Groups))
-	r.result.Days = make([]Day, 0, in.Days)
-	r.standings = make([]float64, in.Days*len(in.Lands))
-	flat := make([]float64, 2*len(in.Groups)*in.Days)
-	for g := range in.Groups {
-		r.result.Eaten[g], flat = flat[:in.Days:in.Days], flat[in.Days:]
-		r.result.Hay[g], flat = flat[:in.Days:in.Days], flat[in.Days:]
-	}
-	return r
 }
 
+// zeros gives a list of so many zero values, in the memory of an old one where it
+// is large enough.
+func zeros[T any](old []T, n int) []T {
+	if cap(old) < n {
+		return make([]T, n)
+	}
+	old = old[:n]
+	clear(old)
+	return old
+}
+
+// sized gives a list of so many values, those of an old one where it has them.
+func sized[T any](old []T, n int) []T {
+	if cap(old) < n {
+		return append(old[:cap(old)], make([]T, n-cap(old))...)
+	}
+	return old[:n]
+}
+
+// standing gives what stood at the end of the day before.
 func (r *run) standing() float64 {
 	total := 0.0
 	for i := range r.lands {
-		total += r.lands[i].standing()
+		total += r.lands[i].stands
 	}
 	return total
 }
 
+// standing gives what stands now.
 func (l *land) standing() float64 {
 	total := 0.0
 	for i := range l.stretches {
 		s := &l.stretches[i]
-		total += s.mass * s.length()
+		total += l.stand(s) * s.length()
 	}
 	return total * l.Width
 }
@@ -276,11 +379,12 @@ func (r *run) cut() {
 		from, to := l.split(c.From), l.split(c.To)
 		for i := range l.stretches {
 			s := &l.stretches[i]
-			if s.from < from || s.to > to || s.mass <= c.Stubble {
+			mass := l.stand(s)
+			if s.from < from || s.to > to || mass <= c.Stubble {
 				continue
 			}
-			r.book.Cut += (s.mass - c.Stubble) * s.length() * l.Width
-			s.mass = c.Stubble
+			r.book.Cut += (mass - c.Stubble) * s.length() * l.Width
+			l.set(s, c.Stubble)
 			s.bitten = r.day
 			s.listed = false
 		}
@@ -293,72 +397,113 @@ func (l *land) split(at float64) float64 {
 	if at < dust {
 		return 0
 	}
-	for i := range l.stretches {
-		s := &l.stretches[i]
-		if math.Abs(s.to-at) < dust {
-			return s.to
-		}
-		if at-s.from < dust || at > s.to {
-			continue
-		}
-		behind := *s
-		behind.due = append([]booking(nil), s.due...)
-		l.owed += len(s.due)
-		behind.from = at
-		s.to = at
-		l.stretches = append(l.stretches, stretch{})
-		copy(l.stretches[i+2:], l.stretches[i+1:])
-		l.stretches[i+1] = behind
-		return at
+	i := l.find(at+dust) - 1 // the stretch that reaches beyond at - dust
+	for i > 0 && l.stretches[i-1].to > at-dust {
+		i--
 	}
+	s := &l.stretches[i]
+	if math.Abs(s.to-at) < dust || at > s.to {
+		return s.to
+	}
+	behind := *s
+	behind.due = append([]booking(nil), s.due...)
+	for _, b := range s.due {
+		l.due[b.day]++
+	}
+	behind.from = at
+	s.to = at
+	l.stretches = slices.Insert(l.stretches, i+1, behind)
 	return at
 }
 
 // follow is step 2: followers, the longest lag first, eat what was booked.
 func (r *run) follow() {
 	for i := range r.rotations {
-		rot := &r.rotations[i]
-		for m := len(rot.Members) - 1; m >= 0; m-- {
-			lag := rot.Members[m].Lag
-			if lag > 0 && (m == len(rot.Members)-1 || rot.Members[m+1].Lag != lag) {
-				r.collect(rot, lag)
-			}
-		}
+		r.collect(&r.rotations[i], 1)
 	}
 }
 
-// collect lets the members of a lag eat what was booked for them today.
-func (r *run) collect(rot *rotation, lag int) {
+// collect lets the members whose lag is so much or more eat what was booked for
+// them today.
+func (r *run) collect(rot *rotation, least int) {
 	for _, at := range rot.Lands {
 		l := &r.lands[at]
-		for j := 0; j < len(l.stretches) && l.owed > 0; j++ {
-			r.serve(rot, l, &l.stretches[j], lag)
+		if l.due[r.day] == 0 {
+			continue
+		}
+		first, last := len(l.stretches), -1
+		for j := range l.stretches {
+			if s := &l.stretches[j]; len(s.due) > 0 && r.serve(rot, l, s, least) {
+				first, last = min(first, j), j
+			}
+		}
+		l.join(first, last)
+	}
+}
+
+// join makes one stretch of neighbours, from the first to the last, that one move
+// left alike: they grow alike from now on. Without it every pass would leave its boundaries on the land for
+// good, and a season slows down from pass to pass.
+func (l *land) join(first, last int) {
+	for j := last; j > first; j-- {
+		s, before := &l.stretches[j], &l.stretches[j-1]
+		if !alike(before, s) {
+			continue
+		}
+		mass := (l.stand(before)*before.length() + l.stand(s)*s.length()) / (s.to - before.from)
+		before.to = s.to
+		l.set(before, mass)
+		l.stretches = slices.Delete(l.stretches, j, j+1)
+	}
+}
+
+// alike tells whether two neighbours have one history from here on.
+func alike(a, b *stretch) bool {
+	return a.move >= 0 && a.move == b.move && a.bitten == b.bitten &&
+		len(a.due) == 0 && len(b.due) == 0 && math.Abs(a.lack-b.lack) <= same*a.lack
+}
+
+// serve is collect on one stretch, the longest lag first. It tells whether the
+// last of the groups has been there.
+func (r *run) serve(rot *rotation, l *land, s *stretch, least int) bool {
+	for {
+		lag := -1
+		for _, b := range s.due {
+			if b.day == r.day {
+				lag = max(lag, rot.Members[b.member].Lag)
+			}
+		}
+		if lag < least {
+			return false
+		}
+		if r.share(rot, l, s, lag); len(s.due) == 0 {
+			return true
 		}
 	}
 }
 
-// serve is collect on one stretch, never below what is to be left; where a cut
-// took what had been kept, they share what there is.
-func (r *run) serve(rot *rotation, l *land, s *stretch, lag int) {
+// share lets the members of one lag eat, never below what is to be left; where a
+// cut took what had been kept, they share what there is.
+func (r *run) share(rot *rotation, l *land, s *stretch, lag int) {
 	booked, use := 0.0, 0.0
 	for _, b := range s.due {
 		if b.day == r.day && rot.Members[b.member].Lag == lag {
 			booked, use = booked+b.eaten, b.use
 		}
 	}
-	if booked == 0 {
-		return
+	share := 1.0
+	if booked > 0 {
+		share = min(1, max(0, l.stand(s)-l.Leave)*use/booked)
 	}
-	share := min(1, max(0, s.mass-l.Leave)*use/booked)
 	kept := s.due[:0]
 	for _, b := range s.due {
 		if b.day == r.day && rot.Members[b.member].Lag == lag {
 			r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, use)
+			l.due[r.day]--
 			continue
 		}
 		kept = append(kept, b)
 	}
-	l.owed -= len(s.due) - len(kept)
 	s.due = kept
 	r.leave(l, s)
 }
@@ -368,18 +513,20 @@ func (r *run) serve(rot *rotation, l *land, s *stretch, lag int) {
 func (r *run) eat(l *land, s *stretch, group int, eaten, use float64) {
 	area := s.length() * l.Width
 	gone := eaten / use
-	s.mass -= gone
+	l.set(s, l.stand(s)-gone)
 	s.bitten = r.day
 	s.listed = false
 	r.result.Eaten[group][r.day] += eaten * area
 	r.book.Eaten += eaten * area
 	r.book.Trampled += (gone - eaten) * area
-	r.visited(s.move, group, eaten*area)
+	if !r.brief {
+		r.visited(s.move, group, eaten*area)
+	}
 }
 
 // leave tells a move what stands on a stretch once the last group has been there.
 func (r *run) leave(l *land, s *stretch) {
-	if len(s.due) > 0 {
+	if len(s.due) > 0 || r.brief {
 		return
 	}
 	area := s.length() * l.Width
@@ -438,33 +585,53 @@ func (r *run) reason(group int) Reason {
 func (r *run) grow() {
 	for i := range r.lands {
 		l := &r.lands[i]
-		fade := math.Exp(-4 * l.Peak[r.day] / l.Ceiling)
-		grown := 0.0
-		for j := range l.stretches {
-			s := &l.stretches[j]
-			if fade < 1 { // without growth the map would still change a mass, by its rounding
-				mass := l.Ceiling / (1 + (l.Ceiling/s.mass-1)*fade)
-				grown += (mass - s.mass) * s.length()
-				s.mass = mass
-			}
-			r.notice(l, i, s)
+		if peak := l.Peak[r.day]; peak != l.peak {
+			l.peak, l.daily = peak, math.Exp(-4*peak/l.Ceiling)
 		}
+		l.fade *= l.daily
+		if l.fade < faint {
+			for j := range l.stretches {
+				l.stretches[j].lack *= l.fade
+			}
+			l.fade = 1
+		}
+		if !r.brief {
+			r.note(l, i)
+		}
+	}
+}
+
+// note writes down what stands on a land and what has grown, and looks for
+// ground that is ready again or has outgrown the mower's mark.
+func (r *run) note(l *land, index int) {
+	grown, stands := 0.0, 0.0
+	fade, ceiling, ripe := l.fade, l.Ceiling, l.ripe
+	for j := range l.stretches {
+		s := &l.stretches[j]
+		length := s.to - s.from
+		lack := s.lack * fade
+		mass := ceiling / (1 + lack)
+		grown += (mass - s.mass) * length
+		stands += mass * length
+		s.mass = mass
+		if lack <= ripe && !s.ready && s.move >= 0 {
+			r.readied(l, s)
+		}
+		if lack < l.over && !s.listed && len(s.due) == 0 {
+			s.listed = true
+			r.result.Surplus = append(r.result.Surplus, Surplus{Day: r.day + 1, Land: index, From: s.from, To: s.to})
+		}
+	}
+	l.stands = stands * l.Width
+	if l.daily < 1 {
 		r.book.Grown += grown * l.Width
 	}
 }
 
-// notice lists a stretch that has outgrown the mower's mark, and tells a move
-// when its ground is ready again.
-func (r *run) notice(l *land, index int, s *stretch) {
-	if l.MowAbove > 0 && s.mass > l.MowAbove && !s.listed && len(s.due) == 0 {
-		s.listed = true
-		r.result.Surplus = append(r.result.Surplus, Surplus{Day: r.day + 1, Land: index, From: s.from, To: s.to})
-	}
-	if s.ready || s.move < 0 || len(s.due) > 0 || s.mass < l.TurnIn {
-		return
-	}
+// readied tells a move that its ground is ready again, where it has rested.
+func (r *run) readied(l *land, s *stretch) {
 	m := &r.result.Moves[s.move]
-	if r.day+1-s.bitten >= r.rotations[m.Rotation].ShortestRest {
+	if len(s.due) == 0 && r.day+1-s.bitten >= r.rotations[m.Rotation].ShortestRest {
 		s.ready = true
 		m.Ready = r.day + 1
 	}
@@ -472,11 +639,13 @@ func (r *run) notice(l *land, index int, s *stretch) {
 
 // write is step 6.
 func (r *run) write() {
-	n := len(r.lands)
-	r.book.Standing, r.standings = r.standings[:n:n], r.standings[n:]
-	for i := range r.lands {
-		r.book.Standing[i] = r.lands[i].standing()
-		r.book.End += r.book.Standing[i]
+	if !r.brief {
+		n := len(r.lands)
+		r.book.Standing = r.standings[r.day*n : (r.day+1)*n : (r.day+1)*n]
+		for i := range r.lands {
+			r.book.Standing[i] = r.lands[i].stands
+			r.book.End += r.book.Standing[i]
+		}
 	}
 	r.result.Days = append(r.result.Days, r.book)
 }
@@ -488,7 +657,7 @@ func (r *run) stand() [][]Stretch {
 		lands[i] = make([]Stretch, len(r.lands[i].stretches))
 		for j := range lands[i] {
 			s := &r.lands[i].stretches[j]
-			lands[i][j] = Stretch{To: s.to, Mass: s.mass, Bitten: s.bitten}
+			lands[i][j] = Stretch{To: s.to, Mass: r.lands[i].stand(s), Bitten: s.bitten}
 		}
 	}
 	return lands
@@ -496,6 +665,9 @@ func (r *run) stand() [][]Stretch {
 
 // finish hands over the end state and closes the moves.
 func (r *run) finish() {
+	if r.brief {
+		return
+	}
 	r.result.Lands = r.stand()
 	for i := range r.lands {
 		for j := range r.lands[i].stretches {

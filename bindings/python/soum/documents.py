@@ -702,7 +702,7 @@ GrazingPlanDay = TypedDict("GrazingPlanDay", {
     "grown_kg": "Quantity",  # that day
     "wanted_kg": "Quantity",  # of pasture, by all groups
     "fed_kg": "Quantity",  # in place of pasture
-    "standing_by_land_kg": "Dict[str, Quantity]",  # by id
+    "standing_by_land_kg": "List[Quantity]",  # in the order of the document
 }, total=False)
 GrazingPlanDay.__doc__ = "PlanDay is a day of the plan, for pictures."
 

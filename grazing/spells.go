@@ -1,0 +1,93 @@
+package grazing
+
+import (
+	"slices"
+	"sort"
+
+	"example.org/soum/herd"
+	"example.org/soum/units"
+)
+
+// spell is days in a row on which a group stands as it stood on the first of them.
+// A season asks every day what stock wants, drinks and leaves; it changes on few.
+type spell struct {
+	from, to int // days of the plan; to is the first day of the next
+	state    herd.State
+}
+
+// spells gives the spells of a group from today to the season's end.
+func (s *setting) spellsOf(group *herd.Group) []spell {
+	starts := []int{0}
+	for _, e := range group.Events {
+		if day := int(e.Date.Sub(s.start)); day > 0 && day < s.input.Days {
+			starts = append(starts, day)
+		}
+	}
+	if group.Gain > 0 {
+		for day := 1; day < s.input.Days; day++ {
+			starts = append(starts, day) // growing, it is another every day
+		}
+	}
+	slices.Sort(starts)
+	starts = slices.Compact(starts)
+	all := make([]spell, 0, len(starts))
+	for i, from := range starts {
+		to := s.input.Days
+		if i+1 < len(starts) {
+			to = starts[i+1]
+		}
+		state := group.On(s.date(from))
+		if last := len(all) - 1; last >= 0 && all[last].state == state {
+			all[last].to = to
+			continue
+		}
+		all = append(all, spell{from, to, state})
+	}
+	return all
+}
+
+// state gives a group as it stands on a day.
+func (s *setting) state(group, day int) herd.State {
+	all := s.spells[group]
+	i := sort.Search(len(all), func(i int) bool { return all[i].to > day })
+	return all[min(i, len(all)-1)].state
+}
+
+// settleSeasons tells summer from winter by growth: winter is when no land grows.
+func (s *setting) settleSeasons() {
+	s.seasons = make([]herd.Season, s.input.Days)
+	for day := range s.seasons {
+		s.seasons[day] = herd.Winter
+		for i := range s.input.Lands {
+			if s.input.Lands[i].Peak[day] > 0 {
+				s.seasons[day] = herd.Summer
+				break
+			}
+		}
+	}
+}
+
+// drink gives what a group drinks, by day, at one end of the printed span; nothing
+// from the day on for which print has no figure, and whether it has any.
+func (s *setting) drink(group int, end units.End) (all []units.WaterRate, known bool) {
+	all = make([]units.WaterRate, s.input.Days)
+	for _, sp := range s.spells[group] {
+		var by [2]units.WaterRate
+		var have [2]bool
+		for day := sp.from; day < sp.to; day++ {
+			at := 0
+			if s.seasons[day] == herd.Winter {
+				at = 1
+			}
+			if !have[at] {
+				drink, err := s.herd[group].WaterOn(s.date(day), s.seasons[day], end)
+				if units.Impossible(err) {
+					return all, known
+				}
+				by[at], have[at] = drink, true
+			}
+			all[day], known = by[at], true
+		}
+	}
+	return all, known
+}
