@@ -140,6 +140,7 @@ func ExamplePastures() {
 	// bluegrass-clover 6 in
 	// orchardgrass-legume 12 in
 	// timothy-legume 8 in
+	// ryegrass-clover 3.94 in
 	// tall-fescue 8 in
 	// mixed-pasture 6 in
 	// warm-season-grass 6 in

@@ -10,6 +10,59 @@ import (
 
 var inf = math.Inf(1)
 
+var formulaClippedYield = units.Formula{
+	Name: "forage.ClippedYield", Source: "UMAINE-DRYING formula and worked example; TEAGASC-CUT in metric; VEGETATION-ATTRIBUTES, LULING-STICK, TAMU-1646 factors of frames",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "sample", Quantity: "FreshFeed", Unit: "lb", Factor: float64(units.FreshPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "dryMatter", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "frame", Quantity: "Area", Unit: "ft2", Factor: float64(units.SquareFoot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaHoopArea = units.Formula{
+	Name: "forage.HoopArea", Source: "IDAHO-RANGE a hoop of a square metre; definition: a circle of a circumference",
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 1}}}, {Op: "*", Terms: []units.Term{{Number: 4}, {Number: 3.141592653589793}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "rim", Quantity: "Length", Unit: "m", Factor: float64(units.Metre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaAirDryShare = units.Formula{
+	Name: "forage.AirDryShare", Source: "UTAH-AIR-DRY",
+	Quantity: "Fraction", Lookup: "printed shares by plant and stage",
+	Arguments: []units.Argument{
+		{Name: "plant", Words: []string{"alkali sacaton", "bearded wheatgrass", "bluebunch", "blue wildrye", "cheatgrass", "columbia needle", "crested wheatgrass", "dryland sedge"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 8, HighOf: -1}},
+		{Name: "stage", Words: []string{"to flowering", "full bloom", "seed shed"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaTurnInCover = units.Formula{
+	Name: "forage.TurnInCover", Source: "SIDDC-COVER the mean; ours: the paddock grazed next, as the upper end of a straight line of which that is the middle",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}, {Argument: 4}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "demand", Quantity: "Demand", Unit: "kg/day", Factor: float64(units.KilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "rotation", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "residual", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaCurveMass = units.Formula{
+	Name: "forage.CurveMass", Source: "HEIGHT-MASS-TABLE",
+	Quantity: "Yield", Lookup: "straight lines between the printed heights of 4, 6, 8, 10 and 12 in, and from the soil to the first, which are ours; above 12 in the last line runs on",
+	Arguments: []units.Argument{
+		{Name: "height", Quantity: "Height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 4 * float64(units.HeightInch), LowOf: -1, High: 12 * float64(units.HeightInch), HighOf: -1, Source: "HEIGHT-MASS-TABLE"}},
+		{Name: "thickness", Words: []string{"thin", "average", "thick"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
 var formulaMonthGrowth = units.Formula{
 	Name: "forage.MonthGrowth", Source: "definition: the month's part of the year's growth, spread evenly over its days",
 	Quantity: "Growth", Lines: []units.Line{
@@ -83,6 +136,203 @@ var formulaPeakGrowth = units.Formula{
 	},
 }
 
+var formulaGrown = units.Formula{
+	Name: "forage.Grown", Source: "MLA-REST days of the month × daily growth; NI-GROWTH the yields that follow from the means",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "growth", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaGrowthByRain = units.Formula{
+	Name: "forage.GrowthByRain", Source: "NDSU-SPRING the share; definition: a share of the normal growth",
+	Quantity: "Growth", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "normal", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaGompertz = units.Formula{
+	Name: "forage.Gompertz", Source: "NJAS-1999 that the form is used, the form itself from memory; ours: told by its fastest growth",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 2}, {Op: "pow", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "exp", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "neg", Terms: []units.Term{{Number: 2.718281828459045}}}, {Argument: 3}}}, {Argument: 4}}}, {Argument: 2}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "start", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "ceiling", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1}},
+		{Name: "peak", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaGompertzDays = units.Formula{
+	Name: "forage.GompertzDays", Source: "definition: the inverse of Gompertz",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 3}, {Op: "*", Terms: []units.Term{{Number: 2.718281828459045}, {Argument: 4}}}}}, {Op: "log", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "log", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 3}, {Argument: 1}}}}}, {Op: "log", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 3}, {Argument: 2}}}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "start", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "target", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1}},
+		{Name: "ceiling", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "peak", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaExpolinear = units.Formula{
+	Name: "forage.Expolinear", Source: "GOUDRIAAN-1990 for the curve, its form from memory",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "+", Terms: []units.Term{{Op: "max", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 2}, {Op: "-", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}, {Number: 0}}}, {Op: "log", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Number: 1}, {Op: "exp", Terms: []units.Term{{Op: "neg", Terms: []units.Term{{Op: "max", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 2}, {Op: "-", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}, {Op: "*", Terms: []units.Term{{Argument: 2}, {Op: "-", Terms: []units.Term{{Argument: 4}, {Argument: 3}}}}}}}}}}}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "fastest", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "relative", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "lost", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaExpolinearDays = units.Formula{
+	Name: "forage.ExpolinearDays", Source: "definition: the inverse of Expolinear",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Argument: 4}, {Op: "/", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 3}}}, {Argument: 2}}}, {Op: "log", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Number: 1}, {Op: "exp", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "neg", Terms: []units.Term{{Argument: 1}}}, {Argument: 3}}}, {Argument: 2}}}}}}}}}}}, {Argument: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "mass", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "fastest", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "relative", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "lost", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaFeedForDays = units.Formula{
+	Name: "forage.FeedForDays", Source: "ISU-HAY; OHIO-HAY-2010",
+	Quantity: "DryMatter", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}, {Argument: 4}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "intake", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaHayToHaul = units.Formula{
+	Name: "forage.HayToHaul", Source: "AGRILIFE-BALE dry matter to feed as it lies; KLAMATH-1981 the same; OSU-HAY waste of what is hauled; ALABAMA-HAY waste on top",
+	Quantity: "FreshFeed", Lookup: "eaten ÷ content, then ÷ (1 − waste) where the waste is a share of what is hauled, or × (1 + waste) where it is put on top of what is eaten",
+	Arguments: []units.Argument{
+		{Name: "eaten", Quantity: "DryMatter", Unit: "lb", Factor: float64(units.DryMatterPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "content", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+		{Name: "waste", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, HighOpen: true}},
+		{Name: "rule", Words: []string{"of hauled", "on top"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaHayDays = units.Formula{
+	Name: "forage.HayDays", Source: "definition: what is left of the store over what is eaten in a day",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 2}}}}}, {Argument: 3}}}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 4}}}}}, {Argument: 5}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "store", Quantity: "FreshFeed", Unit: "lb", Factor: float64(units.FreshPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "lost", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "content", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+		{Name: "waste", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "demand", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaBales = units.Formula{
+	Name: "forage.Bales", Source: "OHIO-HAY-2010; ALABAMA-HAY",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "feed", Quantity: "FreshFeed", Unit: "lb", Factor: float64(units.FreshPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "bale", Quantity: "FreshFeed", Unit: "lb", Factor: float64(units.FreshPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaBaleVolume = units.Formula{
+	Name: "forage.BaleVolume", Source: "AGRILIFE-BALE",
+	Quantity: "Volume", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Number: 3.141592653589793}, {Number: 4}}}, {Argument: 1}}}, {Argument: 1}}}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "diameter", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "width", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaBaleWeight = units.Formula{
+	Name: "forage.BaleWeight", Source: "AGRILIFE-BALE; the caution is from memory",
+	Quantity: "FreshFeed", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Number: 3.141592653589793}, {Number: 4}}}, {Argument: 1}}}, {Argument: 1}}}, {Argument: 2}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "diameter", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "width", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "density", Quantity: "FeedDensity", Unit: "lb/ft³", Factor: float64(units.FeedPoundPerCubicFoot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaOuterShare = units.Formula{
+	Name: "forage.OuterShare", Source: "AGRILIFE-BALE prints one such share, 24 % for 4 in of a 5 ft bale, and the formula gives 24.9; the formula: definition: one circle less another",
+	Quantity: "Fraction", Lookup: "1 − ((diameter − 2 layer) ÷ diameter)²",
+	Arguments: []units.Argument{
+		{Name: "diameter", Quantity: "Length", Unit: "in", Factor: float64(units.Inch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "layer", Quantity: "Length", Unit: "in", Factor: float64(units.Inch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaWasteShare = units.Formula{
+	Name: "forage.WasteShare", Source: "ILL-FEEDERS",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "wasted", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 1}},
+		{Name: "gone", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaRainLoss = units.Formula{
+	Name: "forage.RainLoss", Source: "AGRONJ-97-604 figure 1, units ours",
+	Quantity: "Fraction", Lookup: "bermudagrass -0.0081 X² + 0.83 X + 0.49, orchardgrass -0.018 X² + 2.39 X + 10.29, with X the rain in mm and the result in g/kg",
+	Arguments: []units.Argument{
+		{Name: "rain", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "grass", Words: []string{"bermudagrass", "orchardgrass"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaTetanyRatio = units.Formula{
+	Name: "forage.TetanyRatio", Source: "MANITOBA-TETANY for the equivalents in a kilogram of 1 %; RAHMAN-2022 for the ratio",
+	Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Number: 255.74}}}, {Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 2}, {Number: 499.00}}}, {Op: "*", Terms: []units.Term{{Argument: 3}, {Number: 822.64}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "potassium", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "calcium", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+		{Name: "magnesium", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaEndophyteLoss = units.Formula{
+	Name: "forage.EndophyteLoss", Source: "OSU-ENDOPHYTE 45 g a day for each 10 %; the harm in winter and to mares is from memory",
+	Quantity: "LiveGain", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.045}, {Argument: 1}}}, {Number: 0.1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "infected", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
 var formulaAvailable = units.Formula{
 	Name: "forage.Available", Source: "UMAINE-STICK formula as printed beside the table; UCONN-STEPS the same",
 	Quantity: "Yield", Lines: []units.Line{
@@ -141,6 +391,182 @@ var formulaDryMatterContent = units.Formula{
 	},
 }
 
+var formulaNitrateAs = units.Formula{
+	Name: "forage.NitrateAs", Source: "NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162",
+	Quantity: "Concentration", Lookup: "1 part of nitrogen is 4.43 parts of nitrate and 7.2162 of potassium nitrate",
+	Arguments: []units.Argument{
+		{Name: "amount", Quantity: "Concentration", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "from", Words: []string{"nitrogen", "ion", "potassium"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "to", Words: []string{"nitrogen", "ion", "potassium"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaNitrateDilution = units.Formula{
+	Name: "forage.NitrateDilution", Source: "AMAG-NITRATE",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 3}, {Argument: 2}}}, {Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "high", Quantity: "Concentration", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: units.Limits{Low: 0, LowOf: 1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "low", Quantity: "Concentration", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "wanted", Quantity: "Concentration", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: units.Limits{Low: 0, LowOf: 1, High: 0, HighOf: 0}},
+	},
+}
+
+var formulaNitrateFeed = units.Formula{
+	Name: "forage.NitrateFeed", Source: "DAIRYLAND-NITRATE",
+	Quantity: "Demand", Unit: "kg/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 2}, {Number: 100}}}, {Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 1000}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "nitrogen", Quantity: "Concentration", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaPlateCover = units.Formula{
+	Name: "forage.PlateCover", Source: "DARD-PLATE for the form",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "height", Quantity: "PlateHeight", Unit: "cm", Factor: float64(units.PlateCentimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "slope", Quantity: "PlateDensity", Unit: "kg/ha/cm", Factor: float64(units.PlateKilogramPerHectareCentimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "intercept", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaCountedCover = units.Formula{
+	Name: "forage.CountedCover", Source: "DARD-PLATE",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}, {Argument: 3}}}, {Argument: 4}}}, {Argument: 5}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "opening", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "closing", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1}},
+		{Name: "readings", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "perCount", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "offset", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaPrussicDaysLeft = units.Formula{
+	Name: "forage.PrussicDaysLeft", Source: "DROVERS-FROST 14 days; AGPROUD-FROST the same; shorter ones are rows of PrussicWaits",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "max", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Number: 14}, {Argument: 1}}}, {Number: 0}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "since", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaCherryDose = units.Formula{
+	Name: "forage.CherryDose", Source: "MARYLAND-CHERRY; PSU-CHERRY",
+	Quantity: "Mass", Unit: "g", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Number: 0.46}, {Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 2}, {Number: 100}}}, {Op: "-", Terms: []units.Term{{Number: 1.82}, {Number: 0.46}}}}}}}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaAlfalfaFibre = units.Formula{
+	Name: "forage.AlfalfaFibre", Source: "OHIO-FORAGE-2024",
+	Quantity: "Fraction", Lookup: "17.48 + 0.69 H in per cent before buds, 18.70 + 0.69 H in bud, with H the tallest stem in inches",
+	Arguments: []units.Argument{
+		{Name: "height", Quantity: "Height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "stage", Words: []string{"vegetative", "bud"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaQualityAfter = units.Formula{
+	Name: "forage.QualityAfter", Source: "OMAFRA-NDF 0.7; OHIO-PEAQ 5; IDAHO-BUL-1018 protein and ADF; PRITCHARD-GRASS digestibility",
+	Quantity: "Fraction", Lookup: "up 0.7 points a day, up 5 a week, down 2.0 a week, up 3.8 a week, down 0.5 a day, in the order of the words",
+	Arguments: []units.Argument{
+		{Name: "now", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "drift", Words: []string{"neutral fibre warm", "neutral fibre spring", "protein", "acid fibre", "digestible"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaDaysToFibre = units.Formula{
+	Name: "forage.DaysToFibre", Source: "definition: the way left over the rate; CORNELL-NDF, OMAFRA-NDF, OHIO-PEAQ for the figures that go in",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "now", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 1}},
+		{Name: "target", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "rate", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaCrudeProtein = units.Formula{
+	Name: "forage.CrudeProtein", Source: "NDSU-NEWS-15",
+	Quantity: "Mass", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "feed", Quantity: "DryMatter", Unit: "lb", Factor: float64(units.DryMatterPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "protein", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaMixedDigestibility = units.Formula{
+	Name: "forage.MixedDigestibility", Source: "definition: the mean by share; VIC-PASTURE for its figures",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 3}, {Argument: 2}}}, {Op: "*", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 3}}}, {Argument: 1}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "green", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "dead", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaReadingsNeeded = units.Formula{
+	Name: "forage.ReadingsNeeded", Source: "definition: Student's interval turned round",
+	Lookup: "the smallest whole n of at least 2 with t(n - 1) × variation ÷ √n no greater than the wanted error, t being Student's for the confidence; above a million readings the normal distribution in t's place",
+	Arguments: []units.Argument{
+		{Name: "variation", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "wanted", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "confidence", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true, HighOpen: true}},
+	},
+}
+
+var formulaRestFromGrowth = units.Formula{
+	Name: "forage.RestFromGrowth", Source: "MLA-REST that rest follows growth; PRETORIA-REST rests and growth together; definition: mass over growth",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "leave", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "turnIn", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 0, High: inf, HighOf: -1}},
+		{Name: "growth", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaStockpile = units.Formula{
+	Name: "forage.Stockpile", Source: "SINGER-2003",
+	Quantity: "Yield", Lookup: "1747 + 15 N in a wet year, 672 + 19 N in a dry one, in lb/ac",
+	Arguments: []units.Argument{
+		{Name: "nitrogen", Quantity: "Dressing", Unit: "lb/ac", Factor: float64(units.DressingPoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.DressingPoundPerAcre), HighOf: -1, Source: "SINGER-2003"}},
+		{Name: "trial", Words: []string{"wet", "dry"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaFertilizer = units.Formula{
+	Name: "forage.Fertilizer", Source: "NOBLE-PERMANENT",
+	Quantity: "Dressing", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "nutrient", Quantity: "Dressing", Unit: "lb/ac", Factor: float64(units.DressingPoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "content", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	},
+}
+
 var formulaUsableShare = units.Formula{
 	Name: "forage.UsableShare", Source: "PSU-STAY table 1.8-9",
 	Quantity: "Fraction", Lookup: "80 % for a stay of 1 day, 75 for 2 and 3, 70 for 4, 65 for 5, 60 for 6 and 7; between two printed days a straight line, which is ours. Under 1 day the value of 1 day, over 7 days that of 7, each beside a range error.",
@@ -186,6 +612,59 @@ var formulaLandPerUnitMonth = units.Formula{
 	},
 }
 
+var formulaTrampled = units.Formula{
+	Name: "forage.Trampled", Source: "UCONN-STEPS a quarter of 1,000 lb/ac wasted; PSU-STAY that the share not eaten is lost",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 2}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "available", Quantity: "Yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "use", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaEatenShare = units.Formula{
+	Name: "forage.EatenShare", Source: "TAMU-5036",
+	Quantity: "Fraction", Lookup: "1 - left - lost",
+	Arguments: []units.Argument{
+		{Name: "left", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "lost", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaPalatableAbove = units.Formula{
+	Name: "forage.PalatableAbove", Source: "MLA-BUDGET worked example; FUTUREBEEF-PALATABLE 80 % of 3,000 kg/ha",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 2}}}}}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 3}}}}}, {Argument: 4}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "standing", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "detached", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "unpalatable", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "leave", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaHeightRemoved = units.Formula{
+	Name: "forage.HeightRemoved", Source: "CORNELL-INTENSIVE",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "height", Quantity: "Height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "leave", Quantity: "Height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
+	},
+}
+
+var formulaRootStop = units.Formula{
+	Name: "forage.RootStop", Source: "CRIDER-1955 as NOBLE-ROOTS reprints it",
+	Quantity: "Fraction", Lookup: "straight lines between the printed tenths from 40 to 90 % of the top, which is ours; none up to 40 %; above 90 % all of them",
+	Arguments: []units.Argument{
+		{Name: "removed", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}, Range: units.Limits{Low: 0, LowOf: -1, High: 90 * float64(units.Percent), HighOf: -1, Source: "CRIDER-1955"}},
+		{Name: "test", Words: []string{"first", "second", "third", "fourth"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 4, HighOf: -1}},
+	},
+}
+
 // Formulas gives the package's formulas, as their doc comments declare them.
 //
 // Check: TestFormulasAreAsDocumented
@@ -193,20 +672,63 @@ var formulaLandPerUnitMonth = units.Formula{
 // Source: definition: written from the doc comments
 func Formulas() []units.Formula {
 	return []units.Formula{
+		formulaClippedYield,
+		formulaHoopArea,
+		formulaAirDryShare,
+		formulaTurnInCover,
+		formulaCurveMass,
 		formulaMonthGrowth,
 		formulaMeanGrowth,
 		formulaRegrown,
 		formulaDaysToRegrow,
 		formulaMeanToPeak,
 		formulaPeakGrowth,
+		formulaGrown,
+		formulaGrowthByRain,
+		formulaGompertz,
+		formulaGompertzDays,
+		formulaExpolinear,
+		formulaExpolinearDays,
+		formulaFeedForDays,
+		formulaHayToHaul,
+		formulaHayDays,
+		formulaBales,
+		formulaBaleVolume,
+		formulaBaleWeight,
+		formulaOuterShare,
+		formulaWasteShare,
+		formulaRainLoss,
+		formulaTetanyRatio,
+		formulaEndophyteLoss,
 		formulaAvailable,
 		formulaStanding,
 		formulaHeightOf,
 		formulaPlateAvailable,
 		formulaDryMatterContent,
+		formulaNitrateAs,
+		formulaNitrateDilution,
+		formulaNitrateFeed,
+		formulaPlateCover,
+		formulaCountedCover,
+		formulaPrussicDaysLeft,
+		formulaCherryDose,
+		formulaAlfalfaFibre,
+		formulaQualityAfter,
+		formulaDaysToFibre,
+		formulaCrudeProtein,
+		formulaMixedDigestibility,
+		formulaReadingsNeeded,
+		formulaRestFromGrowth,
+		formulaStockpile,
+		formulaFertilizer,
 		formulaUsableShare,
 		formulaUsable,
 		formulaAllotment,
 		formulaLandPerUnitMonth,
+		formulaTrampled,
+		formulaEatenShare,
+		formulaPalatableAbove,
+		formulaHeightRemoved,
+		formulaRootStop,
 	}
 }

@@ -112,3 +112,122 @@ func PeakGrowth(mean units.Growth, meanToPeak float64) (units.Growth, error) {
 	peak := units.Growth(float64(mean) / meanToPeak)
 	return units.Answer(&formulaPeakGrowth, peak, float64(mean), meanToPeak)
 }
+
+// Grown returns what a time of steady growth adds to a stand.
+//
+// Formula: growth * days
+//
+// Where:
+//   - growth in kg/ha/day: mean daily growth; any
+//   - days in days: time grown; >= 0
+//
+// Note: cages that keep stock out yield about 30 % more than the farm around them
+// grows (DAIRYNZ-CAGES).
+//
+// Source: MLA-REST days of the month × daily growth; NI-GROWTH the yields that
+// follow from the means
+func Grown(growth units.Growth, days units.Days) (units.Yield, error) {
+	return units.Answer(&formulaGrown, units.Yield(float64(growth)*float64(days)), float64(growth), float64(days))
+}
+
+// GrowthByRain returns the growth to be expected of a year by its rain.
+//
+// Formula: normal * share
+//
+// Where:
+//   - normal in kg/ha/day: growth of a normal year; >= 0
+//   - share in %: forage as a share of normal by the rain of the key months; >= 0
+//
+// Note: the share is what rainfall.ForageShare gives of the rain: with three
+// quarters of normal rain in April to June the year grows about a quarter less.
+// Growth above normal in a wet year is not printed.
+//
+// Source: NDSU-SPRING the share; definition: a share of the normal growth
+func GrowthByRain(normal units.Growth, share units.Fraction) (units.Growth, error) {
+	growth := units.Growth(float64(normal) * float64(share))
+	return units.Answer(&formulaGrowthByRain, growth, float64(normal), float64(share))
+}
+
+// euler is e, the base of the natural logarithm.
+const euler = 2.718281828459045
+
+// Gompertz returns what an ungrazed stand holds after so many days by the Gompertz
+// curve: like Regrown, but fastest at 37 % of the ceiling and slower in the end.
+//
+// Formula: ceiling * pow(start/ceiling, exp(-2.718281828459045*peak*days/ceiling))
+//
+// Where:
+//   - start in kg/ha: dry matter at the beginning; > 0
+//   - ceiling in kg/ha: dry matter at which growth ends; >= start
+//   - peak in kg/ha/day: fastest growth of the curve, at the ceiling ÷ e; >= 0
+//   - days in days: time grown; >= 0
+//
+// Note: no parameters of temperate pasture were found in print. The usual rate k
+// of the curve is e × peak ÷ ceiling.
+//
+// Source: NJAS-1999 that the form is used, the form itself from memory; ours: told
+// by its fastest growth
+func Gompertz(start, ceiling units.Yield, peak units.Growth, days units.Days) (units.Yield, error) {
+	v, k := float64(start), float64(ceiling)
+	mass := units.Yield(k * math.Pow(v/k, math.Exp(-euler*float64(peak)*float64(days)/k)))
+	return units.Answer(&formulaGompertz, mass, v, k, float64(peak), float64(days))
+}
+
+// GompertzDays returns the time in which an ungrazed stand comes from one mass to
+// another by the Gompertz curve: Gompertz turned round.
+//
+// Formula: ceiling / (2.718281828459045 * peak) * log(log(ceiling/start)/log(ceiling/target))
+//
+// Where:
+//   - start in kg/ha: dry matter at the beginning; > 0
+//   - target in kg/ha: dry matter wanted; >= start
+//   - ceiling in kg/ha: dry matter at which growth ends; > target
+//   - peak in kg/ha/day: fastest growth of the curve, at the ceiling ÷ e; > 0
+//
+// Source: definition: the inverse of Gompertz
+func GompertzDays(start, target, ceiling units.Yield, peak units.Growth) (units.Days, error) {
+	v, t, k := float64(start), float64(target), float64(ceiling)
+	days := units.Days(k / (euler * float64(peak)) * math.Log(math.Log(k/v)/math.Log(k/t)))
+	return units.Answer(&formulaGompertzDays, days, v, t, k, float64(peak))
+}
+
+// Expolinear returns what a crop holds so many days after it came up: growth that
+// is exponential at first and then steady, without an end.
+//
+// Formula: fastest / relative * (max(relative*(days-lost), 0) + log(1+exp(-max(relative*(days-lost), relative*(lost-days)))))
+//
+// Where:
+//   - fastest in kg/ha/day: the steady growth that the curve comes to; >= 0
+//   - relative: growth a day as a share of the mass, at first; > 0
+//   - days in days: time since the beginning; >= 0
+//   - lost in days: where the steady line begins, read back to nothing; any
+//
+// Note: in timothy and meadow fescue the steady growth rose with nitrogen and did
+// not differ by species, the first growth differed by site and year (EXPOLINEAR-HAY).
+// The curve knows no ceiling: use it up to heading.
+//
+// Source: GOUDRIAAN-1990 for the curve, its form from memory
+func Expolinear(fastest units.Growth, relative float64, days, lost units.Days) (units.Yield, error) {
+	along := relative * float64(days-lost)
+	mass := units.Yield(float64(fastest) / relative * (max(along, 0) + math.Log(1+math.Exp(-math.Abs(along)))))
+	return units.Answer(&formulaExpolinear, mass, float64(fastest), relative, float64(days), float64(lost))
+}
+
+// ExpolinearDays returns the time in which a crop comes to a mass by the
+// expolinear curve: Expolinear turned round. It is below nothing where the curve
+// held that much at its beginning.
+//
+// Formula: lost + (mass*relative/fastest + log(1-exp(-mass*relative/fastest)))/relative
+//
+// Where:
+//   - mass in kg/ha: dry matter wanted; > 0
+//   - fastest in kg/ha/day: the steady growth that the curve comes to; > 0
+//   - relative: growth a day as a share of the mass, at first; > 0
+//   - lost in days: where the steady line begins, read back to nothing; any
+//
+// Source: definition: the inverse of Expolinear
+func ExpolinearDays(mass units.Yield, fastest units.Growth, relative float64, lost units.Days) (units.Days, error) {
+	steps := float64(mass) * relative / float64(fastest)
+	days := units.Days(float64(lost) + (steps+math.Log(1-math.Exp(-steps)))/relative)
+	return units.Answer(&formulaExpolinearDays, days, float64(mass), float64(fastest), relative, float64(lost))
+}

@@ -1,6 +1,27 @@
 package forage
 
-import "example.org/soum/units"
+import (
+	"errors"
+	"slices"
+
+	"example.org/soum/units"
+)
+
+// anyAmount is the limits of what may be any number from nothing up.
+var anyAmount = units.Limits{Low: 0, High: infinity, LowOf: -1, HighOf: -1}
+
+// wholeShare is the limits of a share.
+var wholeShare = units.Limits{Low: 0, High: 1, LowOf: -1, HighOf: -1}
+
+// guard is the limits of a look-up, which no doc comment declares.
+func guard(name, source string, arguments ...units.Argument) units.Formula {
+	return units.Formula{Name: "forage." + name, Source: source, Arguments: arguments}
+}
+
+// unknownRow is the error of a look-up that finds nothing, with what there is.
+func unknownRow(quantity, text, problem string, has []string) error {
+	return &units.ParseError{Quantity: "forage." + quantity, Text: text, Problem: problem, Accepts: has, Word: true}
+}
 
 // Bloat is a class of the risk of bloat on a stand.
 type Bloat int
@@ -14,12 +35,7 @@ const (
 // bloatLegume is the share of legume above which the risk of bloat rises.
 const bloatLegume = 50 * units.Percent
 
-var bloatGuard = units.Formula{
-	Name: "forage.BloatRisk", Source: "UKY-BLOAT",
-	Arguments: []units.Argument{
-		{Name: "legume", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 1, HighOf: -1}},
-	},
-}
+var bloatGuard = guard("BloatRisk", "UKY-BLOAT", units.Argument{Name: "legume", Unit: "%", Factor: float64(units.Percent), Domain: wholeShare})
 
 // BloatRisk tells whether the share of legume in a stand raises the risk of
 // bloat for cattle, sheep and goats on it.
@@ -30,7 +46,8 @@ var bloatGuard = units.Formula{
 // legume, look at them often, and ask a vet about prevention beforehand; a
 // swollen left flank is a case for the vet at once. The kind of legume counts as
 // well: trefoil and sainfoin hold tannins and are said not to bloat, alfalfa and
-// clovers do (FORAGEBEEF-BLOAT).
+// clovers do: see BloatOf. For one or two days after a hard frost legumes bloat
+// more (BEEF-FROST).
 //
 // Table: raised where more than 50 % of the stand is legume (the source does not
 // say whether by mass or by cover), else low
@@ -40,7 +57,8 @@ var bloatGuard = units.Formula{
 // Note: what brings bloat on and what to do about it, beyond the threshold and
 // the kinds of legume, is common practice from memory, without a source read.
 //
-// Source: UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume
+// Source: UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume;
+// BEEF-FROST for the frost
 func BloatRisk(legume units.Fraction) (Bloat, error) {
 	if _, err := units.Answer(&bloatGuard, legume, float64(legume)); err != nil {
 		return 0, err
@@ -49,4 +67,145 @@ func BloatRisk(legume units.Fraction) (Bloat, error) {
 		return BloatRaised, nil
 	}
 	return BloatLow, nil
+}
+
+// BloatTendency is how ready a plant is to bloat stock.
+type BloatTendency int
+
+// The tendencies. TendencyNone is what the source says; a stand is never without
+// other plants.
+const (
+	TendencyNone     BloatTendency = iota + 1 // said not to bloat
+	TendencyPossible                          // can bloat, not graded
+	TendencyModerate                          // moderate
+	TendencyHigh                              // high
+)
+
+// BloatPlant is a row of the table of plants that bloat and that do not.
+type BloatPlant struct {
+	// Plant is the plant, lower case with hyphens.
+	Plant string `json:"plant"`
+	// Tendency is how ready it is to bloat stock.
+	Tendency BloatTendency `json:"tendency"`
+	// Source is a key of SOURCES.md.
+	Source string `json:"source"`
+	// Mark is how the figure was come by.
+	Mark string `json:"mark"`
+}
+
+// BloatPlants gives the table of BloatOf, as a copy.
+//
+// Check: TestBloatPlants
+//
+// Source: ALBERTA-BLOAT
+func BloatPlants() []BloatPlant { return slices.Clone(bloatPlants) }
+
+// BloatOf gives how ready a plant is to bloat cattle, sheep and goats.
+//
+// The risk is highest before bud and falls as a plant grows old; it falls much
+// from 15 to 20 % of bloom on (ALBERTA-BLOAT). Young green cereals, brassicas and
+// pulses can bloat as well as legumes of pasture. What BloatRisk says of hungry
+// stock, hay beforehand and the vet holds.
+//
+// Errors: a *units.ParseError that lists the plants
+//
+// Source: ALBERTA-BLOAT; FORAGEBEEF-BLOAT gives the same of trefoil, sainfoin and
+// cicer milkvetch
+func BloatOf(plant string) (BloatTendency, error) {
+	names := make([]string, len(bloatPlants))
+	for i, row := range bloatPlants {
+		if row.Plant == plant {
+			return row.Tendency, nil
+		}
+		names[i] = row.Plant
+	}
+	return 0, unknownRow("BloatPlant", plant, "no such plant", names)
+}
+
+// TetanyRatio returns potassium over calcium and magnesium together, in
+// equivalents, of a feed.
+//
+// Empirical: potassium * 255.74 / (calcium*499.00 + magnesium*822.64)
+//
+// Where:
+//   - potassium in %: of the dry matter; 0 to 100
+//   - calcium in %: of the dry matter; > 0 and <= 100
+//   - magnesium in %: of the dry matter; > 0 and <= 100
+//
+// Note: what the ratio means for stock is told by TetanyRisk.
+//
+// Source: MANITOBA-TETANY for the equivalents in a kilogram of 1 %; RAHMAN-2022
+// for the ratio
+func TetanyRatio(potassium, calcium, magnesium units.Fraction) (float64, error) {
+	ratio := float64(potassium) * potassiumEquivalents / (float64(float64(calcium)*calciumEquivalents) + float64(float64(magnesium)*magnesiumEquivalents))
+	return units.Answer(&formulaTetanyRatio, ratio, float64(potassium), float64(calcium), float64(magnesium))
+}
+
+// Tetany is a class of the risk of grass tetany.
+type Tetany int
+
+// The classes of the risk of grass tetany. TetanyLow does not mean none.
+const (
+	TetanyLow    Tetany = iota + 1 // neither limit is passed
+	TetanyRaised                   // the ratio or the magnesium is on the wrong side
+)
+
+// TetanyRisk tells whether a feed raises the risk of grass tetany.
+//
+// Grass tetany kills quickly, mostly older cows in early milk on lush spring
+// grass. A low class is no promise: of 4,658 animals on feed under the ratio of
+// 2.2 some 0.77 % had it, of 1,908 above it 6.66 %. Where the class is raised, ask
+// a vet or an adviser before turn-in about magnesium in the mineral, which has to
+// be eaten every day to help; an animal that staggers, twitches or lies kicking is
+// a case for the vet at once. The figures of a stand come from a laboratory.
+//
+// Table: raised where TetanyRatio is above 2.2, or magnesium not above 0.2 % of
+// the dry matter
+//
+// Errors: those of TetanyRatio
+//
+// Note: which stock and which season suffer, and what an animal looks like, is
+// common practice from memory, without a source read.
+//
+// Source: RAHMAN-2022 and MANITOBA-TETANY the ratio; OHIO-TETANY magnesium
+func TetanyRisk(potassium, calcium, magnesium units.Fraction) (Tetany, error) {
+	ratio, err := TetanyRatio(potassium, calcium, magnesium)
+	switch {
+	case err != nil:
+		return 0, calledBy("forage.TetanyRisk", err)
+	case ratio > tetanyLimit || magnesium <= magnesiumNeeded:
+		return TetanyRaised, nil
+	}
+	return TetanyLow, nil
+}
+
+// EndophyteLoss returns what steers on tall fescue gain less in a day for the
+// share of its plants that carry the toxic fungus.
+//
+// Formula: 0.045 * infected / 0.1
+//
+// Where:
+//   - infected in %: plants that carry the fungus; 0 to 100
+//
+// Note: a straight line through many trials; in eleven others gains were 30 to
+// 100 % lower, and clover at 25 to 30 % of the stand changes the slope
+// (OSU-ENDOPHYTE). In winter the same fungus can cost feet, ears and tails, and
+// pregnant mares must be kept off: ask a vet. A laboratory counts infected
+// tillers.
+//
+// Source: OSU-ENDOPHYTE 45 g a day for each 10 %; the harm in winter and to mares
+// is from memory
+func EndophyteLoss(infected units.Fraction) (units.LiveGain, error) {
+	return units.Answer(&formulaEndophyteLoss, units.LiveGain(endophyteLoss*float64(infected)/0.1), float64(infected))
+}
+
+// calledBy names the function that was called in an error of one that it uses.
+func calledBy(function string, err error) error {
+	var domain *units.DomainError
+	if errors.As(err, &domain) {
+		named := *domain
+		named.Function = function
+		return &named
+	}
+	return err
 }

@@ -83,6 +83,14 @@ func PlateAvailable(height, residual units.PlateHeight, density units.PlateDensi
 //   - dry in oz: plate and sample dried to a constant weight; plate to fresh
 //   - plate in oz: the empty plate; >= 0
 //
+// Note: dry until the weight stands still. An oven: 140 °F for a day at least
+// (TAMU-1646), or 80 °C for 12 hours and then by 2 hours (MLA-CUTS). A microwave
+// oven: half a pound with a cup of water beside it, 3 minutes and then by 1
+// (UMAINE-DRYING), or 5 and then by 3 with 100 ml (NSW-PASTURE). Never leave the
+// water out or the oven alone, stop at the first smell of scorching: a sample that
+// is dry already can char and burn. That last is common practice, without a source
+// read.
+//
 // Source: UMAINE-DRYING formula as printed beside the example
 func DryMatterContent(fresh, dry, plate units.Mass) (units.Fraction, error) {
 	share := units.Fraction(float64(dry-plate) / float64(fresh-plate))

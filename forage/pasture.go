@@ -80,6 +80,18 @@ type Pasture struct {
 	// the rows says it, so look at the stand: above half of it, see BloatRisk.
 	Legume units.Fraction `json:"legume,omitempty"`
 
+	// MayBloat tells that the row holds a legume, which may be one that bloats: see
+	// BloatRisk and BloatOf.
+	MayBloat bool `json:"may_bloat,omitempty"`
+	// PrussicAcid tells that the row makes prussic acid: see PrussicRisk.
+	PrussicAcid bool `json:"prussic_acid,omitempty"`
+	// Endophyte tells that the row may carry the toxic fungus of tall fescue: see
+	// EndophyteLoss.
+	Endophyte bool `json:"endophyte,omitempty"`
+	// Key of SOURCES.md of what stock are in danger of on the row; none where print
+	// tells of nothing, which is not "safe".
+	DangerSource string `json:"danger_source,omitempty"`
+
 	// Note tells what was chosen where print leaves it open.
 	Note string `json:"note,omitempty"`
 }
@@ -124,8 +136,8 @@ func (p Pasture) Yield(of Productivity) (units.Yield, error) {
 //
 // Check: TestPasturesHoldWhatTheyPromise, TestPasturesAreCopies
 //
-// Source: UMAINE-STICK densities; UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK heights;
-// PSU-MONTHS yields and shares; ours: pairing and ceiling, as no source joins them
+// Source: UMAINE-STICK densities; UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK,
+// SRUC-SHEEPNET heights; PSU-MONTHS yields and shares; UKY-BLOAT, OSU-ENDOPHYTE dangers; ours: pairing and ceiling, as no source joins them
 func Pastures() []Pasture {
 	all := make([]Pasture, 0, len(pastureRows))
 	for i := range pastureRows {
@@ -174,7 +186,7 @@ func DensityOf(pasture string, condition Condition, end units.End) (units.Densit
 //
 // Table: mean ruler height at turn-in, by row
 //
-// Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK
+// Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET
 func TurnInOf(pasture string, end units.End) (units.Height, error) {
 	p, err := PastureByName(pasture)
 	return p.TurnIn.At(end), err
@@ -187,7 +199,7 @@ func TurnInOf(pasture string, end units.End) (units.Height, error) {
 // Note: common practice, without a source that we could find, never leaves
 // less than 3 in and rather 4 to 6: more than most of the printed figures.
 //
-// Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK
+// Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET
 func LeaveOf(pasture string, end units.End) (units.Height, error) {
 	p, err := PastureByName(pasture)
 	return p.Leave.At(end), err
@@ -236,8 +248,8 @@ func (r *pastureRow) pasture() Pasture {
 		GrowthSource: r.growth.source, GrowthMark: r.growth.mark,
 		KeyMonths:       slices.Clone(r.rain.months),
 		KeyMonthsSource: r.rain.source, KeyMonthsMark: r.rain.mark,
-		HoldsLegume: r.legume,
-		Note:        r.note,
+		HoldsLegume: r.legume, MayBloat: r.legume, Endophyte: r.endophyte, DangerSource: r.danger,
+		Note: r.note,
 	}
 	p.Fair, p.Good, p.Excellent = perInch(r.density.fair), perInch(r.density.good), perInch(r.density.excellent)
 	for i, share := range r.growth.shares {

@@ -11,6 +11,7 @@ type densityRow struct {
 // The pasture stick's densities above the stubble that is left.
 var (
 	stickBluegrass    = densityRow{[2]units.Density{150, 200}, [2]units.Density{250, 300}, [2]units.Density{350, 400}, "UMAINE-STICK", "A"}
+	stickRyegrass     = densityRow{[2]units.Density{150, 200}, [2]units.Density{250, 300}, [2]units.Density{350, 400}, "UMAINE-STICK", "A"}
 	stickOrchardgrass = densityRow{[2]units.Density{150, 200}, [2]units.Density{250, 300}, [2]units.Density{300, 350}, "UMAINE-STICK", "A"}
 	stickTimothy      = densityRow{[2]units.Density{150, 200}, [2]units.Density{250, 300}, [2]units.Density{300, 350}, "UMAINE-STICK", "A"}
 	stickFescue       = densityRow{[2]units.Density{100, 150}, [2]units.Density{200, 250}, [2]units.Density{350, 400}, "UMAINE-STICK", "A"}
@@ -32,6 +33,7 @@ var (
 	heightsOrchardgrass = heightRow{[2]units.Height{8, 12}, [2]units.Height{3, 6}, "UGA-HEIGHTS", "A"}
 	heightsFescue       = heightRow{[2]units.Height{4, 8}, [2]units.Height{2, 3}, "UGA-HEIGHTS", "A"}
 	heightsAnyPasture   = heightRow{[2]units.Height{6, 6}, [2]units.Height{3, 3}, "WSU-HEIGHTS", "A"}
+	heightsRyegrass     = heightRow{[2]units.Height{10 / 2.54, 10 / 2.54}, [2]units.Height{5 / 2.54, 5 / 2.54}, "SRUC-SHEEPNET", "B"} // cm in print
 	heightsBermudagrass = heightRow{[2]units.Height{6, 6}, [2]units.Height{3, 3}, "LULING-STICK", "A"}
 )
 
@@ -79,14 +81,18 @@ type pastureRow struct {
 	rain    *rainRow
 	ceiling units.Height
 	legume  bool
-	note    string
+	// Of the dangers, endophyte is of tall fescue; danger is the source's key.
+	endophyte bool
+	danger    string
+	note      string
 }
 
 var pastureRows = [...]pastureRow{
-	{"bluegrass-clover", &stickBluegrass, &lowSpecies, &growthBluegrassClover, &rainCoolSeason, 12, true, "Heights are those of low species. Growth is that of Kentucky bluegrass with white clover. The ceiling is ours."},
-	{"orchardgrass-legume", &stickOrchardgrass, &heightsOrchardgrass, &growthRedClover, &rainCoolSeason, 24, true, "Growth is that of red clover with grass: the pairing is ours. The ceiling is ours."},
-	{"timothy-legume", &stickTimothy, &tallSpecies, &growthTrefoil, &rainCoolSeason, 16, true, "Heights are those of tall species. Growth is that of birdsfoot trefoil with grass: the pairing is ours. The ceiling is ours."},
-	{"tall-fescue", &stickFescue, &heightsFescue, &growthTallGrass, &rainCoolSeason, 16, false, "With nitrogen, in density and growth alike. Growth is that of tall grass with nitrogen: the pairing is ours. The ceiling is ours."},
-	{"mixed-pasture", &stickMixed, &heightsAnyPasture, &growthRedClover, &rainCoolSeason, 12, true, "Heights are one printed pair for any pasture of the Pacific Northwest. Growth is that of red clover with grass: the pairing is ours. The ceiling is ours."},
-	{"warm-season-grass", &stickBermudagrass, &heightsBermudagrass, &growthWarmSeason, &rainWarmSeason, 12, false, "Density is of bermudagrass alone, two single figures (200 continuously grazed in a dry June, 250 for planning) that no source grades by condition: they stand under good, and fair and excellent are not published. Heights are those of a Texas stick; another source begins bermudagrass at 4 to 8 in and leaves 1 to 2. Growth is that of warm-season grass in Pennsylvania; September lies between 14.5 and 15.5 %. The ceiling is ours."},
+	{"bluegrass-clover", &stickBluegrass, &lowSpecies, &growthBluegrassClover, &rainCoolSeason, 12, true, false, "UKY-BLOAT", "Heights are those of low species. Growth is that of Kentucky bluegrass with white clover. The ceiling is ours."},
+	{"orchardgrass-legume", &stickOrchardgrass, &heightsOrchardgrass, &growthRedClover, &rainCoolSeason, 24, true, false, "UKY-BLOAT", "Growth is that of red clover with grass: the pairing is ours. The ceiling is ours."},
+	{"timothy-legume", &stickTimothy, &tallSpecies, &growthTrefoil, &rainCoolSeason, 16, true, false, "UKY-BLOAT", "Heights are those of tall species. Growth is that of birdsfoot trefoil with grass: the pairing is ours. The ceiling is ours."},
+	{"ryegrass-clover", &stickRyegrass, &heightsRyegrass, &growthBluegrassClover, &rainCoolSeason, 20 / 2.54, true, false, "UKY-BLOAT", "Perennial ryegrass. Heights are those of cattle in a Scottish rotation, 10 and 5 cm. Growth is that of Kentucky bluegrass with white clover: the pairing is ours. The ceiling is ours."},
+	{"tall-fescue", &stickFescue, &heightsFescue, &growthTallGrass, &rainCoolSeason, 16, false, true, "OSU-ENDOPHYTE", "With nitrogen, in density and growth alike. Growth is that of tall grass with nitrogen: the pairing is ours. The ceiling is ours."},
+	{"mixed-pasture", &stickMixed, &heightsAnyPasture, &growthRedClover, &rainCoolSeason, 12, true, false, "UKY-BLOAT", "Heights are one printed pair for any pasture of the Pacific Northwest. Growth is that of red clover with grass: the pairing is ours. The ceiling is ours."},
+	{"warm-season-grass", &stickBermudagrass, &heightsBermudagrass, &growthWarmSeason, &rainWarmSeason, 12, false, false, "", "Density is of bermudagrass alone, two single figures (200 continuously grazed in a dry June, 250 for planning) that no source grades by condition: they stand under good, and fair and excellent are not published. Heights are those of a Texas stick; another source begins bermudagrass at 4 to 8 in and leaves 1 to 2. Growth is that of warm-season grass in Pennsylvania; September lies between 14.5 and 15.5 %. The ceiling is ours."},
 }

@@ -45,6 +45,11 @@ func TestPasturesHoldWhatTheyPromise(t *testing.T) {
 				assert.NotEmpty(t, source)
 			}
 			assert.NotEmpty(t, p.Note)
+
+			assert.Equal(t, p.HoldsLegume, p.MayBloat)
+			assert.Equal(t, p.Name == "tall-fescue", p.Endophyte)
+			assert.False(t, p.PrussicAcid, "none of the rows is a sorghum")
+			assert.Equal(t, p.MayBloat || p.Endophyte, p.DangerSource != "")
 		})
 	}
 }
@@ -76,7 +81,7 @@ func TestPastureByName(t *testing.T) {
 	assert.Equal(t, "tall-fescue", p.Name)
 
 	_, err = forage.PastureByName("moss")
-	for _, row := range []string{"bluegrass-clover", "orchardgrass-legume", "timothy-legume", "tall-fescue", "mixed-pasture", "warm-season-grass"} {
+	for _, row := range []string{"bluegrass-clover", "orchardgrass-legume", "timothy-legume", "ryegrass-clover", "tall-fescue", "mixed-pasture", "warm-season-grass"} {
 		assert.ErrorContains(t, err, row)
 	}
 	for _, look := range []func() error{

@@ -1,6 +1,7 @@
 package grazing
 
 import (
+	"math"
 	"time"
 
 	"example.org/soum/units"
@@ -22,7 +23,7 @@ import (
 // source keeps at least 1,500 kg green dry matter a hectare before ewes with
 // twins. Ask an adviser for your stock.
 //
-// Source: AWI-MLA-8-4 worked example
+// Source: AWI-MLA-8-4 worked example; MISSOURI-ENTRY available above a residual
 func GrazeableMass(mass, leave units.Yield, growth units.Growth, days units.Days) (units.Yield, error) {
 	grazeable := units.Yield(float64(mass) - float64(leave) + float64(float64(growth)*float64(days)))
 	return units.Answer(&formulaGrazeableMass, grazeable, float64(mass), float64(leave), float64(growth), float64(days))
@@ -42,7 +43,7 @@ func GrazeableMass(mass, leave units.Yield, growth units.Growth, days units.Days
 // share of what is offered, divide by one less the waste instead: 15 % one way
 // is 13 % the other.
 //
-// Source: AWI-MLA-8-4 worked example; OSU-PSS-2871 animal-unit month and year
+// Source: AWI-MLA-8-4 worked example; OSU-PSS-2871 animal-unit month and year; ALABAMA-STOCKPILE hay for a winter
 func HeadNeed(intake units.Demand, days units.Days, spoilage units.Fraction) (units.DryMatter, error) {
 	need := units.DryMatter(float64(intake) * float64(days) * (1 + float64(spoilage)))
 	return units.Answer(&formulaHeadNeed, need, float64(intake), float64(days), float64(spoilage))
@@ -116,6 +117,185 @@ func CoverAfter(cover units.Yield, growth units.Growth, demand units.Demand, are
 func BalanceCover(rate units.HeadRate, intake units.Demand, round units.Days, residual units.Yield) (units.Yield, error) {
 	cover := units.Yield(float64(rate)*float64(intake)*float64(round)*0.5 + float64(residual))
 	return units.Answer(&formulaBalanceCover, cover, float64(rate), float64(intake), float64(round), float64(residual))
+}
+
+// GrazingDays returns how long grass lasts above the mass to be left while it
+// grows and is eaten.
+//
+// Formula: (mass - leave) / (eaten - growth)
+//
+// Where:
+//   - mass in kg/ha: dry matter standing now, average of the land; >= leave
+//   - leave in kg/ha: dry matter to be left; >= 0
+//   - eaten in kg/ha/day: what the herd eats in a day, spread over the land; > growth
+//   - growth in kg/ha/day: average growth, below nothing where more dies than grows; any
+//
+// Note: where growth keeps up with what is eaten the grass never runs out, and the
+// argument eaten is refused. Look ahead by weeks: growth changes. Start a budget by
+// the month when demand passes growth in autumn, by the week when feed is tight
+// [NZ-BUDGETS].
+//
+// Source: PASTURE-NETWORKS; AWI-MLA-8-4 the growth, solved for the days
+func GrazingDays(mass, leave units.Yield, eaten, growth units.Growth) (units.Days, error) {
+	days := units.Days((float64(mass) - float64(leave)) / (float64(eaten) - float64(growth)))
+	return units.Answer(&formulaGrazingDays, days, float64(mass), float64(leave), float64(eaten), float64(growth))
+}
+
+// WinterFeed returns the stored feed a herd takes through the days without
+// grazing, with what is wasted and what is kept in reserve.
+//
+// Formula: demand * days * (1 + reserve) / (1 - waste)
+//
+// Where:
+//   - demand in lb/day: dry matter the whole herd eats in a day; >= 0
+//   - days in days: how long it is fed; >= 0
+//   - reserve in %: kept beyond that, as a share of what is eaten; >= 0
+//   - waste in %: lost between store and mouth, as a share of what is stored; >= 0 and < 100
+//
+// Note: feed as it lies is more: herd.AsFed. How much reserve is the farmer's
+// risk: a fifth to a half of a winter is common practice. New Zealand reckons 80 to
+// 120 days of winter from north to south [NZ-DEER-BUDGET].
+//
+// Source: OHIO-HAY-2010 180 and 90 days of hay; ours: reserve and waste
+func WinterFeed(demand units.Demand, days units.Days, reserve, waste units.Fraction) (units.DryMatter, error) {
+	feed := units.DryMatter(float64(demand) * float64(days) * (1 + float64(reserve)) / (1 - float64(waste)))
+	return units.Answer(&formulaWinterFeed, feed, float64(demand), float64(days), float64(reserve), float64(waste))
+}
+
+// HeadToSell returns the share of the herd that must go for the grass and the
+// store to last, or be fed from elsewhere.
+//
+// Formula: max(0, 1 - (supply / need))
+//
+// Where:
+//   - supply in kg: grass that can be eaten and stored feed, to the end of the season; >= 0
+//   - need in kg: what the whole herd eats until then; > 0
+//
+// Note: the share holds if they go today. Each day of waiting raises it: see
+// ShortOfFeed for the day. In print the other ways are a longer rest with more
+// paddocks or feed, and where paddocks run ahead to drop some out for hay [MLA-REST].
+//
+// Source: definition: supply over need
+func HeadToSell(supply, need units.DryMatter) (units.Fraction, error) {
+	share := units.Fraction(math.Max(0, 1-float64(supply)/float64(need)))
+	return units.Answer(&formulaHeadToSell, share, float64(supply), float64(need))
+}
+
+// FeedAction is what to do about grass.
+type FeedAction int
+
+// What to do about grass.
+const (
+	FeedEnough FeedAction = iota + 1 // it lasts to the end of the season
+	FeedLong                         // more than lasts: drop paddocks out for hay, or bring stock in
+	FeedWatch                        // short, and time is left to decide
+	FeedDecide                       // short, and today is the last day, or it is past
+)
+
+// Shortage is what ShortOfFeed tells.
+type Shortage struct {
+	// Action is what to do.
+	Action FeedAction `json:"action"`
+	// Out is the day on which the grass is down to what is to be left; the last day
+	// of the season where it lasts.
+	Out units.Date `json:"out"`
+	// Decide is the last day on which a decision still takes effect before Out.
+	Decide units.Date `json:"decide"`
+	// Short is the time for which feed is missing.
+	Short units.Days `json:"short_days"`
+	// Missing is the feed that is missing in that time, per area.
+	Missing units.Yield `json:"missing_kg_m2"`
+	// Spare is what stands above what is to be left on the last day, per area.
+	Spare units.Yield `json:"spare_kg_m2"`
+}
+
+// GrassToday is the state of the grass that ShortOfFeed starts from.
+type GrassToday struct {
+	// Today is the day of the measurement.
+	Today units.Date `json:"today"`
+	// End is the last day for which the grass is to last.
+	End units.Date `json:"end"`
+	// Mass is the dry matter standing now, average of the land.
+	Mass units.Yield `json:"mass_kg_m2"`
+	// Leave is the dry matter to be left.
+	Leave units.Yield `json:"leave_kg_m2"`
+	// Growth is the average growth expected until the end.
+	Growth units.Growth `json:"growth_kg_m2_day"`
+	// Eaten is what the herd eats in a day, spread over the land.
+	Eaten units.Growth `json:"eaten_kg_m2_day"`
+	// Lead is the time that a decision takes: to sell stock, to find and haul hay.
+	Lead units.Days `json:"lead_days"`
+}
+
+var grassGuard = units.Formula{
+	Name: "grazing.ShortOfFeed", Source: "PASTURE-NETWORKS",
+	Arguments: []units.Argument{
+		{Name: "mass", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: atLeast(0)},
+		{Name: "leave", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: atLeast(0)},
+		{Name: "growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: -inf, High: inf, LowOf: -1, HighOf: -1}},
+		{Name: "eaten", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: atLeast(0)},
+		{Name: "lead", Unit: "days", Factor: 1, Domain: between(0, longestLook)},
+		{Name: "end", Unit: "days", Factor: 1, Domain: between(0, longestLook)},
+	},
+}
+
+// longestLook bounds how far ahead a budget of one growth rate may look, days.
+const longestLook = 366
+
+// longRound is the share of what is eaten to the end that must be to spare before
+// the grass counts as long; practice, ours.
+const longRound = 0.25
+
+// ShortOfFeed tells whether grass lasts to a day, and where it does not, when it
+// runs out and the last day on which something can still be done about it.
+//
+// Method: GrazingDays from today; short where they end before the last day; the day
+// to decide is as many days earlier as a decision takes, whole days; long where on
+// the last day a quarter of what was eaten until then stands to spare
+//
+// What to do when short, from the mildest: rest longer by feeding hay now while it
+// is cheap, take out the animals that need least or earn least, wean, sell.
+// When long: drop paddocks out of the round for hay [MLA-REST]. The quarter that
+// counts as long is ours. Hungry stock break out and eat poisonous plants: where
+// condition falls ask a vet or an adviser.
+//
+// Errors: *units.DomainError names the first field that is impossible
+//
+// Check: TestShortOfFeedByHand, TestShortOfFeedRefuses, TestShortOfFeedAgreesWithCover
+//
+// Source: PASTURE-NETWORKS grazing days; ours: the day to decide and what counts as long
+func ShortOfFeed(grass GrassToday) (Shortage, error) {
+	season := float64(grass.End - grass.Today)
+	if _, err := units.Answer(&grassGuard, 0.0, float64(grass.Mass), float64(grass.Leave), float64(grass.Growth), float64(grass.Eaten), float64(grass.Lead), season); err != nil {
+		return Shortage{}, err
+	}
+	above := float64(grass.Mass) - float64(grass.Leave)
+	loss := float64(grass.Eaten) - float64(grass.Growth)
+	left := above - loss*season
+	answer := Shortage{Action: FeedEnough, Out: grass.End, Decide: grass.End, Spare: units.Yield(math.Max(0, left))}
+	switch {
+	case left >= 0 && above >= 0:
+		if grass.Eaten > 0 && left > longRound*float64(grass.Eaten)*season {
+			answer.Action = FeedLong
+		}
+		return answer, nil
+	case left >= 0: // thin today, and grown out of it by the end
+		answer.Short = units.Days(math.Min(season, above/loss))
+		answer.Out, answer.Missing = grass.Today, units.Yield(-above)
+	default:
+		lasts := 0.0
+		if above > 0 {
+			lasts = math.Floor(above/loss + almost)
+		}
+		answer.Short = units.Days(season - lasts)
+		answer.Out, answer.Missing = grass.Today+units.Date(lasts), units.Yield(-left)
+	}
+	answer.Decide = answer.Out - units.Date(math.Ceil(float64(grass.Lead)))
+	answer.Action = FeedWatch
+	if answer.Decide <= grass.Today {
+		answer.Action = FeedDecide
+	}
+	return answer, nil
 }
 
 // BudgetMonth is one month of a feed budget.

@@ -10,6 +10,7 @@
 //	farm        the farm document                             ReadFarm, FirstFarm
 //	plan        the season day by day                         PlanSeason, Explain
 //	carries     how many head, how much land                  Carries, LandFor
+//	fitstock    which numbers of which stock fit             FitStock, ReadFitting
 //	caution     what can hurt somebody                        Caution
 //
 // A plan begins from a farm document: land with today's heights, groups,

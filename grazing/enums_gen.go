@@ -4,6 +4,30 @@ package grazing
 
 import "example.org/soum/units"
 
+var namesFeedAction = []string{"", "enough", "long", "watch", "decide"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e FeedAction) String() string {
+	if e < 1 || int(e) >= len(namesFeedAction) {
+		return ""
+	}
+	return namesFeedAction[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e FeedAction) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *FeedAction) UnmarshalText(text []byte) error {
+	for i, name := range namesFeedAction[1:] {
+		if name == string(text) {
+			*e = FeedAction(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.FeedAction", Text: string(text), Problem: "no such word", Accepts: namesFeedAction[1:], Word: true}
+}
+
 var namesLimit = []string{"", "none", "grass", "rest", "winter", "water"}
 
 // String gives the text of the constant, "" for a value that is none of them.
@@ -26,6 +50,174 @@ func (e *Limit) UnmarshalText(text []byte) error {
 		}
 	}
 	return &units.ParseError{Quantity: "grazing.Limit", Text: string(text), Problem: "no such word", Accepts: namesLimit[1:], Word: true}
+}
+
+var namesVoltageAim = []string{"", "least", "working", "most"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e VoltageAim) String() string {
+	if e < 1 || int(e) >= len(namesVoltageAim) {
+		return ""
+	}
+	return namesVoltageAim[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e VoltageAim) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *VoltageAim) UnmarshalText(text []byte) error {
+	for i, name := range namesVoltageAim[1:] {
+		if name == string(text) {
+			*e = VoltageAim(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.VoltageAim", Text: string(text), Problem: "no such word", Accepts: namesVoltageAim[1:], Word: true}
+}
+
+var namesRodRule = []string{"", "trade press", "utility"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e RodRule) String() string {
+	if e < 1 || int(e) >= len(namesRodRule) {
+		return ""
+	}
+	return namesRodRule[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e RodRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *RodRule) UnmarshalText(text []byte) error {
+	for i, name := range namesRodRule[1:] {
+		if name == string(text) {
+			*e = RodRule(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.RodRule", Text: string(text), Problem: "no such word", Accepts: namesRodRule[1:], Word: true}
+}
+
+var namesFenceItem = []string{"", "wire", "post", "moved wire", "netting", "moved post", "energizer", "rod"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e FenceItem) String() string {
+	if e < 1 || int(e) >= len(namesFenceItem) {
+		return ""
+	}
+	return namesFenceItem[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e FenceItem) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *FenceItem) UnmarshalText(text []byte) error {
+	for i, name := range namesFenceItem[1:] {
+		if name == string(text) {
+			*e = FenceItem(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.FenceItem", Text: string(text), Problem: "no such word", Accepts: namesFenceItem[1:], Word: true}
+}
+
+var namesFitGoal = []string{"", "animal units", "least hay", "margin"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e FitGoal) String() string {
+	if e < 1 || int(e) >= len(namesFitGoal) {
+		return ""
+	}
+	return namesFitGoal[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e FitGoal) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *FitGoal) UnmarshalText(text []byte) error {
+	for i, name := range namesFitGoal[1:] {
+		if name == string(text) {
+			*e = FitGoal(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.FitGoal", Text: string(text), Problem: "no such word", Accepts: namesFitGoal[1:], Word: true}
+}
+
+var namesFitDiet = []string{"", "printed", "up to printed", "own", "anything"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e FitDiet) String() string {
+	if e < 1 || int(e) >= len(namesFitDiet) {
+		return ""
+	}
+	return namesFitDiet[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e FitDiet) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *FitDiet) UnmarshalText(text []byte) error {
+	for i, name := range namesFitDiet[1:] {
+		if name == string(text) {
+			*e = FitDiet(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.FitDiet", Text: string(text), Problem: "no such word", Accepts: namesFitDiet[1:], Word: true}
+}
+
+var namesFitRuleKind = []string{"", "growth", "hay", "buying", "water", "housing", "need", "most", "least", "land"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e FitRuleKind) String() string {
+	if e < 1 || int(e) >= len(namesFitRuleKind) {
+		return ""
+	}
+	return namesFitRuleKind[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e FitRuleKind) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *FitRuleKind) UnmarshalText(text []byte) error {
+	for i, name := range namesFitRuleKind[1:] {
+		if name == string(text) {
+			*e = FitRuleKind(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.FitRuleKind", Text: string(text), Problem: "no such word", Accepts: namesFitRuleKind[1:], Word: true}
+}
+
+var namesRentRule = []string{"", "quality", "eighth"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e RentRule) String() string {
+	if e < 1 || int(e) >= len(namesRentRule) {
+		return ""
+	}
+	return namesRentRule[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e RentRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *RentRule) UnmarshalText(text []byte) error {
+	for i, name := range namesRentRule[1:] {
+		if name == string(text) {
+			*e = RentRule(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.RentRule", Text: string(text), Problem: "no such word", Accepts: namesRentRule[1:], Word: true}
 }
 
 var namesRole = []string{"", "lead", "follow", "clean up"}
@@ -74,4 +266,196 @@ func (e *FeedReason) UnmarshalText(text []byte) error {
 		}
 	}
 	return &units.ParseError{Quantity: "grazing.FeedReason", Text: string(text), Problem: "no such word", Accepts: namesFeedReason[1:], Word: true}
+}
+
+var namesFenceLine = []string{"", "boundary", "interior"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e FenceLine) String() string {
+	if e < 1 || int(e) >= len(namesFenceLine) {
+		return ""
+	}
+	return namesFenceLine[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e FenceLine) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *FenceLine) UnmarshalText(text []byte) error {
+	for i, name := range namesFenceLine[1:] {
+		if name == string(text) {
+			*e = FenceLine(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.FenceLine", Text: string(text), Problem: "no such word", Accepts: namesFenceLine[1:], Word: true}
+}
+
+var namesFencedStock = []string{"", "quiet cattle", "small", "birds", "horned"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e FencedStock) String() string {
+	if e < 1 || int(e) >= len(namesFencedStock) {
+		return ""
+	}
+	return namesFencedStock[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e FencedStock) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *FencedStock) UnmarshalText(text []byte) error {
+	for i, name := range namesFencedStock[1:] {
+		if name == string(text) {
+			*e = FencedStock(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.FencedStock", Text: string(text), Problem: "no such word", Accepts: namesFencedStock[1:], Word: true}
+}
+
+var namesMovedFence = []string{"", "one wire", "netting", "either", "wires"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e MovedFence) String() string {
+	if e < 1 || int(e) >= len(namesMovedFence) {
+		return ""
+	}
+	return namesMovedFence[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e MovedFence) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *MovedFence) UnmarshalText(text []byte) error {
+	for i, name := range namesMovedFence[1:] {
+		if name == string(text) {
+			*e = MovedFence(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.MovedFence", Text: string(text), Problem: "no such word", Accepts: namesMovedFence[1:], Word: true}
+}
+
+var namesRainYear = []string{"", "below", "normal", "above"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e RainYear) String() string {
+	if e < 1 || int(e) >= len(namesRainYear) {
+		return ""
+	}
+	return namesRainYear[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e RainYear) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *RainYear) UnmarshalText(text []byte) error {
+	for i, name := range namesRainYear[1:] {
+		if name == string(text) {
+			*e = RainYear(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.RainYear", Text: string(text), Problem: "no such word", Accepts: namesRainYear[1:], Word: true}
+}
+
+var namesSpaceRule = []string{"", "nitrogen", "range", "open", "used", "yard", "lot"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e SpaceRule) String() string {
+	if e < 1 || int(e) >= len(namesSpaceRule) {
+		return ""
+	}
+	return namesSpaceRule[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e SpaceRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *SpaceRule) UnmarshalText(text []byte) error {
+	for i, name := range namesSpaceRule[1:] {
+		if name == string(text) {
+			*e = SpaceRule(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.SpaceRule", Text: string(text), Problem: "no such word", Accepts: namesSpaceRule[1:], Word: true}
+}
+
+var namesWalkSource = []string{"", "kentucky", "even", "missouri", "farm press", "dairy", "other", "unused", "range flat", "range rough"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e WalkSource) String() string {
+	if e < 1 || int(e) >= len(namesWalkSource) {
+		return ""
+	}
+	return namesWalkSource[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e WalkSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *WalkSource) UnmarshalText(text []byte) error {
+	for i, name := range namesWalkSource[1:] {
+		if name == string(text) {
+			*e = WalkSource(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.WalkSource", Text: string(text), Problem: "no such word", Accepts: namesWalkSource[1:], Word: true}
+}
+
+var namesWaterVisit = []string{"", "singly", "either", "herd"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e WaterVisit) String() string {
+	if e < 1 || int(e) >= len(namesWaterVisit) {
+		return ""
+	}
+	return namesWaterVisit[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e WaterVisit) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *WaterVisit) UnmarshalText(text []byte) error {
+	for i, name := range namesWaterVisit[1:] {
+		if name == string(text) {
+			*e = WaterVisit(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.WaterVisit", Text: string(text), Problem: "no such word", Accepts: namesWaterVisit[1:], Word: true}
+}
+
+var namesTankRule = []string{"", "hour", "hours", "slow", "sun", "unsure", "herd ohio"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e TankRule) String() string {
+	if e < 1 || int(e) >= len(namesTankRule) {
+		return ""
+	}
+	return namesTankRule[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e TankRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *TankRule) UnmarshalText(text []byte) error {
+	for i, name := range namesTankRule[1:] {
+		if name == string(text) {
+			*e = TankRule(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.TankRule", Text: string(text), Problem: "no such word", Accepts: namesTankRule[1:], Word: true}
 }

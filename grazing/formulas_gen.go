@@ -11,7 +11,7 @@ import (
 var inf = math.Inf(1)
 
 var formulaGrazeableMass = units.Formula{
-	Name: "grazing.GrazeableMass", Source: "AWI-MLA-8-4 worked example",
+	Name: "grazing.GrazeableMass", Source: "AWI-MLA-8-4 worked example; MISSOURI-ENTRY available above a residual",
 	Quantity: "Yield", Lines: []units.Line{
 		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "*", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}},
 	},
@@ -24,7 +24,7 @@ var formulaGrazeableMass = units.Formula{
 }
 
 var formulaHeadNeed = units.Formula{
-	Name: "grazing.HeadNeed", Source: "AWI-MLA-8-4 worked example; OSU-PSS-2871 animal-unit month and year",
+	Name: "grazing.HeadNeed", Source: "AWI-MLA-8-4 worked example; OSU-PSS-2871 animal-unit month and year; ALABAMA-STOCKPILE hay for a winter",
 	Quantity: "DryMatter", Lines: []units.Line{
 		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "+", Terms: []units.Term{{Number: 1}, {Argument: 3}}}}}},
 	},
@@ -82,6 +82,118 @@ var formulaBalanceCover = units.Formula{
 		{Name: "intake", Quantity: "Demand", Unit: "kg/day", Factor: float64(units.KilogramPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "round", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "residual", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaGrazingDays = units.Formula{
+	Name: "grazing.GrazingDays", Source: "PASTURE-NETWORKS; AWI-MLA-8-4 the growth, solved for the days",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "-", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "mass", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: 1, High: inf, HighOf: -1}},
+		{Name: "leave", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "eaten", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: 3, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "growth", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaWinterFeed = units.Formula{
+	Name: "grazing.WinterFeed", Source: "OHIO-HAY-2010 180 and 90 days of hay; ours: reserve and waste",
+	Quantity: "DryMatter", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "+", Terms: []units.Term{{Number: 1}, {Argument: 3}}}}}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 4}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "demand", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "reserve", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "waste", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, HighOpen: true}},
+	},
+}
+
+var formulaHeadToSell = units.Formula{
+	Name: "grazing.HeadToSell", Source: "definition: supply over need",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "max", Terms: []units.Term{{Number: 0}, {Op: "-", Terms: []units.Term{{Number: 1}, {Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "supply", Quantity: "DryMatter", Unit: "kg", Factor: float64(units.DryMatterKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "need", Quantity: "DryMatter", Unit: "kg", Factor: float64(units.DryMatterKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaHeadDensity = units.Formula{
+	Name: "grazing.HeadDensity", Source: "definition: animals over land; ARKANSAS-COFFEY and SHEEP101-LAND print rates so",
+	Quantity: "HeadRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaHeadOnLand = units.Formula{
+	Name: "grazing.HeadOnLand", Source: "QUEENSLAND-CAPACITY head of 1,000 ha; definition: rate times land",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "area", Quantity: "Area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rate", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaReplacementHead = units.Formula{
+	Name: "grazing.ReplacementHead", Source: "SHEEPUSA-2013 100 cows become 50 cows and 250 sheep",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "ratio", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaRelativeLoad = units.Formula{
+	Name: "grazing.RelativeLoad", Source: "NOLAN-CONNOLLY-1989 mean stocking, the load our arithmetic",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "/", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "one", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "oneAlone", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "other", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "otherAlone", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaEnergizerOutput = units.Formula{
+	Name: "grazing.EnergizerOutput", Source: "BEEF-FENCE-MISTAKES",
+	Quantity: "PulseEnergy", Unit: "J", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Number: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "fence", Quantity: "Length", Unit: "mi", Factor: float64(units.Mile), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaGroundRod = units.Formula{
+	Name: "grazing.GroundRod", Source: "BEEF-FENCE-MISTAKES; CLOVERLAND-FENCE",
+	Quantity: "Length", Lookup: "feet of rod for each joule, times the joules: 3 by the trade press, 4.8 by a power company, which asks three rods of 8 ft for 5 J",
+	Arguments: []units.Argument{
+		{Name: "output", Quantity: "PulseEnergy", Unit: "J", Factor: float64(units.Joule), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rule", Words: []string{"trade press", "utility"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaGroundRods = units.Formula{
+	Name: "grazing.GroundRods", Source: "BEEF-FENCE-MISTAKES 18 ft are three rods of 6 ft",
+	Lookup: "rod / each, rounded up",
+	Arguments: []units.Argument{
+		{Name: "rod", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "each", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
@@ -205,6 +317,209 @@ var formulaDailyArea = units.Formula{
 	Arguments: []units.Argument{
 		{Name: "area", Quantity: "Area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "rotation", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaPaddocksToBuild = units.Formula{
+	Name: "grazing.PaddocksToBuild", Source: "PSU-FOUR-STEPS step 3; ours: rounded up, where the source takes the nearest",
+	Lookup: "rest / stay + groups, rounded up to a whole number; what is above a whole number by less than a thousand-millionth counts as that number",
+	Arguments: []units.Argument{
+		{Name: "rest", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "stay", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "groups", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaStayOfRest = units.Formula{
+	Name: "grazing.StayOfRest", Source: "PSU-FOUR-STEPS step 3, solved for the stay",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Argument: 2}, {Argument: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "rest", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "paddocks", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: 2, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "groups", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaStripOpen = units.Formula{
+	Name: "grazing.StripOpen", Source: "definition: one stay for each strip given",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "stay", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "strips", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaRegrowthBitten = units.Formula{
+	Name: "grazing.RegrowthBitten", Source: "PROG-LANE",
+	Quantity: "Days", Unit: "days", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "max", Terms: []units.Term{{Number: 0}, {Op: "-", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 5}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Number: 100}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "open", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaFencePosts = units.Formula{
+	Name: "grazing.FencePosts", Source: "POULTRY-NET-SELLER a roll of 164 ft with posts every 7.5 ft; ARS-SPURGE-FENCE posts each 30 ft; ours: counted",
+	Lookup: "fence / spacing, rounded up, and one more",
+	Arguments: []units.Argument{
+		{Name: "fence", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "spacing", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaNettingRolls = units.Formula{
+	Name: "grazing.NettingRolls", Source: "definition: lengths; POULTRY-NET-SELLER the roll",
+	Lookup: "fence / roll, rounded up",
+	Arguments: []units.Argument{
+		{Name: "fence", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "roll", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaNettingSquare = units.Formula{
+	Name: "grazing.NettingSquare", Source: "definition: a square; POULTRY-NET-SELLER the roll",
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "pow", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Number: 4}}}, {Number: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "rolls", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "roll", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaTameRate = units.Formula{
+	Name: "grazing.TameRate", Source: "NRCS-MONTANA-RATES",
+	Quantity: "UseRate", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Number: 1.5}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "native", Quantity: "UseRate", Unit: "AUM/ac", Factor: float64(units.AnimalUnitMonthPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaUseOfYield = units.Formula{
+	Name: "grazing.UseOfYield", Source: "COLORADO-MINE-REPORT forage × proper use ÷ lb per AUM; SCS-COLORADO-326",
+	Quantity: "UseRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "yield", Quantity: "Yield", Unit: "lb/ac", Factor: float64(units.PoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "use", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "demand", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaLandOfUse = units.Formula{
+	Name: "grazing.LandOfUse", Source: "SCS-COLORADO-M240 the two columns of the condition table",
+	Quantity: "LandPerUse", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Number: 1}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "rate", Quantity: "UseRate", Unit: "AUM/ac", Factor: float64(units.AnimalUnitMonthPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaUseOfLand = units.Formula{
+	Name: "grazing.UseOfLand", Source: "SCS-COLORADO-M240 the two columns of the condition table",
+	Quantity: "UseRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Number: 1}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "land", Quantity: "LandPerUse", Unit: "ac/AUM", Factor: float64(units.AcrePerAnimalUnitMonth), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaHeadForUse = units.Formula{
+	Name: "grazing.HeadForUse", Source: "SAMA-LAND about seven cows for six months",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Op: "*", Terms: []units.Term{{Argument: 2}, {Argument: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "use", Quantity: "UnitDays", Unit: "AUM", Factor: float64(units.AnimalUnitMonth), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "each", Quantity: "AnimalUnits", Unit: "AU", Factor: float64(units.AnimalUnit), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaDaysForUse = units.Formula{
+	Name: "grazing.DaysForUse", Source: "LAURIAULT-2023 35 AUD/ha at three densities, the days our arithmetic",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "use", Quantity: "UseRate", Unit: "AUD/ha", Factor: float64(units.AnimalUnitDayPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "density", Quantity: "UnitRate", Unit: "AU/ha", Factor: float64(units.AnimalUnitPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaUseLost = units.Formula{
+	Name: "grazing.UseLost", Source: "ARS-SPURGE worked example",
+	Quantity: "UnitDays", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}, {Argument: 4}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "rate", Quantity: "UseRate", Unit: "AUM/ac", Factor: float64(units.AnimalUnitMonthPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "years", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "lost", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaSlopeReduction = units.Formula{
+	Name: "grazing.SlopeReduction", Source: "HOLECHEK-1988",
+	Quantity: "Fraction", Lookup: "nothing up to 10 %, 30 % up to 30 %, 60 % up to 60 %, all of it beyond",
+	Arguments: []units.Argument{
+		{Name: "slope", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaWaterReduction = units.Formula{
+	Name: "grazing.WaterReduction", Source: "HOLECHEK-1988",
+	Quantity: "Fraction", Lookup: "nothing up to 1 mile, 50 % up to 2 miles, all of it beyond",
+	Arguments: []units.Argument{
+		{Name: "distance", Quantity: "Length", Unit: "mi", Factor: float64(units.Mile), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaGrazedArea = units.Formula{
+	Name: "grazing.GrazedArea", Source: "HOLECHEK-1988, from memory; ours: the two reductions multiplied",
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 2}}}}}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "slope", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "water", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaRestingShare = units.Formula{
+	Name: "grazing.RestingShare", Source: "definition: a group stands in one paddock, the others rest",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Number: 1}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "paddocks", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "groups", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
+	},
+}
+
+var formulaLandInUse = units.Formula{
+	Name: "grazing.LandInUse", Source: "definition: land not grazed, and land grazed for a part of the season, taken off",
+	Quantity: "Area", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 2}}}, {Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 3}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 2}}}}}, {Argument: 4}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "resting", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "deferred", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "part", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 	},
 }
 
@@ -344,7 +659,7 @@ var formulaCarryingCapacity = units.Formula{
 }
 
 var formulaLandForHead = units.Formula{
-	Name: "grazing.LandForHead", Source: "SRUC-SHEEPNET group and paddock areas",
+	Name: "grazing.LandForHead", Source: "SRUC-SHEEPNET group and paddock areas; FREE-RANGE-HENS 4 m² each",
 	Quantity: "Area", Lines: []units.Line{
 		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
 	},
@@ -376,6 +691,82 @@ var formulaStripArea = units.Formula{
 	},
 }
 
+var formulaStripsPerLane = units.Formula{
+	Name: "grazing.StripsPerLane", Source: "definition: a length parted into equal pieces",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "lane", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "strip", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaPartOfDayDemand = units.Formula{
+	Name: "grazing.PartOfDayDemand", Source: "NODPA-KARREMAN part-day strips",
+	Quantity: "Demand", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "demand", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "part", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaWalkLimit = units.Formula{
+	Name: "grazing.WalkLimit", Source: "KENTUCKY-WATER; MISSOURI-WATER-PRESS; HFG-WATER; NRCS-PLAN-WATER; FSRC-WATER",
+	Quantity: "Length", Lookup: "the printed distance",
+	Arguments: []units.Argument{
+		{Name: "by", Words: []string{"kentucky", "even", "missouri", "farm press", "dairy", "other", "unused", "range flat", "range rough"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 9, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaTankVolume = units.Formula{
+	Name: "grazing.TankVolume", Source: "USDA-TANK-SHEET; SD2006-1 three days; OHIO-ANR-12 a herd at once",
+	Quantity: "Volume", Lookup: "head times 2 gal, or times what one drinks in a day and the share of the rule: a quarter, one, two or three days",
+	Arguments: []units.Argument{
+		{Name: "rule", Words: []string{"hour", "hours", "slow", "sun", "unsure", "herd ohio"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 6, HighOf: -1}},
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "each", Quantity: "WaterRate", Unit: "gal/day", Factor: float64(units.GallonPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaFillRate = units.Formula{
+	Name: "grazing.FillRate", Source: "OHIO-ANR-12; definition: volume over time",
+	Quantity: "WaterRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "volume", Quantity: "Volume", Unit: "gal", Factor: float64(units.Gallon), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "time", Quantity: "Days", Unit: "h", Factor: float64(units.Hour), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaTankEdge = units.Formula{
+	Name: "grazing.TankEdge", Source: "OHIO-ANR-12",
+	Quantity: "Length", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}, Range: units.Limits{Low: 2 * float64(units.Percent), LowOf: -1, High: 10 * float64(units.Percent), HighOf: -1, Source: "OHIO-ANR-12"}},
+		{Name: "each", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaRoundTank = units.Formula{
+	Name: "grazing.RoundTank", Source: "KSU-ROUND-TANK",
+	Quantity: "Volume", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 3.14}, {Op: "pow", Terms: []units.Term{{Argument: 1}, {Number: 2}}}}}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "radius", Quantity: "Length", Unit: "in", Factor: float64(units.Inch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "depth", Quantity: "Length", Unit: "in", Factor: float64(units.Inch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 // Formulas gives the package's formulas, as their doc comments declare them.
 //
 // Check: TestFormulasAreAsDocumented
@@ -389,6 +780,16 @@ func Formulas() []units.Formula {
 		formulaGrowthLessNeed,
 		formulaCoverAfter,
 		formulaBalanceCover,
+		formulaGrazingDays,
+		formulaWinterFeed,
+		formulaHeadToSell,
+		formulaHeadDensity,
+		formulaHeadOnLand,
+		formulaReplacementHead,
+		formulaRelativeLoad,
+		formulaEnergizerOutput,
+		formulaGroundRod,
+		formulaGroundRods,
 		formulaFenceLength,
 		formulaSquareSide,
 		formulaLaneSides,
@@ -400,6 +801,25 @@ func Formulas() []units.Formula {
 		formulaPaddockArea,
 		formulaLandForPaddocks,
 		formulaDailyArea,
+		formulaPaddocksToBuild,
+		formulaStayOfRest,
+		formulaStripOpen,
+		formulaRegrowthBitten,
+		formulaFencePosts,
+		formulaNettingRolls,
+		formulaNettingSquare,
+		formulaTameRate,
+		formulaUseOfYield,
+		formulaLandOfUse,
+		formulaUseOfLand,
+		formulaHeadForUse,
+		formulaDaysForUse,
+		formulaUseLost,
+		formulaSlopeReduction,
+		formulaWaterReduction,
+		formulaGrazedArea,
+		formulaRestingShare,
+		formulaLandInUse,
 		formulaLandPerUse,
 		formulaUsePerLand,
 		formulaUse,
@@ -414,5 +834,12 @@ func Formulas() []units.Formula {
 		formulaLandForHead,
 		formulaStripLength,
 		formulaStripArea,
+		formulaStripsPerLane,
+		formulaPartOfDayDemand,
+		formulaWalkLimit,
+		formulaTankVolume,
+		formulaFillRate,
+		formulaTankEdge,
+		formulaRoundTank,
 	}
 }

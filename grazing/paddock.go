@@ -1,6 +1,10 @@
 package grazing
 
-import "example.org/soum/units"
+import (
+	"math"
+
+	"example.org/soum/units"
+)
 
 // Paddocks returns the number of paddocks that lets each one rest, exact and
 // not rounded.
@@ -97,4 +101,85 @@ func LandForPaddocks(paddock units.Area, paddocks float64) (units.Area, error) {
 func DailyArea(area units.Area, rotation units.Days) (units.Area, error) {
 	daily := units.Area(float64(area) / float64(rotation))
 	return units.Answer(&formulaDailyArea, daily, float64(area), float64(rotation))
+}
+
+// PaddocksToBuild returns the number of paddocks that keeps the rest: Paddocks
+// rounded up.
+//
+// Method: rest / stay + groups, rounded up to a whole number; what is above a whole
+// number by less than a thousand-millionth counts as that number
+//
+// Where:
+//   - rest in days: rest between the last bite and the next, the longest of the season; >= 0
+//   - stay in days: how long a group stands in a paddock; > 0
+//   - groups: groups that graze one after the other, 1 for a single herd; >= 1
+//
+// Note: the two printed numbers that fall short of the rest they promise (7 for 21
+// days and stays of 3, 15 for 31 and 2) are told with Paddocks. What more paddocks
+// bring falls off as their number grows [WVU-PADDOCKS]; a trial saw no more even
+// grazing with 32 or 64 than with 16, and less evenness only with 2
+// [BARNES-2008]; 120 paddocks trampled twice as much as 4, with no gain for plants
+// and less for the steers [ANDRADE-2022].
+//
+// Source: PSU-FOUR-STEPS step 3; ours: rounded up, where the source takes the nearest
+func PaddocksToBuild(rest, stay units.Days, groups float64) (float64, error) {
+	paddocks := math.Ceil(float64(rest)/float64(stay) + groups - almost)
+	return units.Answer(&formulaPaddocksToBuild, paddocks, float64(rest), float64(stay), groups)
+}
+
+// almost is how far above a whole number a sum counts as that number: the dust of
+// floating point, far below anything that can be measured on a farm.
+const almost = 1e-9
+
+// StayOfRest returns how long a group stands in each paddock where their number
+// and the rest are given. It is Paddocks solved for the stay.
+//
+// Formula: rest / (paddocks - groups)
+//
+// Where:
+//   - rest in days: rest between the last bite and the next; >= 0
+//   - paddocks: paddocks in the round; > groups
+//   - groups: groups that graze one after the other, 1 for a single herd; >= 1
+//
+// Source: PSU-FOUR-STEPS step 3, solved for the stay
+func StayOfRest(rest units.Days, paddocks, groups float64) (units.Days, error) {
+	stay := units.Days(float64(rest) / (paddocks - groups))
+	return units.Answer(&formulaStayOfRest, stay, float64(rest), paddocks, groups)
+}
+
+// StripOpen returns how long the first strip of a run lies open to the animals
+// when no back wire follows them.
+//
+// Formula: stay * strips
+//
+// Where:
+//   - stay in days: how long each strip feeds them; >= 0
+//   - strips: strips given before the ground behind is shut; >= 1
+//
+// Note: with a back wire every strip is open for one stay. Without one the first
+// is bitten again as it grows: see RegrowthBitten. No back wire is needed while
+// nothing grows, as on stockpiled grass in winter [KENTUCKY-STRIP].
+//
+// Source: definition: one stay for each strip given
+func StripOpen(stay units.Days, strips float64) (units.Days, error) {
+	return units.Answer(&formulaStripOpen, units.Days(float64(stay)*strips), float64(stay), strips)
+}
+
+// RegrowthBitten returns for how many days new growth lies open to be bitten
+// before the animals leave or a back wire shuts them out.
+//
+// Empirical: max(0, open - (5 - place / 100))
+//
+// Where:
+//   - open in days: how long the ground lies open, as of StripOpen; >= 0
+//   - place in %: where in the printed span, 0 for regrowth in 5 days and 100 for 4, the stricter; 0 to 100
+//   - result in days: of regrowth that can be bitten
+//
+// Note: for improved pasture that grows. Grass bitten again so soon lives off its
+// reserves and thins. Nothing is bitten again where nothing grows.
+//
+// Source: PROG-LANE
+func RegrowthBitten(open units.Days, place units.Fraction) (units.Days, error) {
+	bitten := units.Days(math.Max(0, float64(open)-(5-float64(place))))
+	return units.Answer(&formulaRegrowthBitten, bitten, float64(open), float64(place))
 }

@@ -214,7 +214,7 @@ func CarryingCapacity(yield units.Yield, use units.Fraction, intake units.Demand
 //   - head: animals in the group; >= 0
 //   - rate in head/ha: animals each unit of land carries; > 0
 //
-// Source: SRUC-SHEEPNET group and paddock areas
+// Source: SRUC-SHEEPNET group and paddock areas; FREE-RANGE-HENS 4 m² each
 func LandForHead(head float64, rate units.HeadRate) (units.Area, error) {
 	area := units.Area(head / float64(rate))
 	return units.Answer(&formulaLandForHead, area, head, float64(rate))

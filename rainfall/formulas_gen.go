@@ -10,6 +10,411 @@ import (
 
 var inf = math.Inf(1)
 
+var formulaStressCoefficient = units.Formula{
+	Name: "rainfall.StressCoefficient", Source: "FAO-56 eq. 84",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "min", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Number: 1}, {Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}}}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 3}}}}}, {Number: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "depletion", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 1}},
+		{Name: "holds", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "easy", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, HighOpen: true}},
+	},
+}
+
+var formulaGrowthShare = units.Formula{
+	Name: "rainfall.GrowthShare", Source: "ours: dry matter goes with the water used where the air's thirst is the same, as the figures of kilograms to the millimetre have it",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "actual", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 1}},
+		{Name: "potential", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaCropWater = units.Formula{
+	Name: "rainfall.CropWater", Source: "FAO-56 eq. 58",
+	Quantity: "RainRate", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "reference", Quantity: "RainRate", Unit: "mm/day", Factor: float64(units.RainMillimetrePerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "coefficient", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaStandardIndex = units.Formula{
+	Name: "rainfall.StandardIndex", Source: "EDWARDS-MCKEE eq. 3.6 to 3.8; WMO-1090",
+	Lookup: "H = dry + (1 - dry) × G(rain ÷ scale; shape), G the incomplete gamma function; the index is the standard normal value that H does not exceed. With no rain H = dry.",
+	Arguments: []units.Argument{
+		{Name: "rain", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "shape", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "scale", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "dry", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, HighOpen: true}},
+	},
+}
+
+var formulaChanceOfIndex = units.Formula{
+	Name: "rainfall.ChanceOfIndex", Source: "MESONET-SPI the chances beyond 1, 1.5 and 2; OMICS-SPI its table",
+	Quantity: "Fraction", Lookup: "the standard normal distribution",
+	Arguments: []units.Argument{
+		{Name: "index", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaEffectiveRain = units.Formula{
+	Name: "rainfall.EffectiveRain", Source: "FAO56-PACKAGE the short form; FAO-MANUAL-3 the pair with 25; FAO-DEPENDABLE the pair with 24; EFFECTIVE-PLAIN the last two",
+	Quantity: "RainDepth", Lookup: "short P (125 - 0.2 P) / 125 up to 250 mm and 125 + 0.1 P above; manual 0.6 P - 10 up to 75 mm and 0.8 P - 25 above; dependable 0.6 P - 10 up to 70 mm and 0.8 P - 24 above; seventy 0.7 P; less five 0.75 (P - 5); never below 0",
+	Arguments: []units.Argument{
+		{Name: "by", Words: []string{"short", "manual", "dependable", "seventy", "less five"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "rain", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaEffectiveByUse = units.Formula{
+	Name: "rainfall.EffectiveByUse", Source: "SCS-NEH-623 eq. 2-84 and 2-85",
+	Quantity: "RainDepth", Unit: "in", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "max", Terms: []units.Term{{Op: "min", Terms: []units.Term{{Op: "min", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Number: 0.531747}, {Op: "*", Terms: []units.Term{{Number: 0.295164}, {Argument: 3}}}}}, {Op: "*", Terms: []units.Term{{Number: 0.057697}, {Op: "pow", Terms: []units.Term{{Argument: 3}, {Number: 2}}}}}}}, {Op: "*", Terms: []units.Term{{Number: 0.003804}, {Op: "pow", Terms: []units.Term{{Argument: 3}, {Number: 3}}}}}}}, {Op: "-", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.70917}, {Op: "pow", Terms: []units.Term{{Argument: 1}, {Number: 0.82416}}}}}, {Number: 0.11556}}}}}, {Op: "pow", Terms: []units.Term{{Number: 10}, {Op: "*", Terms: []units.Term{{Number: 0.02426}, {Argument: 2}}}}}}}, {Argument: 1}}}, {Argument: 2}}}, {Number: 0}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "rain", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "use", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "storage", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaEffectiveOfStorm = units.Formula{
+	Name: "rainfall.EffectiveOfStorm", Source: "TAMU-RAIN",
+	Quantity: "RainDepth", Unit: "in", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "max", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Op: "min", Terms: []units.Term{{Argument: 1}, {Number: 1}}}, {Number: 0.1}}}, {Number: 0}}}, {Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "max", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Op: "min", Terms: []units.Term{{Argument: 1}, {Number: 2}}}, {Number: 1}}}, {Number: 0}}}, {Number: 2}}}, {Number: 3}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "rain", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaAirPressure = units.Formula{
+	Name: "rainfall.AirPressure", Source: "FAO-56 eq. 7",
+	Quantity: "Pressure", Unit: "kPa", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Number: 101.3}, {Op: "pow", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Number: 293}, {Op: "*", Terms: []units.Term{{Number: 0.0065}, {Argument: 1}}}}}, {Number: 293}}}, {Number: 5.26}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "altitude", Quantity: "Length", Unit: "m", Factor: float64(units.Metre), Domain: units.Limits{Low: -500 * float64(units.Metre), LowOf: -1, High: 9000 * float64(units.Metre), HighOf: -1}},
+	},
+}
+
+var formulaPsychrometricConstant = units.Formula{
+	Name: "rainfall.PsychrometricConstant", Source: "FAO-56 eq. 8",
+	Quantity: "PressureSlope", Unit: "kPa/°C", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Number: 0.000665}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "pressure", Quantity: "Pressure", Unit: "kPa", Factor: float64(units.Kilopascal), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaSaturationPressure = units.Formula{
+	Name: "rainfall.SaturationPressure", Source: "FAO-56 eq. 11",
+	Quantity: "Pressure", Unit: "kPa", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Number: 0.6108}, {Op: "exp", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 17.27}, {Argument: 1}}}, {Op: "+", Terms: []units.Term{{Argument: 1}, {Number: 237.3}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+	},
+}
+
+var formulaMeanSaturationPressure = units.Formula{
+	Name: "rainfall.MeanSaturationPressure", Source: "FAO-56 eq. 12",
+	Quantity: "Pressure", Unit: "kPa", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.6108}, {Op: "exp", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 17.27}, {Argument: 1}}}, {Op: "+", Terms: []units.Term{{Argument: 1}, {Number: 237.3}}}}}}}}}, {Op: "*", Terms: []units.Term{{Number: 0.6108}, {Op: "exp", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 17.27}, {Argument: 2}}}, {Op: "+", Terms: []units.Term{{Argument: 2}, {Number: 237.3}}}}}}}}}}}, {Number: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "high", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: 0, LowOf: 1, High: 100, HighOf: -1}},
+		{Name: "low", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+	},
+}
+
+var formulaSaturationSlope = units.Formula{
+	Name: "rainfall.SaturationSlope", Source: "FAO-56 eq. 13",
+	Quantity: "PressureSlope", Unit: "kPa/°C", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 4098}, {Op: "*", Terms: []units.Term{{Number: 0.6108}, {Op: "exp", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 17.27}, {Argument: 1}}}, {Op: "+", Terms: []units.Term{{Argument: 1}, {Number: 237.3}}}}}}}}}}}, {Op: "pow", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Argument: 1}, {Number: 237.3}}}, {Number: 2}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+	},
+}
+
+var formulaVapourPressure = units.Formula{
+	Name: "rainfall.VapourPressure", Source: "FAO-56 eq. 17",
+	Quantity: "Pressure", Unit: "kPa", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.6108}, {Op: "exp", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 17.27}, {Argument: 2}}}, {Op: "+", Terms: []units.Term{{Argument: 2}, {Number: 237.3}}}}}}}}}, {Argument: 3}}}, {Number: 100}}}, {Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.6108}, {Op: "exp", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 17.27}, {Argument: 1}}}, {Op: "+", Terms: []units.Term{{Argument: 1}, {Number: 237.3}}}}}}}}}, {Argument: 4}}}, {Number: 100}}}}}, {Number: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "high", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: 0, LowOf: 1, High: 100, HighOf: -1}},
+		{Name: "low", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+		{Name: "most", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: 3, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "least", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaVapourPressureOfMean = units.Formula{
+	Name: "rainfall.VapourPressureOfMean", Source: "FAO-56 eq. 19",
+	Quantity: "Pressure", Unit: "kPa", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 3}, {Number: 100}}}, {Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.6108}, {Op: "exp", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 17.27}, {Argument: 1}}}, {Op: "+", Terms: []units.Term{{Argument: 1}, {Number: 237.3}}}}}}}}}, {Op: "*", Terms: []units.Term{{Number: 0.6108}, {Op: "exp", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 17.27}, {Argument: 2}}}, {Op: "+", Terms: []units.Term{{Argument: 2}, {Number: 237.3}}}}}}}}}}}}}, {Number: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "high", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: 0, LowOf: 1, High: 100, HighOf: -1}},
+		{Name: "low", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+		{Name: "humidity", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaWindAtTwoMetres = units.Formula{
+	Name: "rainfall.WindAtTwoMetres", Source: "FAO-56 eq. 47",
+	Quantity: "Speed", Unit: "m/s", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Number: 4.87}}}, {Op: "log", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 67.8}, {Argument: 2}}}, {Number: 5.42}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "wind", Quantity: "Speed", Unit: "m/s", Factor: float64(units.MetrePerSecond), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "height", Quantity: "Length", Unit: "m", Factor: float64(units.Metre), Domain: units.Limits{Low: 0.2 * float64(units.Metre), LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaInverseDistance = units.Formula{
+	Name: "rainfall.InverseDistance", Source: "FAO-56 eq. 23",
+	Lookup: "1 + 0.033 cos(2π day / 365)",
+	Arguments: []units.Argument{
+		{Name: "day", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 366, HighOf: -1}},
+	},
+}
+
+var formulaSolarDeclination = units.Formula{
+	Name: "rainfall.SolarDeclination", Source: "FAO-56 eq. 24",
+	Quantity: "Angle", Lookup: "0.409 sin(2π day / 365 - 1.39), in radians",
+	Arguments: []units.Argument{
+		{Name: "day", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 366, HighOf: -1}},
+	},
+}
+
+var formulaSunsetAngle = units.Formula{
+	Name: "rainfall.SunsetAngle", Source: "FAO-56 eq. 25; ours: the two ends beyond the polar circles",
+	Quantity: "Angle", Lookup: "arccos(-tan(latitude) tan(declination)); half a round where the sun does not set, nothing where it does not rise",
+	Arguments: []units.Argument{
+		{Name: "latitude", Quantity: "Angle", Unit: "°", Factor: float64(units.Degree), Domain: units.Limits{Low: -90 * float64(units.Degree), LowOf: -1, High: 90 * float64(units.Degree), HighOf: -1}},
+		{Name: "declination", Quantity: "Angle", Unit: "°", Factor: float64(units.Degree), Domain: units.Limits{Low: -90 * float64(units.Degree), LowOf: -1, High: 90 * float64(units.Degree), HighOf: -1}},
+	},
+}
+
+var formulaExtraterrestrialRadiation = units.Formula{
+	Name: "rainfall.ExtraterrestrialRadiation", Source: "FAO-56 eq. 21",
+	Quantity: "Radiation", Lookup: "24 × 60 / π × 0.0820 d (w sin(latitude) sin(t) + cos(latitude) cos(t) sin(w)), with d by InverseDistance, t by SolarDeclination and w by SunsetAngle",
+	Arguments: []units.Argument{
+		{Name: "latitude", Quantity: "Angle", Unit: "°", Factor: float64(units.Degree), Domain: units.Limits{Low: -90 * float64(units.Degree), LowOf: -1, High: 90 * float64(units.Degree), HighOf: -1}},
+		{Name: "day", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 366, HighOf: -1}},
+	},
+}
+
+var formulaDaylightHours = units.Formula{
+	Name: "rainfall.DaylightHours", Source: "FAO-56 eq. 34",
+	Quantity: "Days", Lookup: "24 h × w / π, with w by SunsetAngle",
+	Arguments: []units.Argument{
+		{Name: "latitude", Quantity: "Angle", Unit: "°", Factor: float64(units.Degree), Domain: units.Limits{Low: -90 * float64(units.Degree), LowOf: -1, High: 90 * float64(units.Degree), HighOf: -1}},
+		{Name: "day", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 366, HighOf: -1}},
+	},
+}
+
+var formulaSolarRadiation = units.Formula{
+	Name: "rainfall.SolarRadiation", Source: "FAO-56 eq. 35",
+	Quantity: "Radiation", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Number: 0.25}, {Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.50}, {Argument: 1}}}, {Argument: 2}}}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "sunshine", Quantity: "Days", Unit: "h", Factor: float64(units.Hour), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 1}},
+		{Name: "daylight", Quantity: "Days", Unit: "h", Factor: float64(units.Hour), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "extraterrestrial", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaRadiationByTemperature = units.Formula{
+	Name: "rainfall.RadiationByTemperature", Source: "FAO-56 eq. 50; the coefficient of the coast from memory",
+	Quantity: "Radiation", Lookup: "k √(high − low) × extraterrestrial, with k 0.16 in the interior and 0.19 on the coast",
+	Arguments: []units.Argument{
+		{Name: "site", Words: []string{"interior", "coastal"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "high", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: 0, LowOf: 2, High: 100, HighOf: -1}},
+		{Name: "low", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+		{Name: "extraterrestrial", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaClearSkyRadiation = units.Formula{
+	Name: "rainfall.ClearSkyRadiation", Source: "FAO-56 eq. 37",
+	Quantity: "Radiation", Unit: "MJ/m2/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Number: 0.75}, {Op: "*", Terms: []units.Term{{Number: 0.00002}, {Argument: 1}}}}}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "altitude", Quantity: "Length", Unit: "m", Factor: float64(units.Metre), Domain: units.Limits{Low: -500 * float64(units.Metre), LowOf: -1, High: 9000 * float64(units.Metre), HighOf: -1}},
+		{Name: "extraterrestrial", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaNetShortwave = units.Formula{
+	Name: "rainfall.NetShortwave", Source: "FAO-56 eq. 38",
+	Quantity: "Radiation", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Number: 1}, {Number: 0.23}}}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "solar", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaBlackbodyRadiation = units.Formula{
+	Name: "rainfall.BlackbodyRadiation", Source: "FAO-56 table 2.8, and eq. 39",
+	Quantity: "Radiation", Unit: "MJ/m2/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Number: 0.000000004903}, {Op: "pow", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Argument: 1}, {Number: 273.16}}}, {Number: 4}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+	},
+}
+
+var formulaNetLongwave = units.Formula{
+	Name: "rainfall.NetLongwave", Source: "FAO-56 eq. 39",
+	Quantity: "Radiation", Unit: "MJ/m2/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.000000004903}, {Op: "+", Terms: []units.Term{{Op: "pow", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Argument: 1}, {Number: 273.16}}}, {Number: 4}}}, {Op: "pow", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Argument: 2}, {Number: 273.16}}}, {Number: 4}}}}}}}, {Number: 2}}}, {Op: "-", Terms: []units.Term{{Number: 0.34}, {Op: "*", Terms: []units.Term{{Number: 0.14}, {Op: "sqrt", Terms: []units.Term{{Argument: 3}}}}}}}}}, {Op: "-", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 1.35}, {Op: "min", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 4}, {Argument: 5}}}, {Number: 1}}}}}, {Number: 0.35}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "high", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: 0, LowOf: 1, High: 100, HighOf: -1}},
+		{Name: "low", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+		{Name: "vapour", Quantity: "Pressure", Unit: "kPa", Factor: float64(units.Kilopascal), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "solar", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "clear", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaNetRadiation = units.Formula{
+	Name: "rainfall.NetRadiation", Source: "FAO-56 eq. 40",
+	Quantity: "Radiation", Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "shortwave", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "longwave", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaSoilHeatFlux = units.Formula{
+	Name: "rainfall.SoilHeatFlux", Source: "FAO-56 eq. 43 and 44",
+	Quantity: "Radiation", Lookup: "0.07 (later − earlier) with the months before and after, 0.14 (later − earlier) with the month before and the month itself",
+	Arguments: []units.Argument{
+		{Name: "span", Words: []string{"months around", "month before"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "earlier", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+		{Name: "later", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+	},
+}
+
+var formulaPenmanMonteith = units.Formula{
+	Name: "rainfall.PenmanMonteith", Source: "FAO-56 eq. 6",
+	Quantity: "RainRate", Unit: "mm/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.408}, {Argument: 1}}}, {Op: "-", Terms: []units.Term{{Argument: 2}, {Argument: 3}}}}}, {Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 4}, {Number: 900}}}, {Op: "+", Terms: []units.Term{{Argument: 5}, {Number: 273}}}}}, {Argument: 6}}}, {Op: "-", Terms: []units.Term{{Argument: 7}, {Argument: 8}}}}}}}, {Op: "+", Terms: []units.Term{{Argument: 1}, {Op: "*", Terms: []units.Term{{Argument: 4}, {Op: "+", Terms: []units.Term{{Number: 1}, {Op: "*", Terms: []units.Term{{Number: 0.34}, {Argument: 6}}}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "slope", Quantity: "PressureSlope", Unit: "kPa/°C", Factor: float64(units.KilopascalPerCelsius), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "net", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "soil", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "constant", Quantity: "PressureSlope", Unit: "kPa/°C", Factor: float64(units.KilopascalPerCelsius), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+		{Name: "wind", Quantity: "Speed", Unit: "m/s", Factor: float64(units.MetrePerSecond), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "saturated", Quantity: "Pressure", Unit: "kPa", Factor: float64(units.Kilopascal), Domain: units.Limits{Low: 0, LowOf: 7, High: inf, HighOf: -1}},
+		{Name: "vapour", Quantity: "Pressure", Unit: "kPa", Factor: float64(units.Kilopascal), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaReferenceWater = units.Formula{
+	Name: "rainfall.ReferenceWater", Source: "FAO-56 eq. 6 and those of its steps",
+	Quantity: "RainRate", Lookup: "the steps of print in order: AirPressure, PsychrometricConstant, SaturationSlope at the mean of high and low, MeanSaturationPressure, ClearSkyRadiation, NetShortwave, NetLongwave, NetRadiation, PenmanMonteith",
+	Arguments: []units.Argument{
+		{Name: "altitude", Quantity: "Length", Unit: "m", Factor: float64(units.Metre), Domain: units.Limits{Low: -500 * float64(units.Metre), LowOf: -1, High: 9000 * float64(units.Metre), HighOf: -1}},
+		{Name: "extraterrestrial", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "high", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: 0, LowOf: 3, High: 100, HighOf: -1}},
+		{Name: "low", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+		{Name: "vapour", Quantity: "Pressure", Unit: "kPa", Factor: float64(units.Kilopascal), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "wind", Quantity: "Speed", Unit: "m/s", Factor: float64(units.MetrePerSecond), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "solar", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "soil", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaHargreavesSamani = units.Formula{
+	Name: "rainfall.HargreavesSamani", Source: "FAO-56 eq. 52",
+	Quantity: "RainRate", Unit: "mm/day", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.0023}, {Op: "+", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Number: 2}}}, {Number: 17.8}}}}}, {Op: "sqrt", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}}}}}, {Number: 0.408}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "high", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: 0, LowOf: 1, High: 100, HighOf: -1}},
+		{Name: "low", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -17.8, LowOf: -1, High: 100, HighOf: -1}},
+		{Name: "extraterrestrial", Quantity: "Radiation", Unit: "MJ/m2/day", Factor: float64(units.MegajoulePerSquareMetreDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaThornthwaite = units.Formula{
+	Name: "rainfall.Thornthwaite", Source: "SPEI-PACKAGE, which carries the formula of Thornthwaite 1948",
+	Quantity: "RainDepth", Unit: "mm", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 16}, {Argument: 3}}}, {Number: 12}}}, {Argument: 4}}}, {Number: 30}}}, {Op: "pow", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 10}, {Op: "max", Terms: []units.Term{{Argument: 1}, {Number: 0}}}}}, {Argument: 2}}}, {Op: "+", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Number: 0.000000675}, {Op: "pow", Terms: []units.Term{{Argument: 2}, {Number: 3}}}}}, {Op: "*", Terms: []units.Term{{Number: 0.0000771}, {Op: "pow", Terms: []units.Term{{Argument: 2}, {Number: 2}}}}}}}, {Op: "*", Terms: []units.Term{{Number: 0.01792}, {Argument: 2}}}}}, {Number: 0.49239}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 60, HighOf: -1}},
+		{Name: "index", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 520, HighOf: -1, LowOpen: true}},
+		{Name: "daylight", Quantity: "Days", Unit: "h", Factor: float64(units.Hour), Domain: units.Limits{Low: 0, LowOf: -1, High: 24 * float64(units.Hour), HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaIrrigationDepth = units.Formula{
+	Name: "rainfall.IrrigationDepth", Source: "FAWN-INTERVALS",
+	Quantity: "RainDepth", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "root", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "holds", Quantity: "WaterHolding", Unit: "in/ft", Factor: float64(units.HoldingInchPerFoot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "allowed", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaGrossIrrigation = units.Formula{
+	Name: "rainfall.GrossIrrigation", Source: "FAWN-INTERVALS",
+	Quantity: "RainDepth", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "net", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "efficiency", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaIrrigationInterval = units.Formula{
+	Name: "rainfall.IrrigationInterval", Source: "FAWN-INTERVALS",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "net", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "use", Quantity: "RainRate", Unit: "in/day", Factor: float64(units.RainInchPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaIrrigationTime = units.Formula{
+	Name: "rainfall.IrrigationTime", Source: "UTAH-IRRIGATION",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "depth", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rate", Quantity: "RainRate", Unit: "in/h", Factor: float64(units.RainInchPerHour), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
 var formulaPasses = units.Formula{
 	Name: "rainfall.Passes", Source: "HFG-CYCLES for 10 and 7 in and their limits 25 and 30; common practice for the limit of 10 in; ours: the line across the gap",
 	Empirical: true, Lines: []units.Line{
@@ -44,6 +449,38 @@ var formulaPassesBySeason = units.Formula{
 	},
 }
 
+var formulaRainForPasses = units.Formula{
+	Name: "rainfall.RainForPasses", Source: "HFG-CYCLES; common practice for the limit of one pass; ours: the line across the gap",
+	Quantity: "RainDepth", Unit: "in", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Number: 10}}}, When: &units.Term{Op: "<=", Terms: []units.Term{{Argument: 1}, {Number: 2.5}}}},
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Number: 25}, {Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Number: 2.5}}}, {Number: 5}}}, {Op: "-", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Number: 30}, {Number: 7}}}, {Number: 2.5}}}}}}}, When: &units.Term{Op: "<=", Terms: []units.Term{{Argument: 1}, {Op: "/", Terms: []units.Term{{Number: 30}, {Number: 7}}}}}},
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Number: 7}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "passes", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1, Source: "common practice"}},
+	},
+}
+
+var formulaRainPerPass = units.Formula{
+	Name: "rainfall.RainPerPass", Source: "definition: water over passes",
+	Quantity: "RainDepth", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "water", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "passes", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaPassesAdded = units.Formula{
+	Name: "rainfall.PassesAdded", Source: "HFG-CYCLES; common practice; ours: the difference",
+	Lookup: "Passes of rain and irrigation less Passes of rain",
+	Arguments: []units.Argument{
+		{Name: "rain", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 10 * float64(units.RainInch), LowOf: -1, High: inf, HighOf: -1, Source: "common practice"}},
+		{Name: "irrigation", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 var formulaForageShare = units.Formula{
 	Name: "rainfall.ForageShare", Source: "NDSU-SPRING the point; WILES-2011 the level above the mean",
 	Quantity: "Fraction", Lines: []units.Line{
@@ -51,6 +488,47 @@ var formulaForageShare = units.Formula{
 	},
 	Arguments: []units.Argument{
 		{Name: "rainShare", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaYieldByRain = units.Formula{
+	Name: "rainfall.YieldByRain", Source: "SMOLIAK-1956 the first, in a copy with a wrong title; SALA-1988 the second, whose equation is from memory",
+	Quantity: "Yield", Lookup: "on short-grass range of the northern plains 27.17 + 78.48 X lb/ac, X the inches of May and June; over the grasslands of the central US -34 + 0.6 X g/m², X the millimetres of a mean year",
+	Arguments: []units.Argument{
+		{Name: "line", Words: []string{"short grass", "grassland"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "rain", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaAlfalfaYield = units.Formula{
+	Name: "rainfall.AlfalfaYield", Source: "SAMMIS-1981",
+	Quantity: "Yield", Unit: "t/ha", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Number: 0.14}, {Op: "*", Terms: []units.Term{{Number: 0.12}, {Argument: 1}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "water", Quantity: "RainDepth", Unit: "cm", Factor: float64(units.RainCentimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaYieldOfWater = units.Formula{
+	Name: "rainfall.YieldOfWater", Source: "definition: water times yield for water; NDMC-INCHES",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "water", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "use", Quantity: "RainUse", Unit: "kg/ha/mm", Factor: float64(units.UseKilogramPerHectareMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaUseOfWater = units.Formula{
+	Name: "rainfall.UseOfWater", Source: "TONMUKAYAKUL-2009",
+	Quantity: "RainUse", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "yield", Quantity: "Yield", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "water", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
@@ -65,6 +543,153 @@ var formulaShareOfNormal = units.Formula{
 	},
 }
 
+var formulaRetention = units.Formula{
+	Name: "rainfall.Retention", Source: "TR-55 eq. 2-4",
+	Quantity: "RainDepth", Unit: "in", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Number: 1000}, {Argument: 1}}}, {Number: 10}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "number", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 100, HighOf: -1, LowOpen: true, HighOpen: true}, Range: units.Limits{Low: 30, LowOf: -1, High: 98, HighOf: -1, Source: "TR-55"}},
+	},
+}
+
+var formulaInitialAbstraction = units.Formula{
+	Name: "rainfall.InitialAbstraction", Source: "TR-55 eq. 2-2 and table of initial abstraction",
+	Quantity: "RainDepth", Unit: "in", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Number: 0.2}, {Op: "-", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Number: 1000}, {Argument: 1}}}, {Number: 10}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "number", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 100, HighOf: -1, LowOpen: true, HighOpen: true}, Range: units.Limits{Low: 30, LowOf: -1, High: 98, HighOf: -1, Source: "TR-55"}},
+	},
+}
+
+var formulaRunoff = units.Formula{
+	Name: "rainfall.Runoff", Source: "TR-55 eq. 2-1 to 2-4",
+	Quantity: "RainDepth", Unit: "in", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "pow", Terms: []units.Term{{Op: "max", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Op: "*", Terms: []units.Term{{Number: 0.2}, {Op: "-", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Number: 1000}, {Argument: 2}}}, {Number: 10}}}}}}}, {Number: 0}}}, {Number: 2}}}, {Op: "+", Terms: []units.Term{{Argument: 1}, {Op: "*", Terms: []units.Term{{Number: 0.8}, {Op: "-", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Number: 1000}, {Argument: 2}}}, {Number: 10}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "rain", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "number", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 100, HighOf: -1, LowOpen: true, HighOpen: true}, Range: units.Limits{Low: 30, LowOf: -1, High: 98, HighOf: -1, Source: "TR-55"}},
+	},
+}
+
+var formulaCaught = units.Formula{
+	Name: "rainfall.Caught", Source: "definition: area times depth",
+	Quantity: "Volume", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "area", Quantity: "Area", Unit: "ft2", Factor: float64(units.SquareFoot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rain", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "caught", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaRoofCatch = units.Formula{
+	Name: "rainfall.RoofCatch", Source: "OSE-RAINWATER 0.623; STUDYLIB-RAINWATER 0.6; GREYWATER-ROOF 0.56",
+	Quantity: "Volume", Lookup: "gallons to a square foot of roof and an inch of rain: whole 0.623, rounded 0.6, tenth lost 0.56",
+	Arguments: []units.Argument{
+		{Name: "by", Words: []string{"whole", "rounded", "tenth lost"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ft2", Factor: float64(units.SquareFoot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rain", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaFeedlotRunoff = units.Formula{
+	Name: "rainfall.FeedlotRunoff", Source: "MONTANA-FEEDLOT",
+	Quantity: "Volume", Unit: "ac-ft", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Op: "max", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 1}, {Number: 0.5}}}, {Number: 0}}}, {Number: 12}}}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "rain", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaOpenWaterLoss = units.Formula{
+	Name: "rainfall.OpenWaterLoss", Source: "EPA-POND",
+	Quantity: "RainDepth", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Number: 0.70}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "pan", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaDegreeDays = units.Formula{
+	Name: "rainfall.DegreeDays", Source: "GREENCAST-DEGREES mean; CAPJOURNAL-DEGREES corn",
+	Quantity: "DegreeDays", Lookup: "mean: (high + low) / 2 less the base, never below 0. Corn: the same with high and low first raised to the base where they are under it, and lowered to 86 °F where they are over",
+	Arguments: []units.Argument{
+		{Name: "form", Words: []string{"mean", "corn"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "high", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: 0, LowOf: 2, High: 100, HighOf: -1}},
+		{Name: "low", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
+		{Name: "base", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -30, LowOf: -1, High: 30, HighOf: -1}},
+	},
+}
+
+var formulaRootZoneWater = units.Formula{
+	Name: "rainfall.RootZoneWater", Source: "definition: depth of soil times what it holds",
+	Quantity: "RainDepth", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "root", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "holds", Quantity: "WaterHolding", Unit: "in/ft", Factor: float64(units.HoldingInchPerFoot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaRefillPoint = units.Formula{
+	Name: "rainfall.RefillPoint", Source: "USU-PASTURE-WATER the 50 %; definition: what is left of the store",
+	Quantity: "RainDepth", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 1}, {Argument: 2}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "store", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "used", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaRankChance = units.Formula{
+	Name: "rainfall.RankChance", Source: "WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from memory: the rule of water harvesting; definition: the count",
+	Quantity: "Fraction", Lookup: "m ÷ (n + 1) by Weibull, (2 m - 1) ÷ (2 n) by Hazen, (m - 0.375) ÷ (n + 0.25) in water harvesting, m ÷ n by plain count",
+	Arguments: []units.Argument{
+		{Name: "position", Words: []string{"weibull", "hazen", "harvesting", "count"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 4, HighOf: -1}},
+		{Name: "rank", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 0, HighOf: 2}},
+		{Name: "years", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaReturnPeriod = units.Formula{
+	Name: "rainfall.ReturnPeriod", Source: "HAZEN-CLASS a chance of 50 % is a return period of 2 years",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Number: 1}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "chance", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaAtLeastOnce = units.Formula{
+	Name: "rainfall.AtLeastOnce", Source: "definition: the years all without it have (1 - 1 ÷ period) to the power of their number",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Number: 1}, {Op: "pow", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Number: 1}, {Op: "/", Terms: []units.Term{{Number: 1}, {Argument: 1}}}}}, {Argument: 2}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "period", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "years", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaPotentialStocking = units.Formula{
+	Name: "rainfall.PotentialStocking", Source: "FRENCH-1987, from memory, 650 mm giving 21 as printed; CALUKA-PASTURE",
+	Quantity: "HeadRate", Lookup: "by French 1.3 × (rain of the year - 250 mm) ÷ 25 mm; in Western Australia ((rain of the growing season - 50 mm) × 28 kg/ha/mm - 500 kg/ha) ÷ 365 kg a head and year, each per ha",
+	Arguments: []units.Argument{
+		{Name: "rule", Words: []string{"french", "western australia"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "rain", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 // Formulas gives the package's formulas, as their doc comments declare them.
 //
 // Check: TestFormulasAreAsDocumented
@@ -72,10 +697,68 @@ var formulaShareOfNormal = units.Formula{
 // Source: definition: written from the doc comments
 func Formulas() []units.Formula {
 	return []units.Formula{
+		formulaStressCoefficient,
+		formulaGrowthShare,
+		formulaCropWater,
+		formulaStandardIndex,
+		formulaChanceOfIndex,
+		formulaEffectiveRain,
+		formulaEffectiveByUse,
+		formulaEffectiveOfStorm,
+		formulaAirPressure,
+		formulaPsychrometricConstant,
+		formulaSaturationPressure,
+		formulaMeanSaturationPressure,
+		formulaSaturationSlope,
+		formulaVapourPressure,
+		formulaVapourPressureOfMean,
+		formulaWindAtTwoMetres,
+		formulaInverseDistance,
+		formulaSolarDeclination,
+		formulaSunsetAngle,
+		formulaExtraterrestrialRadiation,
+		formulaDaylightHours,
+		formulaSolarRadiation,
+		formulaRadiationByTemperature,
+		formulaClearSkyRadiation,
+		formulaNetShortwave,
+		formulaBlackbodyRadiation,
+		formulaNetLongwave,
+		formulaNetRadiation,
+		formulaSoilHeatFlux,
+		formulaPenmanMonteith,
+		formulaReferenceWater,
+		formulaHargreavesSamani,
+		formulaThornthwaite,
+		formulaIrrigationDepth,
+		formulaGrossIrrigation,
+		formulaIrrigationInterval,
+		formulaIrrigationTime,
 		formulaPasses,
 		formulaRotationDays,
 		formulaPassesBySeason,
+		formulaRainForPasses,
+		formulaRainPerPass,
+		formulaPassesAdded,
 		formulaForageShare,
+		formulaYieldByRain,
+		formulaAlfalfaYield,
+		formulaYieldOfWater,
+		formulaUseOfWater,
 		formulaShareOfNormal,
+		formulaRetention,
+		formulaInitialAbstraction,
+		formulaRunoff,
+		formulaCaught,
+		formulaRoofCatch,
+		formulaFeedlotRunoff,
+		formulaOpenWaterLoss,
+		formulaDegreeDays,
+		formulaRootZoneWater,
+		formulaRefillPoint,
+		formulaRankChance,
+		formulaReturnPeriod,
+		formulaAtLeastOnce,
+		formulaPotentialStocking,
 	}
 }

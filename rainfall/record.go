@@ -35,7 +35,7 @@ func ShareOfNormal(rain, normal units.RainDepth) (units.Fraction, error) {
 // Method: plain mean, month by month
 //
 // Errors: a month that no year has, one that stands twice, one outside 1 to 12,
-// rain below zero or not a number
+// rain below zero, above 1,000 m or not a number
 //
 // Check: TestFortCollinsNormals, TestMonthNormalsRefuses
 //
@@ -165,7 +165,7 @@ func checkKeyMonths(function string, keyMonths []int, normals [12]units.RainDept
 	}
 	for m, normal := range normals {
 		if !finite(normal) {
-			return fmt.Errorf("%s: the normal of %s is %s, must be 0 mm or more", function, time.January+time.Month(m), millimetres(normal))
+			return fmt.Errorf("%s: the normal of %s is %s, must be 0 mm to 1000 m", function, time.January+time.Month(m), millimetres(normal))
 		}
 	}
 	return nil
@@ -196,7 +196,7 @@ func checkMonth(function string, i int, r *MonthlyRain) error {
 		return fmt.Errorf("%s: record[%d]: month %d is none of 1 to 12", function, i, int(r.Month))
 	}
 	if !finite(r.Rain) {
-		return fmt.Errorf("%s: record[%d]: the rain of %s %d is %s, must be 0 mm or more", function, i, r.Month, r.Year, millimetres(r.Rain))
+		return fmt.Errorf("%s: record[%d]: the rain of %s %d is %s, must be 0 mm to 1000 m", function, i, r.Month, r.Year, millimetres(r.Rain))
 	}
 	return nil
 }
@@ -205,9 +205,219 @@ func twice(function string, i int, r *MonthlyRain) error {
 	return fmt.Errorf("%s: record[%d]: %s %d stands twice", function, i, r.Month, r.Year)
 }
 
+// mostRain is more than can fall: sums of such depths stay finite.
+const mostRain = 1000 * units.RainMetre
+
 // finite tells whether a depth can have fallen.
-func finite(depth units.RainDepth) bool { return depth >= 0 && depth-depth == 0 }
+func finite(depth units.RainDepth) bool { return depth >= 0 && depth <= mostRain }
 
 func millimetres(depth units.RainDepth) string {
 	return fmt.Sprintf("%g mm", depth.Millimetres())
+}
+
+// YearRain is the rain of the same part of one year.
+type YearRain struct {
+	Year int             `json:"year"` // the year in which it began
+	Rain units.RainDepth `json:"rain"` // fallen in it
+}
+
+// Depths gives the rain of the years alone, for the functions that rank it.
+//
+// Check: TestKeyTotals
+//
+// Source: definition: one column of a list
+func Depths(years []YearRain) []units.RainDepth {
+	depths := make([]units.RainDepth, len(years))
+	for i := range years {
+		depths[i] = years[i].Rain
+	}
+	return depths
+}
+
+// MonthTotals gives the rain of each month of a daily record.
+//
+// Method: plain sums; a month of which any day is missing is left out, as a gap
+//
+// Errors: days not in order or twice, rain below zero, above 1,000 m or not a
+// number
+//
+// Check: TestSeattleTotals, TestDailyRefuses
+//
+// Source: definition: the sum of the days
+func MonthTotals(days []DailyRain) ([]MonthlyRain, error) {
+	if err := checkDays("rainfall.MonthTotals", days); err != nil {
+		return nil, err
+	}
+	months := []MonthlyRain{}
+	for i := 0; i < len(days); {
+		first := days[i].Date
+		length := first.DaysInMonth() - first.Day() + 1
+		whole := first.Day() == 1 && i+length <= len(days) && days[i+length-1].Date == first.Add(length-1)
+		var total units.RainDepth
+		for end := int(first) + length; i < len(days) && int(days[i].Date) < end; i++ {
+			total += days[i].Rain
+		}
+		if whole {
+			months = append(months, MonthlyRain{first.Year(), first.Month(), total})
+		}
+	}
+	return months, nil
+}
+
+// DayTotals gives the rain from one day of the year to another, both counted,
+// for every year of a daily record that has all the days between.
+//
+// Method: plain sums; a year that lacks a day is left out. Where the last day
+// comes before the first in the calendar, it is of the year after.
+//
+// Note: with ChanceAtLeast this is the chance of so much rain by a date.
+//
+// Errors: a day that not every year has; those of MonthTotals
+//
+// Check: TestSeattleTotals, TestDailyRefuses
+//
+// Source: definition: the sum of the days
+func DayTotals(days []DailyRain, firstMonth, firstDay, lastMonth, lastDay int) ([]YearRain, error) {
+	const name = "rainfall.DayTotals"
+	if err := checkDays(name, days); err != nil {
+		return nil, err
+	}
+	const common = 2001 // a year without 29 February
+	first, ok1 := units.NewDate(common, time.Month(firstMonth), firstDay)
+	last, ok2 := units.NewDate(common, time.Month(lastMonth), lastDay)
+	if !ok1 || !ok2 {
+		return nil, fmt.Errorf("%s: from %d/%d to %d/%d (month/day): not every year has both days", name, firstMonth, firstDay, lastMonth, lastDay)
+	}
+	years := []YearRain{}
+	over := 0
+	if last < first {
+		over = 1
+	}
+	for i := 0; i < len(days); {
+		year := days[i].Date.Year()
+		begin, ok1 := units.NewDate(year, time.Month(firstMonth), firstDay)
+		end, ok2 := units.NewDate(year+over, time.Month(lastMonth), lastDay)
+		from, _ := slices.BinarySearchFunc(days, begin, byDate)
+		to, found := slices.BinarySearchFunc(days, end, byDate)
+		if found && ok1 && ok2 && to-from == int(end-begin) {
+			var total units.RainDepth
+			for ; from <= to; from++ {
+				total += days[from].Rain
+			}
+			years = append(years, YearRain{year, total})
+		}
+		following, ok := units.NewDate(year+1, time.January, 1)
+		if !ok { // beyond the calendar
+			break
+		}
+		i, _ = slices.BinarySearchFunc(days, following, byDate)
+	}
+	return years, nil
+}
+
+func byDate(day DailyRain, date units.Date) int { return int(day.Date) - int(date) }
+
+// SumMonths gives the rain of so many months in a row, for every month of the
+// record with which such a run ends.
+//
+// Method: plain sums in the order of time; a run that lacks a month is left out,
+// as a gap
+//
+// Errors: fewer than one month; those of MonthNormals but the month that no year
+// has
+//
+// Check: TestWichitaSums, TestSumMonthsRefuses
+//
+// Source: definition: the sum of the months
+func SumMonths(record []MonthlyRain, months int) ([]MonthlyRain, error) {
+	const name = "rainfall.SumMonths"
+	if err := checkRecord(name, record); err != nil {
+		return nil, err
+	}
+	if months < 1 {
+		return nil, fmt.Errorf("%s: %d months, must be 1 or more", name, months)
+	}
+	sorted := inTime(record)
+	sums := []MonthlyRain{}
+	for i := months - 1; i < len(sorted); i++ {
+		run := sorted[i-months+1 : i+1]
+		if number(&run[months-1])-number(&run[0]) != months-1 {
+			continue
+		}
+		sum := MonthlyRain{Year: sorted[i].Year, Month: sorted[i].Month}
+		for j := range run {
+			sum.Rain += run[j].Rain
+		}
+		sums = append(sums, sum)
+	}
+	return sums, nil
+}
+
+// number counts months from the year 0.
+func number(r *MonthlyRain) int { return r.Year*12 + int(r.Month-time.January) }
+
+// inTime gives the record in the order of time, as a copy.
+func inTime(record []MonthlyRain) []MonthlyRain {
+	sorted := slices.Clone(record)
+	slices.SortFunc(sorted, func(a, b MonthlyRain) int { return number(&a) - number(&b) })
+	return sorted
+}
+
+// KeyTotals gives the rain of the key months of each year that has them all.
+//
+// Method: plain sums. The first key month opens the run and names its year; in a
+// list that passes the turn of the year, such as 11, 12, 1, the later months are
+// of the year after. All twelve from 1 give the years.
+//
+// Errors: no key month; those of KeyRainShare
+//
+// Check: TestKeyTotals, TestKeyTotalsRefuses
+//
+// Source: definition: the sum of the months
+func KeyTotals(record []MonthlyRain, keyMonths []int) ([]YearRain, error) {
+	const name = "rainfall.KeyTotals"
+	if err := checkRecord(name, record); err != nil {
+		return nil, err
+	}
+	if err := checkKeyMonths(name, keyMonths, [12]units.RainDepth{}); err != nil {
+		return nil, err
+	}
+	if len(keyMonths) == 0 {
+		return nil, fmt.Errorf("%s: no key month is named", name)
+	}
+	years := []YearRain{}
+	known := 0
+	for _, r := range inTime(record) {
+		if !slices.Contains(keyMonths, int(r.Month)) {
+			continue
+		}
+		year := r.Year
+		if int(r.Month) < keyMonths[0] {
+			year--
+		}
+		if n := len(years); n == 0 || years[n-1].Year != year {
+			if n > 0 && known < len(keyMonths) {
+				years = years[:n-1]
+			}
+			years, known = append(years, YearRain{Year: year}), 0
+		}
+		years[len(years)-1].Rain += r.Rain
+		known++
+	}
+	if known < len(keyMonths) && len(years) > 0 {
+		years = years[:len(years)-1]
+	}
+	return years, nil
+}
+
+func checkDays(function string, days []DailyRain) error {
+	for i := range days {
+		if !finite(days[i].Rain) {
+			return fmt.Errorf("%s: days[%d]: the rain of %s is %s, must be 0 mm to 1000 m", function, i, days[i].Date, millimetres(days[i].Rain))
+		}
+		if i > 0 && days[i].Date <= days[i-1].Date {
+			return fmt.Errorf("%s: days[%d]: %s comes after %s: each day stands once, in order", function, i, days[i].Date, days[i-1].Date)
+		}
+	}
+	return nil
 }

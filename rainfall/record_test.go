@@ -2,6 +2,7 @@ package rainfall_test
 
 import (
 	"encoding/csv"
+	"fmt"
 	"math"
 	"os"
 	"strconv"
@@ -199,4 +200,201 @@ func TestMonthNormalsScale(t *testing.T) {
 		require.NoError(t, err)
 		assert.True(t, share >= 0 && share <= 1)
 	})
+}
+
+// Yearly rain of Seattle as R 4.2.2 sums it from the same public record.
+func TestSeattleTotals(t *testing.T) {
+	days := seattle(t)
+	years, err := rainfall.DayTotals(days, 1, 1, 12, 31)
+	require.NoError(t, err)
+	require.Len(t, years, 2)
+	assert.InDelta(t, 1226.0, years[0].Rain.Millimetres(), 0.05)
+	assert.InDelta(t, 828.0, years[1].Rain.Millimetres(), 0.05)
+	months, err := rainfall.MonthTotals(days)
+	require.NoError(t, err)
+	require.Len(t, months, 24)
+	total, err := rainfall.YearTotal(months, 2012)
+	require.NoError(t, err)
+	assert.InDelta(t, 1226.0, total.Millimetres(), 0.05)
+
+	// 1 to 12 January 2012: 10.9 + 0.8 + 20.3 + 1.3 + 2.5 + 4.3 + 1.0 = 41.1
+	years, err = rainfall.DayTotals(days, 1, 1, 1, 12)
+	require.NoError(t, err)
+	assert.InDelta(t, 41.1, years[0].Rain.Millimetres(), 1e-9)
+	// across the turn of the year, the second winter has no end
+	years, err = rainfall.DayTotals(days, 11, 1, 2, 28)
+	require.NoError(t, err)
+	require.Len(t, years, 1)
+	want := 0.0
+	for _, m := range months {
+		if number := m.Year*12 + int(m.Month); number >= 2012*12+11 && number <= 2013*12+2 {
+			want += m.Rain.Millimetres()
+		}
+	}
+	assert.InDelta(t, want, years[0].Rain.Millimetres(), 1e-9)
+	// a day is missing: its month and its year are gaps
+	broken := append(days[:40:40], days[41:]...)
+	months, err = rainfall.MonthTotals(broken)
+	require.NoError(t, err)
+	assert.Len(t, months, 23)
+	assert.Equal(t, time.March, months[1].Month)
+	months, err = rainfall.MonthTotals(days[1:31])
+	require.NoError(t, err)
+	assert.Empty(t, months, "a month that begins on the 2nd is not whole")
+	years, err = rainfall.DayTotals(broken, 1, 1, 12, 31)
+	require.NoError(t, err)
+	require.Len(t, years, 1)
+	assert.Equal(t, 2013, years[0].Year)
+}
+
+func TestDailyRefuses(t *testing.T) {
+	for wrong, bad := range map[string][]rainfall.DailyRain{
+		"days[1]: 1970-01-02 comes after 1970-01-02":  {{Date: 1}, {Date: 1}},
+		"days[0]: the rain of 1970-01-02 is -1000 mm": {{Date: 1, Rain: -1}},
+		"days[0]: the rain of 1970-01-02 is NaN mm":   {{Date: 1, Rain: units.RainDepth(math.NaN())}},
+	} {
+		_, err := rainfall.MonthTotals(bad)
+		assert.ErrorContains(t, err, wrong)
+		_, err = rainfall.DayTotals(bad, 1, 1, 2, 1)
+		assert.ErrorContains(t, err, wrong)
+	}
+	for _, d := range [][4]int{{2, 29, 3, 1}, {1, 1, 2, 29}, {0, 1, 1, 1}, {1, 1, 6, 31}} {
+		_, err := rainfall.DayTotals(nil, d[0], d[1], d[2], d[3])
+		assert.ErrorContains(t, err, "not every year has both days")
+	}
+	// the last days that a date can name
+	edge := []rainfall.DailyRain{{Date: math.MinInt32}, {Date: math.MaxInt32 - 1}, {Date: math.MaxInt32}}
+	months, err := rainfall.MonthTotals(edge)
+	require.NoError(t, err)
+	assert.Empty(t, months)
+	years, err := rainfall.DayTotals(edge, 6, 1, 5, 31)
+	require.NoError(t, err)
+	assert.Empty(t, years)
+}
+
+// Sums of 3 and of 12 months at Wichita as R 4.2.2 gives them.
+func TestWichitaSums(t *testing.T) {
+	record := recordOf(t, "wichita_record.csv")
+	for _, months := range []int{3, 12} {
+		sums, err := rainfall.SumMonths(record, months)
+		require.NoError(t, err)
+		require.Len(t, sums, 382-months+1)
+		by := map[[2]int]float64{}
+		for _, s := range sums {
+			by[[2]int{s.Year, int(s.Month)}] = s.Rain.Millimetres()
+		}
+		for _, row := range wichitaIndex(t) {
+			want := map[int]float64{3: row.p3, 12: row.p12}[months]
+			assert.InDelta(t, want, by[[2]int{row.year, row.month}], 0.05)
+		}
+	}
+	// unsorted, and March is not known
+	sums, err := rainfall.SumMonths([]rainfall.MonthlyRain{rain(2000, 5, 3), rain(2000, 4, 5), rain(2000, 2, 10), rain(2000, 1, 20), rain(1999, 12, 40)}, 2)
+	require.NoError(t, err)
+	assert.Equal(t, []rainfall.MonthlyRain{rain(2000, 1, 60), rain(2000, 2, 30), rain(2000, 5, 8)}, rounded(sums))
+	sums, err = rainfall.SumMonths(record, 400)
+	require.NoError(t, err)
+	assert.Empty(t, sums)
+}
+
+// rounded takes the last bits off sums of whole millimetres.
+func rounded(record []rainfall.MonthlyRain) []rainfall.MonthlyRain {
+	for i := range record {
+		record[i] = rain(record[i].Year, record[i].Month, math.Round(record[i].Rain.Millimetres()))
+	}
+	return record
+}
+
+func TestSumMonthsRefuses(t *testing.T) {
+	for wrong, bad := range refused() {
+		_, err := rainfall.SumMonths(bad, 3)
+		assert.ErrorContains(t, err, wrong)
+	}
+	_, err := rainfall.SumMonths(nil, 0)
+	assert.ErrorContains(t, err, "0 months, must be 1 or more")
+}
+
+// Years and springs at Fort Collins as R 4.2.2 sums them.
+func TestKeyTotals(t *testing.T) {
+	record := recordOf(t, "fort_collins_record.csv")
+	years, err := rainfall.KeyTotals(record, allMonths)
+	require.NoError(t, err)
+	require.Len(t, years, 103)
+	for year, mm := range map[int]float64{1966: 186, 1939: 200, 1954: 203, 1934: 226, 1974: 295, 1902: 468, 1983: 493, 1979: 563, 1961: 721} {
+		assert.Equal(t, year, years[year-1895].Year)
+		assert.InDelta(t, mm, years[year-1895].Rain.Millimetres(), 1e-6)
+	}
+	springs, err := rainfall.KeyTotals(record, []int{4, 5, 6})
+	require.NoError(t, err)
+	for year, mm := range map[int]float64{1954: 61, 1966: 83, 1974: 118, 1983: 275} {
+		assert.InDelta(t, mm, springs[year-1895].Rain.Millimetres(), 1e-6)
+	}
+	assert.InDelta(t, float64(springs[1].Rain), float64(rainfall.Depths(springs)[1]), 0)
+
+	// a winter is of the year in which it begins, and one that lacks a month is none
+	winters, err := rainfall.KeyTotals([]rainfall.MonthlyRain{
+		rain(2000, 1, 7), rain(2000, 11, 1), rain(2001, 1, 4), rain(2000, 12, 2), rain(2001, 6, 9), rain(2001, 11, 9), rain(2002, 1, 9), rain(2002, 12, 9),
+	}, []int{11, 12, 1})
+	require.NoError(t, err)
+	require.Len(t, winters, 1)
+	assert.Equal(t, 2000, winters[0].Year)
+	assert.InDelta(t, 7, winters[0].Rain.Millimetres(), 1e-9)
+}
+
+func TestKeyTotalsRefuses(t *testing.T) {
+	for wrong, bad := range refused() {
+		_, err := rainfall.KeyTotals(bad, []int{4})
+		assert.ErrorContains(t, err, wrong)
+	}
+	_, err := rainfall.KeyTotals(nil, nil)
+	assert.ErrorContains(t, err, "no key month")
+	_, err = rainfall.KeyTotals(nil, []int{4, 4})
+	assert.ErrorContains(t, err, "named twice")
+}
+
+// What fell in each month of my daily book?
+func ExampleMonthTotals() {
+	var days []rainfall.DailyRain
+	for i := range 30 {
+		days = append(days, rainfall.DailyRain{Date: units.Date(11474 + i), Rain: 2 * units.RainMillimetre}) // from 1 June 2001
+	}
+	months, _ := rainfall.MonthTotals(days)
+	fmt.Println(months[0].Month, months[0].Rain.In(units.Metric))
+	// Output: June 60 mm
+}
+
+// And from 10 to 20 June?
+func ExampleDayTotals() {
+	var days []rainfall.DailyRain
+	for i := range 30 {
+		days = append(days, rainfall.DailyRain{Date: units.Date(11474 + i), Rain: 2 * units.RainMillimetre})
+	}
+	totals, _ := rainfall.DayTotals(days, 6, 10, 6, 20)
+	fmt.Println(totals[0].Year, totals[0].Rain.In(units.Metric))
+	// Output: 2001 22 mm
+}
+
+// How much fell in the last three months of each?
+func ExampleSumMonths() {
+	sums, _ := rainfall.SumMonths(years(), 3)
+	fmt.Println(sums[0].Month, sums[0].Year, sums[0].Rain.In(units.Metric))
+	// Output: March 2000 90 mm
+}
+
+// How much fell from April to June, year by year?
+func ExampleKeyTotals() {
+	springs, _ := rainfall.KeyTotals(years(), []int{4, 5, 6})
+	for _, s := range springs {
+		fmt.Println(s.Year, s.Rain.In(units.Metric))
+	}
+	// Output:
+	// 2000 90 mm
+	// 2001 150 mm
+}
+
+// The same as a plain list.
+func ExampleDepths() {
+	springs, _ := rainfall.KeyTotals(years(), []int{4, 5, 6})
+	fmt.Println(len(rainfall.Depths(springs)))
+	// Output: 2
 }

@@ -104,6 +104,7 @@ const (
 	CubicFoot  Volume = foot * foot * foot // "ft3", "ft³", "cu ft"
 	CubicInch  Volume = inch * inch * inch // "in3", "in³", "cu in"
 	Gallon     Volume = gallon             // "gal", "gallon", "gallons", "US gal"
+	AcreFoot   Volume = acre * foot        // "ac-ft", "acre-ft", "acre-feet"
 )
 
 // Mass is a plain mass: manure, mineral, a bale on a scale.
@@ -453,4 +454,159 @@ const (
 	MetrePerSecond   Speed = 86400            // "m/s"
 	KilometrePerHour Speed = 24 * 1000        // "km/h", "kph"
 	MilePerHour      Speed = 24 * 5280 * foot // "mph", "mi/h"
+)
+
+// RainRate is a depth of water in a time: what evaporates, what a crop uses, what
+// a sprinkler gives.
+//
+// Shown: mm/day metric, in/day US.
+type RainRate float64
+
+// Units of RainRate.
+const (
+	RainMetrePerDay       RainRate = 1                           // "m/day", "m/d"
+	RainMillimetrePerDay  RainRate = RainMetrePerDay / 1000      // "mm/day", "mm/d"
+	RainInchPerDay        RainRate = inch                        // "in/day", "in/d"
+	RainInchPerWeek       RainRate = inch / 7                    // "in/week"
+	RainMillimetrePerHour RainRate = 24 * RainMetrePerDay / 1000 // "mm/h"
+	RainInchPerHour       RainRate = 24 * inch                   // "in/h"
+)
+
+// Radiation is energy of light or heat on an area in a day.
+//
+// Shown: MJ/m2/day metric, MJ/m2/day US.
+type Radiation float64
+
+// Units of Radiation. A watt is 0.0864 MJ in a day.
+const (
+	MegajoulePerSquareMetreDay Radiation = 1      // "MJ/m2/day", "MJ/m²/day", "MJ/m2/d"
+	WattPerSquareMetre         Radiation = 0.0864 // "W/m2", "W/m²"
+)
+
+// Pressure is the pressure of the air, or of the vapour in it.
+//
+// Shown: kPa metric, kPa US.
+type Pressure float64
+
+// Units of Pressure.
+const (
+	Kilopascal Pressure = 1                 // "kPa"
+	Pascal     Pressure = Kilopascal / 1000 // "Pa"
+	Millibar   Pressure = Kilopascal / 10   // "mbar", "hPa"
+)
+
+// PressureSlope is a step of pressure with a degree.
+//
+// Shown: kPa/°C metric, kPa/°C US.
+type PressureSlope float64
+
+// Units of PressureSlope.
+const (
+	KilopascalPerCelsius PressureSlope = 1 // "kPa/°C", "kPa/C", "kPa/K"
+)
+
+// Angle is an angle: a latitude (north is above 0), the sun's declination.
+//
+// Shown: ° metric, ° US.
+type Angle float64
+
+// Units of Angle.
+const (
+	Radian Angle = 1                                                 // "rad", "radian", "radians"
+	Degree Angle = 3.14159265358979323846264338327950288419716 / 180 // "°", "deg", "degree", "degrees"
+)
+
+// WaterHolding is the depth of water that a depth of soil holds for plants.
+//
+// Shown: mm/m metric, in/ft US.
+type WaterHolding float64
+
+// Units of WaterHolding.
+const (
+	HoldingMetrePerMetre      WaterHolding = 1           // "m/m", "cm/cm", "in/in"
+	HoldingMillimetrePerMetre WaterHolding = 1.0 / 1000  // "mm/m"
+	HoldingInchPerFoot        WaterHolding = inch / foot // "in/ft"
+)
+
+// DegreeDays is warmth over a base, summed over days.
+//
+// Shown: °C day metric, °F day US.
+type DegreeDays float64
+
+// Units of DegreeDays.
+const (
+	CelsiusDay    DegreeDays = 1                // "°C day", "°C days", "C day"
+	FahrenheitDay DegreeDays = CelsiusDay / 1.8 // "°F day", "°F days", "F day"
+)
+
+// Concentration is a share of a mass that is told in parts of a million: nitrate
+// or prussic acid in feed. Whether of dry matter or of feed as it lies goes with
+// the number in words.
+//
+// Shown: ppm metric, ppm US.
+type Concentration float64
+
+// Units of Concentration.
+const (
+	KilogramPerKilogram Concentration = 1                             // "kg/kg"
+	PartPerHundred      Concentration = KilogramPerKilogram / 100     // "%"
+	PartPerMillion      Concentration = KilogramPerKilogram / 1000000 // "ppm", "mg/kg"
+)
+
+// Dressing is a mass of a fertiliser, or of a nutrient in it, given to an area.
+//
+// Shown: kg/ha metric, lb/ac US.
+type Dressing float64
+
+// Units of Dressing.
+const (
+	DressingKilogramPerSquareMetre Dressing = 1             // "kg/m2", "kg/m²"
+	DressingKilogramPerHectare     Dressing = 1.0 / hectare // "kg/ha"
+	DressingPoundPerAcre           Dressing = pound / acre  // "lb/ac", "lb/acre"
+)
+
+// FeedDensity is feed as it lies in a volume: how tight a bale is.
+//
+// Shown: kg/m3 metric, lb/ft3 US.
+type FeedDensity float64
+
+// Units of FeedDensity.
+const (
+	FeedKilogramPerCubicMetre FeedDensity = 1                            // "kg/m3", "kg/m³"
+	FeedPoundPerCubicFoot     FeedDensity = pound / (foot * foot * foot) // "lb/ft3", "lb/ft³", "lb/cu ft"
+)
+
+// RainUse is dry matter grown for each depth of rain or of water used.
+//
+// Shown: kg/ha/mm metric, lb/ac/in US.
+type RainUse float64
+
+// Units of RainUse.
+const (
+	UseKilogramPerCubicMetre        RainUse = 1                          // "kg/m2/m", "kg/m²/m", "kg/m3"
+	UseKilogramPerHectareMillimetre RainUse = 1.0 / 10                   // "kg/ha/mm", "kg DM/ha/mm"
+	UsePoundPerAcreInch             RainUse = pound / acre / inch        // "lb/ac/in", "lb/acre/inch"
+	UseShortTonPerAcreInch          RainUse = 2000 * pound / acre / inch // "short ton/ac/in", "short tons/ac/in"
+)
+
+// Voltage is the voltage of an electric fence.
+//
+// Shown: V metric, V US.
+type Voltage float64
+
+// Units of Voltage.
+const (
+	Volt     Voltage = 1           // "V", "volt", "volts"
+	Kilovolt Voltage = 1000 * Volt // "kV", "kilovolt", "kilovolts"
+)
+
+// PulseEnergy is the energy in each pulse of a fence energizer.
+//
+// Shown: J metric, J US.
+type PulseEnergy float64
+
+// Units of PulseEnergy.
+const (
+	Joule      PulseEnergy = 1            // "J", "joule", "joules"
+	Millijoule PulseEnergy = Joule / 1000 // "mJ", "millijoule", "millijoules"
 )

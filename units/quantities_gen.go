@@ -45,6 +45,7 @@ var (
 		{"ft3", float64(CubicFoot), []string{"ft³", "cu ft"}},
 		{"in3", float64(CubicInch), []string{"in³", "cu in"}},
 		{"gal", float64(Gallon), []string{"gallon", "gallons", "US gal"}},
+		{"ac-ft", float64(AcreFoot), []string{"acre-ft", "acre-feet"}},
 	}}
 	kindMass = kind{name: "Mass", metric: 0, us: 3, units: []unit{
 		{"kg", float64(Kilogram), []string{"kilogram", "kilograms"}},
@@ -195,6 +196,67 @@ var (
 		{"km/h", float64(KilometrePerHour), []string{"kph"}},
 		{"mph", float64(MilePerHour), []string{"mi/h"}},
 	}}
+	kindRainRate = kind{name: "RainRate", metric: 1, us: 2, units: []unit{
+		{"m/day", float64(RainMetrePerDay), []string{"m/d"}},
+		{"mm/day", float64(RainMillimetrePerDay), []string{"mm/d"}},
+		{"in/day", float64(RainInchPerDay), []string{"in/d"}},
+		{"in/week", float64(RainInchPerWeek), []string{}},
+		{"mm/h", float64(RainMillimetrePerHour), []string{}},
+		{"in/h", float64(RainInchPerHour), []string{}},
+	}}
+	kindRadiation = kind{name: "Radiation", metric: 0, us: 0, units: []unit{
+		{"MJ/m2/day", float64(MegajoulePerSquareMetreDay), []string{"MJ/m²/day", "MJ/m2/d"}},
+		{"W/m2", float64(WattPerSquareMetre), []string{"W/m²"}},
+	}}
+	kindPressure = kind{name: "Pressure", metric: 0, us: 0, units: []unit{
+		{"kPa", float64(Kilopascal), []string{}},
+		{"Pa", float64(Pascal), []string{}},
+		{"mbar", float64(Millibar), []string{"hPa"}},
+	}}
+	kindPressureSlope = kind{name: "PressureSlope", metric: 0, us: 0, units: []unit{
+		{"kPa/°C", float64(KilopascalPerCelsius), []string{"kPa/C", "kPa/K"}},
+	}}
+	kindAngle = kind{name: "Angle", metric: 1, us: 1, units: []unit{
+		{"rad", float64(Radian), []string{"radian", "radians"}},
+		{"°", float64(Degree), []string{"deg", "degree", "degrees"}},
+	}}
+	kindWaterHolding = kind{name: "WaterHolding", metric: 1, us: 2, units: []unit{
+		{"m/m", float64(HoldingMetrePerMetre), []string{"cm/cm", "in/in"}},
+		{"mm/m", float64(HoldingMillimetrePerMetre), []string{}},
+		{"in/ft", float64(HoldingInchPerFoot), []string{}},
+	}}
+	kindDegreeDays = kind{name: "DegreeDays", metric: 0, us: 1, units: []unit{
+		{"°C day", float64(CelsiusDay), []string{"°C days", "C day"}},
+		{"°F day", float64(FahrenheitDay), []string{"°F days", "F day"}},
+	}}
+	kindConcentration = kind{name: "Concentration", metric: 2, us: 2, units: []unit{
+		{"kg/kg", float64(KilogramPerKilogram), []string{}},
+		{"%", float64(PartPerHundred), []string{}},
+		{"ppm", float64(PartPerMillion), []string{"mg/kg"}},
+	}}
+	kindDressing = kind{name: "Dressing", metric: 1, us: 2, units: []unit{
+		{"kg/m2", float64(DressingKilogramPerSquareMetre), []string{"kg/m²"}},
+		{"kg/ha", float64(DressingKilogramPerHectare), []string{}},
+		{"lb/ac", float64(DressingPoundPerAcre), []string{"lb/acre"}},
+	}}
+	kindFeedDensity = kind{name: "FeedDensity", metric: 0, us: 1, units: []unit{
+		{"kg/m3", float64(FeedKilogramPerCubicMetre), []string{"kg/m³"}},
+		{"lb/ft3", float64(FeedPoundPerCubicFoot), []string{"lb/ft³", "lb/cu ft"}},
+	}}
+	kindRainUse = kind{name: "RainUse", metric: 1, us: 2, units: []unit{
+		{"kg/m2/m", float64(UseKilogramPerCubicMetre), []string{"kg/m²/m", "kg/m3"}},
+		{"kg/ha/mm", float64(UseKilogramPerHectareMillimetre), []string{"kg DM/ha/mm"}},
+		{"lb/ac/in", float64(UsePoundPerAcreInch), []string{"lb/acre/inch"}},
+		{"short ton/ac/in", float64(UseShortTonPerAcreInch), []string{"short tons/ac/in"}},
+	}}
+	kindVoltage = kind{name: "Voltage", metric: 0, us: 0, units: []unit{
+		{"V", float64(Volt), []string{"volt", "volts"}},
+		{"kV", float64(Kilovolt), []string{"kilovolt", "kilovolts"}},
+	}}
+	kindPulseEnergy = kind{name: "PulseEnergy", metric: 0, us: 0, units: []unit{
+		{"J", float64(Joule), []string{"joule", "joules"}},
+		{"mJ", float64(Millijoule), []string{"millijoule", "millijoules"}},
+	}}
 )
 
 // kinds are the quantities by name.
@@ -232,6 +294,19 @@ var kinds = map[string]*kind{
 	"EnergyRate":            &kindEnergyRate,
 	"EnergyDensity":         &kindEnergyDensity,
 	"Speed":                 &kindSpeed,
+	"RainRate":              &kindRainRate,
+	"Radiation":             &kindRadiation,
+	"Pressure":              &kindPressure,
+	"PressureSlope":         &kindPressureSlope,
+	"Angle":                 &kindAngle,
+	"WaterHolding":          &kindWaterHolding,
+	"DegreeDays":            &kindDegreeDays,
+	"Concentration":         &kindConcentration,
+	"Dressing":              &kindDressing,
+	"FeedDensity":           &kindFeedDensity,
+	"RainUse":               &kindRainUse,
+	"Voltage":               &kindVoltage,
+	"PulseEnergy":           &kindPulseEnergy,
 }
 
 // ParseLength reads a number and a unit: m, mm, cm, km, yd, ft, in, mi.
@@ -417,7 +492,7 @@ func (q Area) SquareYards() float64 { return float64(q / SquareYard) }
 // Acres gives the quantity in ac.
 func (q Area) Acres() float64 { return float64(q / Acre) }
 
-// ParseVolume reads a number and a unit: m3, L, ft3, in3, gal.
+// ParseVolume reads a number and a unit: m3, L, ft3, in3, gal, ac-ft.
 func ParseVolume(text string) (Volume, error) {
 	v, err := kindVolume.parse(text)
 	return Volume(v), err
@@ -452,6 +527,9 @@ func (q Volume) CubicInches() float64 { return float64(q / CubicInch) }
 
 // Gallons gives the quantity in gal.
 func (q Volume) Gallons() float64 { return float64(q / Gallon) }
+
+// AcreFeet gives the quantity in ac-ft.
+func (q Volume) AcreFeet() float64 { return float64(q / AcreFoot) }
 
 // ParseMass reads a number and a unit: kg, g, t, lb, oz, short ton.
 func ParseMass(text string) (Mass, error) {
@@ -1320,3 +1398,387 @@ func (q Speed) KilometresPerHour() float64 { return float64(q / KilometrePerHour
 
 // MilesPerHour gives the quantity in mph.
 func (q Speed) MilesPerHour() float64 { return float64(q / MilePerHour) }
+
+// ParseRainRate reads a number and a unit: m/day, mm/day, in/day, in/week, mm/h, in/h.
+func ParseRainRate(text string) (RainRate, error) {
+	v, err := kindRainRate.parse(text)
+	return RainRate(v), err
+}
+
+// String prints the quantity in m/day, all its digits. ParseRainRate reads it back.
+func (q RainRate) String() string { return exact(float64(q), "m/day") }
+
+// In prints the quantity for people, in mm/day or in/day.
+func (q RainRate) In(s System) string { return kindRainRate.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseRainRate does.
+func (q *RainRate) UnmarshalText(text []byte) error {
+	v, err := kindRainRate.parse(string(text))
+	if err == nil {
+		*q = RainRate(v)
+	}
+	return err
+}
+
+// MetresPerDay gives the quantity in m/day.
+func (q RainRate) MetresPerDay() float64 { return float64(q / RainMetrePerDay) }
+
+// MillimetresPerDay gives the quantity in mm/day.
+func (q RainRate) MillimetresPerDay() float64 { return float64(q / RainMillimetrePerDay) }
+
+// InchesPerDay gives the quantity in in/day.
+func (q RainRate) InchesPerDay() float64 { return float64(q / RainInchPerDay) }
+
+// InchesPerWeek gives the quantity in in/week.
+func (q RainRate) InchesPerWeek() float64 { return float64(q / RainInchPerWeek) }
+
+// MillimetresPerHour gives the quantity in mm/h.
+func (q RainRate) MillimetresPerHour() float64 { return float64(q / RainMillimetrePerHour) }
+
+// InchesPerHour gives the quantity in in/h.
+func (q RainRate) InchesPerHour() float64 { return float64(q / RainInchPerHour) }
+
+// ParseRadiation reads a number and a unit: MJ/m2/day, W/m2.
+func ParseRadiation(text string) (Radiation, error) {
+	v, err := kindRadiation.parse(text)
+	return Radiation(v), err
+}
+
+// String prints the quantity in MJ/m2/day, all its digits. ParseRadiation reads it back.
+func (q Radiation) String() string { return exact(float64(q), "MJ/m2/day") }
+
+// In prints the quantity for people, in MJ/m2/day or MJ/m2/day.
+func (q Radiation) In(s System) string { return kindRadiation.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseRadiation does.
+func (q *Radiation) UnmarshalText(text []byte) error {
+	v, err := kindRadiation.parse(string(text))
+	if err == nil {
+		*q = Radiation(v)
+	}
+	return err
+}
+
+// MegajoulesPerSquareMetreDay gives the quantity in MJ/m2/day.
+func (q Radiation) MegajoulesPerSquareMetreDay() float64 {
+	return float64(q / MegajoulePerSquareMetreDay)
+}
+
+// WattsPerSquareMetre gives the quantity in W/m2.
+func (q Radiation) WattsPerSquareMetre() float64 { return float64(q / WattPerSquareMetre) }
+
+// ParsePressure reads a number and a unit: kPa, Pa, mbar.
+func ParsePressure(text string) (Pressure, error) {
+	v, err := kindPressure.parse(text)
+	return Pressure(v), err
+}
+
+// String prints the quantity in kPa, all its digits. ParsePressure reads it back.
+func (q Pressure) String() string { return exact(float64(q), "kPa") }
+
+// In prints the quantity for people, in kPa or kPa.
+func (q Pressure) In(s System) string { return kindPressure.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParsePressure does.
+func (q *Pressure) UnmarshalText(text []byte) error {
+	v, err := kindPressure.parse(string(text))
+	if err == nil {
+		*q = Pressure(v)
+	}
+	return err
+}
+
+// Kilopascals gives the quantity in kPa.
+func (q Pressure) Kilopascals() float64 { return float64(q / Kilopascal) }
+
+// Pascals gives the quantity in Pa.
+func (q Pressure) Pascals() float64 { return float64(q / Pascal) }
+
+// Millibars gives the quantity in mbar.
+func (q Pressure) Millibars() float64 { return float64(q / Millibar) }
+
+// ParsePressureSlope reads a number and a unit: kPa/°C.
+func ParsePressureSlope(text string) (PressureSlope, error) {
+	v, err := kindPressureSlope.parse(text)
+	return PressureSlope(v), err
+}
+
+// String prints the quantity in kPa/°C, all its digits. ParsePressureSlope reads it back.
+func (q PressureSlope) String() string { return exact(float64(q), "kPa/°C") }
+
+// In prints the quantity for people, in kPa/°C or kPa/°C.
+func (q PressureSlope) In(s System) string { return kindPressureSlope.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParsePressureSlope does.
+func (q *PressureSlope) UnmarshalText(text []byte) error {
+	v, err := kindPressureSlope.parse(string(text))
+	if err == nil {
+		*q = PressureSlope(v)
+	}
+	return err
+}
+
+// KilopascalsPerCelsius gives the quantity in kPa/°C.
+func (q PressureSlope) KilopascalsPerCelsius() float64 { return float64(q / KilopascalPerCelsius) }
+
+// ParseAngle reads a number and a unit: rad, °.
+func ParseAngle(text string) (Angle, error) {
+	v, err := kindAngle.parse(text)
+	return Angle(v), err
+}
+
+// String prints the quantity in rad, all its digits. ParseAngle reads it back.
+func (q Angle) String() string { return exact(float64(q), "rad") }
+
+// In prints the quantity for people, in ° or °.
+func (q Angle) In(s System) string { return kindAngle.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseAngle does.
+func (q *Angle) UnmarshalText(text []byte) error {
+	v, err := kindAngle.parse(string(text))
+	if err == nil {
+		*q = Angle(v)
+	}
+	return err
+}
+
+// Radians gives the quantity in rad.
+func (q Angle) Radians() float64 { return float64(q / Radian) }
+
+// Degrees gives the quantity in °.
+func (q Angle) Degrees() float64 { return float64(q / Degree) }
+
+// ParseWaterHolding reads a number and a unit: m/m, mm/m, in/ft.
+func ParseWaterHolding(text string) (WaterHolding, error) {
+	v, err := kindWaterHolding.parse(text)
+	return WaterHolding(v), err
+}
+
+// String prints the quantity in m/m, all its digits. ParseWaterHolding reads it back.
+func (q WaterHolding) String() string { return exact(float64(q), "m/m") }
+
+// In prints the quantity for people, in mm/m or in/ft.
+func (q WaterHolding) In(s System) string { return kindWaterHolding.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseWaterHolding does.
+func (q *WaterHolding) UnmarshalText(text []byte) error {
+	v, err := kindWaterHolding.parse(string(text))
+	if err == nil {
+		*q = WaterHolding(v)
+	}
+	return err
+}
+
+// MetresPerMetre gives the quantity in m/m.
+func (q WaterHolding) MetresPerMetre() float64 { return float64(q / HoldingMetrePerMetre) }
+
+// MillimetresPerMetre gives the quantity in mm/m.
+func (q WaterHolding) MillimetresPerMetre() float64 { return float64(q / HoldingMillimetrePerMetre) }
+
+// InchesPerFoot gives the quantity in in/ft.
+func (q WaterHolding) InchesPerFoot() float64 { return float64(q / HoldingInchPerFoot) }
+
+// ParseDegreeDays reads a number and a unit: °C day, °F day.
+func ParseDegreeDays(text string) (DegreeDays, error) {
+	v, err := kindDegreeDays.parse(text)
+	return DegreeDays(v), err
+}
+
+// String prints the quantity in °C day, all its digits. ParseDegreeDays reads it back.
+func (q DegreeDays) String() string { return exact(float64(q), "°C day") }
+
+// In prints the quantity for people, in °C day or °F day.
+func (q DegreeDays) In(s System) string { return kindDegreeDays.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseDegreeDays does.
+func (q *DegreeDays) UnmarshalText(text []byte) error {
+	v, err := kindDegreeDays.parse(string(text))
+	if err == nil {
+		*q = DegreeDays(v)
+	}
+	return err
+}
+
+// CelsiusDays gives the quantity in °C day.
+func (q DegreeDays) CelsiusDays() float64 { return float64(q / CelsiusDay) }
+
+// FahrenheitDays gives the quantity in °F day.
+func (q DegreeDays) FahrenheitDays() float64 { return float64(q / FahrenheitDay) }
+
+// ParseConcentration reads a number and a unit: kg/kg, %, ppm.
+func ParseConcentration(text string) (Concentration, error) {
+	v, err := kindConcentration.parse(text)
+	return Concentration(v), err
+}
+
+// String prints the quantity in kg/kg, all its digits. ParseConcentration reads it back.
+func (q Concentration) String() string { return exact(float64(q), "kg/kg") }
+
+// In prints the quantity for people, in ppm or ppm.
+func (q Concentration) In(s System) string { return kindConcentration.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseConcentration does.
+func (q *Concentration) UnmarshalText(text []byte) error {
+	v, err := kindConcentration.parse(string(text))
+	if err == nil {
+		*q = Concentration(v)
+	}
+	return err
+}
+
+// KilogramsPerKilogram gives the quantity in kg/kg.
+func (q Concentration) KilogramsPerKilogram() float64 { return float64(q / KilogramPerKilogram) }
+
+// PartsPerHundred gives the quantity in %.
+func (q Concentration) PartsPerHundred() float64 { return float64(q / PartPerHundred) }
+
+// PartsPerMillion gives the quantity in ppm.
+func (q Concentration) PartsPerMillion() float64 { return float64(q / PartPerMillion) }
+
+// ParseDressing reads a number and a unit: kg/m2, kg/ha, lb/ac.
+func ParseDressing(text string) (Dressing, error) {
+	v, err := kindDressing.parse(text)
+	return Dressing(v), err
+}
+
+// String prints the quantity in kg/m2, all its digits. ParseDressing reads it back.
+func (q Dressing) String() string { return exact(float64(q), "kg/m2") }
+
+// In prints the quantity for people, in kg/ha or lb/ac.
+func (q Dressing) In(s System) string { return kindDressing.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseDressing does.
+func (q *Dressing) UnmarshalText(text []byte) error {
+	v, err := kindDressing.parse(string(text))
+	if err == nil {
+		*q = Dressing(v)
+	}
+	return err
+}
+
+// KilogramsPerSquareMetre gives the quantity in kg/m2.
+func (q Dressing) KilogramsPerSquareMetre() float64 {
+	return float64(q / DressingKilogramPerSquareMetre)
+}
+
+// KilogramsPerHectare gives the quantity in kg/ha.
+func (q Dressing) KilogramsPerHectare() float64 { return float64(q / DressingKilogramPerHectare) }
+
+// PoundsPerAcre gives the quantity in lb/ac.
+func (q Dressing) PoundsPerAcre() float64 { return float64(q / DressingPoundPerAcre) }
+
+// ParseFeedDensity reads a number and a unit: kg/m3, lb/ft3.
+func ParseFeedDensity(text string) (FeedDensity, error) {
+	v, err := kindFeedDensity.parse(text)
+	return FeedDensity(v), err
+}
+
+// String prints the quantity in kg/m3, all its digits. ParseFeedDensity reads it back.
+func (q FeedDensity) String() string { return exact(float64(q), "kg/m3") }
+
+// In prints the quantity for people, in kg/m3 or lb/ft3.
+func (q FeedDensity) In(s System) string { return kindFeedDensity.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseFeedDensity does.
+func (q *FeedDensity) UnmarshalText(text []byte) error {
+	v, err := kindFeedDensity.parse(string(text))
+	if err == nil {
+		*q = FeedDensity(v)
+	}
+	return err
+}
+
+// KilogramsPerCubicMetre gives the quantity in kg/m3.
+func (q FeedDensity) KilogramsPerCubicMetre() float64 { return float64(q / FeedKilogramPerCubicMetre) }
+
+// PoundsPerCubicFoot gives the quantity in lb/ft3.
+func (q FeedDensity) PoundsPerCubicFoot() float64 { return float64(q / FeedPoundPerCubicFoot) }
+
+// ParseRainUse reads a number and a unit: kg/m2/m, kg/ha/mm, lb/ac/in, short ton/ac/in.
+func ParseRainUse(text string) (RainUse, error) {
+	v, err := kindRainUse.parse(text)
+	return RainUse(v), err
+}
+
+// String prints the quantity in kg/m2/m, all its digits. ParseRainUse reads it back.
+func (q RainUse) String() string { return exact(float64(q), "kg/m2/m") }
+
+// In prints the quantity for people, in kg/ha/mm or lb/ac/in.
+func (q RainUse) In(s System) string { return kindRainUse.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseRainUse does.
+func (q *RainUse) UnmarshalText(text []byte) error {
+	v, err := kindRainUse.parse(string(text))
+	if err == nil {
+		*q = RainUse(v)
+	}
+	return err
+}
+
+// KilogramsPerCubicMetre gives the quantity in kg/m2/m.
+func (q RainUse) KilogramsPerCubicMetre() float64 { return float64(q / UseKilogramPerCubicMetre) }
+
+// KilogramsPerHectareMillimetre gives the quantity in kg/ha/mm.
+func (q RainUse) KilogramsPerHectareMillimetre() float64 {
+	return float64(q / UseKilogramPerHectareMillimetre)
+}
+
+// PoundsPerAcreInch gives the quantity in lb/ac/in.
+func (q RainUse) PoundsPerAcreInch() float64 { return float64(q / UsePoundPerAcreInch) }
+
+// ShortTonsPerAcreInch gives the quantity in short ton/ac/in.
+func (q RainUse) ShortTonsPerAcreInch() float64 { return float64(q / UseShortTonPerAcreInch) }
+
+// ParseVoltage reads a number and a unit: V, kV.
+func ParseVoltage(text string) (Voltage, error) {
+	v, err := kindVoltage.parse(text)
+	return Voltage(v), err
+}
+
+// String prints the quantity in V, all its digits. ParseVoltage reads it back.
+func (q Voltage) String() string { return exact(float64(q), "V") }
+
+// In prints the quantity for people, in V or V.
+func (q Voltage) In(s System) string { return kindVoltage.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParseVoltage does.
+func (q *Voltage) UnmarshalText(text []byte) error {
+	v, err := kindVoltage.parse(string(text))
+	if err == nil {
+		*q = Voltage(v)
+	}
+	return err
+}
+
+// Volts gives the quantity in V.
+func (q Voltage) Volts() float64 { return float64(q / Volt) }
+
+// Kilovolts gives the quantity in kV.
+func (q Voltage) Kilovolts() float64 { return float64(q / Kilovolt) }
+
+// ParsePulseEnergy reads a number and a unit: J, mJ.
+func ParsePulseEnergy(text string) (PulseEnergy, error) {
+	v, err := kindPulseEnergy.parse(text)
+	return PulseEnergy(v), err
+}
+
+// String prints the quantity in J, all its digits. ParsePulseEnergy reads it back.
+func (q PulseEnergy) String() string { return exact(float64(q), "J") }
+
+// In prints the quantity for people, in J or J.
+func (q PulseEnergy) In(s System) string { return kindPulseEnergy.show(float64(q), s) }
+
+// UnmarshalText reads a quantity as ParsePulseEnergy does.
+func (q *PulseEnergy) UnmarshalText(text []byte) error {
+	v, err := kindPulseEnergy.parse(string(text))
+	if err == nil {
+		*q = PulseEnergy(v)
+	}
+	return err
+}
+
+// Joules gives the quantity in J.
+func (q PulseEnergy) Joules() float64 { return float64(q / Joule) }
+
+// Millijoules gives the quantity in mJ.
+func (q PulseEnergy) Millijoules() float64 { return float64(q / Millijoule) }

@@ -35,6 +35,10 @@ func quantities() []quantity {
 		new(units.AnimalUnits), new(units.UnitDays), new(units.UnitRate), new(units.UseRate), new(units.UseDensity),
 		new(units.LandPerUse), new(units.WaterRate), new(units.Days), new(units.Fraction), new(units.TemperatureDifference),
 		new(units.Milk), new(units.LiveGain), new(units.NutrientRate), new(units.EnergyRate), new(units.EnergyDensity), new(units.Speed),
+		new(units.Concentration), new(units.Dressing), new(units.FeedDensity),
+		new(units.RainUse),
+		new(units.RainRate), new(units.Radiation), new(units.Pressure), new(units.PressureSlope), new(units.Angle), new(units.WaterHolding), new(units.DegreeDays),
+		new(units.Voltage), new(units.PulseEnergy),
 	}
 }
 
@@ -118,7 +122,19 @@ var definitions = map[string]string{
 	"MegajoulePerKilogram": "1", "MegacaloriePerKilogram": "4.184", "KilocaloriePerKilogram": "4.184 / 1000",
 	"MegacaloriePerPound": "4.184 / lb", "KilocaloriePerPound": "4.184 / 1000 / lb",
 	"MetrePerDay": "1", "MetrePerSecond": "24 * 3600", "KilometrePerHour": "24 * 1000", "MilePerHour": "24 * 1760 * yd",
+	"UseKilogramPerCubicMetre": "1", "UseKilogramPerHectareMillimetre": "1000 / ha", "UsePoundPerAcreInch": "lb / ac / in", "UseShortTonPerAcreInch": "2000 * lb / ac / in",
 	"CelsiusDegree": "1", "FahrenheitDegree": "5 / 9",
+	"KilogramPerKilogram": "1", "PartPerHundred": "1 / 100", "PartPerMillion": "1 / 1000000",
+	"DressingKilogramPerSquareMetre": "1", "DressingKilogramPerHectare": "1 / ha", "DressingPoundPerAcre": "lb / ac",
+	"FeedKilogramPerCubicMetre": "1", "FeedPoundPerCubicFoot": "lb / ft / ft / ft",
+	"AcreFoot":        "ac * ft",
+	"RainMetrePerDay": "1", "RainMillimetrePerDay": "1 / 1000", "RainInchPerDay": "in", "RainInchPerWeek": "in / 7", "RainMillimetrePerHour": "24 / 1000", "RainInchPerHour": "24 * in",
+	"MegajoulePerSquareMetreDay": "1", "WattPerSquareMetre": "24 * 3600 / 1000000",
+	"Kilopascal": "1", "Pascal": "1 / 1000", "Millibar": "1 / 10", "KilopascalPerCelsius": "1",
+	"Radian": "1", "Degree": "3.14159265358979323846264338327950288419716 / 180",
+	"HoldingMetrePerMetre": "1", "HoldingMillimetrePerMetre": "1 / 1000", "HoldingInchPerFoot": "1 / 12",
+	"CelsiusDay": "1", "FahrenheitDay": "5 / 9",
+	"Volt": "1", "Kilovolt": "1000", "Joule": "1", "Millijoule": "1 / 1000",
 }
 
 // TestEveryConstantIsItsDefinition compares every unit, through every spelling

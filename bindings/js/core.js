@@ -80,7 +80,7 @@ export function formula(index, name, parameters) {
  * Computes a formula: numbers go straight in; what is text is read; where an
  * argument is a list, so is the answer.
  */
-export function evaluate(f, given, a, b, c, d, e, g) {
+export function evaluate(f, given, a, b, c, d, e, g, h, i) {
   const n = f.count;
   if (
     typeof a === "number" &&
@@ -89,6 +89,8 @@ export function evaluate(f, given, a, b, c, d, e, g) {
     (n < 4 || typeof d === "number") &&
     (n < 5 || typeof e === "number") &&
     (n < 6 || typeof g === "number") &&
+    (n < 7 || typeof h === "number") &&
+    (n < 8 || typeof i === "number") &&
     f.wordless
   ) {
     let keys = 0;
@@ -96,14 +98,14 @@ export function evaluate(f, given, a, b, c, d, e, g) {
       keys++;
     }
     if (keys === n) {
-      const value = library.soum_eval1(f.index, a, n < 2 ? 0 : b, n < 3 ? 0 : c, n < 4 ? 0 : d, n < 5 ? 0 : e, n < 6 ? 0 : g);
+      const value = library.soum_eval1(f.index, a, n < 2 ? 0 : b, n < 3 ? 0 : c, n < 4 ? 0 : d, n < 5 ? 0 : e, n < 6 ? 0 : g, n < 7 ? 0 : h, n < 8 ? 0 : i);
       const status = library.soum_last();
       if (status === good || known(f, status)) {
         return value;
       }
     }
   }
-  return carefully(f, given, [a, b, c, d, e, g].slice(0, n));
+  return carefully(f, given, [a, b, c, d, e, g, h, i].slice(0, n));
 }
 
 // carefully computes what is not numbers alone, and says what is wrong.
@@ -114,7 +116,7 @@ function carefully(f, given, values) {
   }
   const numbers = values.map((value, k) => scalar(f, k, value));
   if (numbers.every((number) => typeof number === "number")) {
-    const value = library.soum_eval1(f.index, ...numbers, ...new Array(6 - numbers.length).fill(0));
+    const value = library.soum_eval1(f.index, ...numbers, ...new Array(8 - numbers.length).fill(0));
     const status = library.soum_last();
     if (status === good || known(f, status)) {
       return value;

@@ -383,6 +383,236 @@ export interface HerdWaterFigure {
   mark: string;
 }
 
+/** PlateCalibration is a line of one's own between heights under a plate and what was clipped there, with what its error is reckoned from. */
+export interface ForagePlateCalibration {
+  /** Slope is dry matter for each unit of compressed height. */
+  slope: number;
+  /** Intercept is dry matter of the line at no height. */
+  intercept: number;
+  /** Deviation is the residual standard deviation: how far single places stray from the line. */
+  deviation: number;
+  /** Fit is r², the part of the scatter of the masses, about their mean, that the line explains; 0 where the masses are all alike, below 0 for a line through zero that is worse than the mean. */
+  fit: number;
+  /** Places is the number of places clipped. */
+  places: number;
+  /** ThroughZero tells that the line was made to go through nothing at no height. */
+  through_zero: boolean;
+  /** Centre is the mean of the heights, 0 for a line through zero. */
+  centre: number;
+  /** Breadth is the root of the sum of the squared distances of the heights from Centre. */
+  breadth: number;
+  /** Lowest and Highest are the ends of the heights clipped. */
+  lowest: number;
+  highest: number;
+}
+
+/** RulerCalibration is PlateCalibration for ruler heights. */
+export interface ForageRulerCalibration {
+  /** Slope is dry matter for each unit of ruler height. */
+  slope: number;
+  /** Intercept is dry matter of the line at no height. */
+  intercept: number;
+  /** Deviation is the residual standard deviation. */
+  deviation: number;
+  /** Fit is r² about the mean of the masses. */
+  fit: number;
+  /** Places is the number of places clipped. */
+  places: number;
+  /** ThroughZero tells that the line was made to go through nothing at no height. */
+  through_zero: boolean;
+  /** Centre is the mean of the heights, 0 for a line through zero. */
+  centre: number;
+  /** Breadth is the root of the sum of the squared distances from Centre. */
+  breadth: number;
+  /** Lowest and Highest are the ends of the heights clipped. */
+  lowest: number;
+  highest: number;
+}
+
+/** MassEstimate is a mass read off a calibration, with how far the truth may be. */
+export interface ForageMassEstimate {
+  /** Mass is the dry matter by the line. */
+  mass_kg_m2: number;
+  /** Error is its standard error. */
+  error_kg_m2: number;
+  /** Low and High are the ends of the interval of the confidence asked for. */
+  low_kg_m2: number;
+  high_kg_m2: number;
+}
+
+/** Frame is a row of the table of clipping frames. A user's own frame needs no row: ClippedYield takes its area. */
+export interface ForageFrame {
+  /** Name of the frame, lower case with hyphens. */
+  name: string;
+  /** Area is the ground clipped, of all plots together. */
+  area: number;
+  /** Factor is the printed dry matter per area for one gram of dry sample; 0 where the source prints the size alone. */
+  factor: number;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figures were come by. */
+  mark: string;
+  /** Note tells what does not agree. */
+  note?: string;
+}
+
+/** PaddockCover is one paddock of a walk. */
+export interface ForagePaddockCover {
+  /** its name */
+  paddock: string;
+  /** its land */
+  area: number;
+  /** dry matter standing, from the soil up */
+  cover: number;
+}
+
+/** CoverPlace is a paddock in the line of covers. */
+export interface ForageCoverPlace {
+  /** its name */
+  paddock: string;
+  /** its land */
+  area_m2: number;
+  /** dry matter standing */
+  cover_kg_m2: number;
+  /** Target is the cover wanted at this place of the line. */
+  target_kg_m2: number;
+  /** Surplus is cover less target, below nothing where it is short. */
+  surplus_kg_m2: number;
+}
+
+/** CoverLine is the paddocks of a farm from the most grown to the least, beside the line on which a steady rotation would have them. */
+export interface ForageCoverLine {
+  /** Mean is the mean cover by area. */
+  mean_kg_m2: number;
+  /** TargetMean is the mean cover that the rotation wants. */
+  target_mean_kg_m2: number;
+  /** TurnIn is the cover at which the line begins, Residual where it ends. */
+  turn_in_kg_m2: number;
+  residual_kg_m2: number;
+  /** Area is the land of all paddocks. */
+  area_m2: number;
+  /** Surplus is what all paddocks hold beyond the line, below nothing what is short. */
+  surplus_kg: number;
+  /** Places are the paddocks, the most grown first. */
+  places: Array<ForageCoverPlace>;
+}
+
+/** StorageRow is a row of the table of losses in store. */
+export interface ForageStorageRow {
+  /** Kept is how the hay is kept. */
+  kept: "inside" | "inside on rock" | "inside on ground" | "covered on pad" | "covered on ground" | "uncovered on pad" | "uncovered on ground" | "wrapped";
+  /** By is whose figure it is. */
+  by: "kentucky" | "iowa" | "wisconsin" | "wisconsin long" | "purdue";
+  /** Loss is the share of the dry matter that is lost; for Purdue, of the weight. */
+  loss: { low: number; high: number };
+  /** AndMore tells that print has no upper end. */
+  and_more: boolean;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** FeederRow is a row of the table of waste at feeding. */
+export interface ForageFeederRow {
+  /** Feeder is what the hay is fed in. */
+  feeder: "cone" | "ring" | "trailer" | "cradle" | "sheeted" | "poly" | "none";
+  /** By is whose trial it is. */
+  by: "buskirk" | "oklahoma" | "bell";
+  /** Waste is the share of what is hauled. */
+  waste: number;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** WastedHay is hay wasted at a feeder and what it cost. */
+export interface ForageWastedHay {
+  /** Each is the hay wasted of one bale, as it lies. */
+  each_kg: number;
+  /** Cost is what that cost. */
+  cost: string;
+  /** All is the hay wasted of all bales. */
+  all_kg: number;
+  /** Total is what all of it cost. */
+  total: string;
+}
+
+/** Fertility is what hay brings to the ground it is fed on, and what it is worth. */
+export interface ForageFertility {
+  /** Nitrogen, Phosphorus and Potassium are the masses as the source tells them. */
+  nitrogen_kg: number;
+  phosphorus_kg: number;
+  potassium_kg: number;
+  /** Worth is the sum of their prices. */
+  worth: string;
+}
+
+/** BloatPlant is a row of the table of plants that bloat and that do not. */
+export interface ForageBloatPlant {
+  /** Plant is the plant, lower case with hyphens. */
+  plant: string;
+  /** Tendency is how ready it is to bloat stock. */
+  tendency: "none" | "possible" | "moderate" | "high";
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** HeightRow is a row of the table of heights, mean ruler height of the stand. */
+export interface ForageHeightRow {
+  /** Crop is what is grazed, for Scotland by which stock, lower case with hyphens. */
+  crop: string;
+  /** By is whose figure it is. */
+  by: "georgia" | "luling" | "maine" | "tennessee" | "washington" | "scotland" | "middle park" | "cornell";
+  /** Begin is the height at which stock go in. */
+  begin: { low: number; high: number };
+  /** End is the height at which they come out. */
+  end: { low: number; high: number };
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** YieldRow is a row of the table of yields a year. */
+export interface ForageYieldRow {
+  /** Crop is the crop, lower case with hyphens. */
+  crop: string;
+  /** Low, Middle and High are the printed yields; where print has two, the middle is half way between them. */
+  low: number;
+  middle: number;
+  high: number;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** NitrateStep is a row of the scales of nitrate in feed. */
+export interface ForageNitrateStep {
+  /** Scale is the scale that the row is of. */
+  scale: "clemson" | "dairyland" | "servitech" | "oklahoma" | "manitoba";
+  /** Form is the form in which the scale tells nitrate. */
+  form: "nitrogen" | "ion" | "potassium";
+  /** From is the lowest amount of the class, in that form. */
+  from: number;
+  /** Level is the class. */
+  level: "safe" | "pregnant limited" | "limited" | "pregnant none" | "toxic" | "normal" | "above normal" | "very low" | "low" | "medium" | "high" | "very high" | "extreme" | "moderately safe" | "dangerous";
+  /** Told says whether the scale tells the shares of the ration that follow; where it does not, they are 0 and mean nothing. */
+  told: boolean;
+  /** Pregnant is the largest share of the ration's dry matter for pregnant stock. */
+  pregnant: { low: number; high: number };
+  /** Others is the largest share for stock that is not pregnant. */
+  others: { low: number; high: number };
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
 /** Pasture is a row of figures of one kind of pasture. Each group of figures has its source key and its mark beside it. A user's own row is filled in the same way. */
 export interface ForagePasture {
   /** lower case with hyphens */
@@ -420,10 +650,406 @@ export interface ForagePasture {
   holds_legume?: boolean;
   /** Legume is the share of legume in the stand; 0 is "not said". No source of the rows says it, so look at the stand: above half of it, see BloatRisk. */
   legume?: string;
+  /** MayBloat tells that the row holds a legume, which may be one that bloats: see BloatRisk and BloatOf. */
+  may_bloat?: boolean;
+  /** PrussicAcid tells that the row makes prussic acid: see PrussicRisk. */
+  prussic_acid?: boolean;
+  /** Endophyte tells that the row may carry the toxic fungus of tall fescue: see EndophyteLoss. */
+  endophyte?: boolean;
+  /** Key of SOURCES.md of what stock are in danger of on the row; none where print tells of nothing, which is not "safe". */
+  danger_source?: string;
   /** Note tells what was chosen where print leaves it open. */
   note?: string;
   /** Keys of your own. */
   [own: `x-${string}`]: unknown;
+}
+
+/** PlateEquation is a row of the table of published plate-meter slopes. */
+export interface ForagePlateEquation {
+  /** Name of the row, lower case with hyphens. */
+  name: string;
+  /** Slope is dry matter for each unit of compressed height. */
+  slope: number;
+  /** Above is the height from which the slope counts, where the source says so. */
+  above?: number;
+  /** Deviation is the residual standard deviation of single places, 0 where it is not printed. */
+  deviation?: number;
+  /** Fit is the printed r², 0 where it is not. */
+  fit?: number;
+  /** Where and when it was measured. */
+  where: string;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figures were come by. */
+  mark: string;
+}
+
+/** PrussicHeightRow is a row of the least heights for grazing. */
+export interface ForagePrussicHeightRow {
+  /** Crop is the crop. */
+  crop: "sudangrass" | "sorghum" | "sorghum sudangrass";
+  /** By is whose figure it is. */
+  by: "nebraska" | "illinois" | "kansas" | "press" | "dairy" | "drovers";
+  /** Height is the least height of the stand. */
+  height: { low: number; high: number };
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** PrussicWaitRow is a row of the days to wait after a frost. */
+export interface ForagePrussicWaitRow {
+  /** Frost is what the frost did. */
+  frost: "light" | "killing";
+  /** By is whose figure it is. */
+  by: "nebraska" | "illinois" | "kansas" | "press" | "dairy" | "drovers";
+  /** Wait is the days from the frost to grazing. */
+  wait: { low: number; high: number };
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** ForageRow is a row of the table of quality by forage and stage. */
+export interface ForageForageRow {
+  /** Forage is the forage with its stage, lower case with hyphens. */
+  forage: string;
+  /** Figure is what is told of it. */
+  figure: "protein" | "neutral fibre" | "acid fibre" | "nutrients" | "digestible";
+  /** Share is the printed span; both ends are the limit where print says over or under. */
+  share: { low: number; high: number };
+  /** Bound is how the span is meant. */
+  bound: "within" | "over" | "under";
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** GradeStep is a row of the grades of hay. */
+export interface ForageGradeStep {
+  /** Figure is the figure that the grade is read from. */
+  figure: "feed value" | "acid fibre" | "neutral fibre" | "nutrients" | "protein" | "grass protein";
+  /** Limit is the worst value of the grade: the lowest, or for fibre the highest. */
+  limit: number;
+  /** Grade is the grade. */
+  grade: "supreme" | "premium" | "good" | "fair" | "utility" | "low";
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** PastureGrade is a row of classes of pasture by digestibility. */
+export interface ForagePastureGrade {
+  /** Name is the class. */
+  name: string;
+  /** Green is the digestibility of what is green. */
+  green: number;
+  /** Dead is the digestibility of what is dead. */
+  dead: number;
+  /** Legume is the share of legume; for low at most that. */
+  legume: number;
+  /** Share is the share of dead herbage; for low up to that. */
+  share: number;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** HeightReadings is what a walk with a ruler tells: the mean of its readings and how far the true mean may be from it. */
+export interface ForageHeightReadings {
+  /** readings counted */
+  readings: number;
+  /** readings left out for want of a number */
+  gaps: number;
+  /** Mean of the readings. */
+  mean_m: number;
+  /** Deviation is the standard deviation of single readings. */
+  deviation_m: number;
+  /** Error is the standard error of the mean. */
+  error_m: number;
+  /** Low and High are the ends of the confidence interval of the mean. Low may be below nothing where readings are few and far apart: take more. */
+  low_m: number;
+  high_m: number;
+  /** Variation is the standard deviation as a share of the mean, for ReadingsNeeded; 0 where all readings are alike. */
+  variation: number;
+}
+
+/** PlateReadings is HeightReadings for heights under a plate. */
+export interface ForagePlateReadings {
+  /** readings counted */
+  readings: number;
+  /** readings left out for want of a number */
+  gaps: number;
+  /** Mean of the readings. */
+  mean_m: number;
+  /** Deviation is the standard deviation of single readings. */
+  deviation_m: number;
+  /** Error is the standard error of the mean. */
+  error_m: number;
+  /** Low and High are the ends of the confidence interval of the mean. */
+  low_m: number;
+  high_m: number;
+  /** Variation is the standard deviation as a share of the mean, for ReadingsNeeded; 0 where all readings are alike. */
+  variation: number;
+}
+
+/** YieldReadings is HeightReadings for clipped samples. */
+export interface ForageYieldReadings {
+  /** samples counted */
+  readings: number;
+  /** samples left out for want of a number */
+  gaps: number;
+  /** Mean of the samples. */
+  mean_kg_m2: number;
+  /** Deviation is the standard deviation of single samples. */
+  deviation_kg_m2: number;
+  /** Error is the standard error of the mean. */
+  error_kg_m2: number;
+  /** Low and High are the ends of the confidence interval of the mean. */
+  low_kg_m2: number;
+  high_kg_m2: number;
+  /** Variation is the standard deviation as a share of the mean, for ReadingsNeeded; 0 where all readings are alike. */
+  variation: number;
+}
+
+/** RestRow is a row of the table of printed rests. */
+export interface ForageRestRow {
+  /** Situation is the plant or the place, lower case with hyphens. */
+  situation: string;
+  /** Season that the figure is for. */
+  season: "spring" | "summer" | "autumn" | "winter" | "all year";
+  /** Rest is the printed span. */
+  rest: { low: number; high: number };
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figures were come by. */
+  mark: string;
+  /** Note tells what the figure is, where it is not a span of rest plainly. */
+  note?: string;
+}
+
+/** GrowthCurve is a row of shares of the year's growth by month. */
+export interface ForageGrowthCurve {
+  /** Name of the row, lower case with hyphens. */
+  name: string;
+  /** Shares of the year's growth, January first, as printed. */
+  shares: Array<number>;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figures were come by. */
+  mark: string;
+  /** Note tells what the row does not say of itself. */
+  note?: string;
+}
+
+/** SeasonCurve is a row of shares of the year's growth by season. */
+export interface ForageSeasonCurve {
+  /** Place where it was measured, lower case with hyphens. */
+  place: string;
+  /** Winter, Spring, Summer and Autumn are shares of the year's growth. */
+  winter: number;
+  spring: number;
+  summer: number;
+  autumn: number;
+  /** Annual is the year's growth, 0 where it is not printed with the shares. */
+  annual?: number;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figures were come by. */
+  mark: string;
+}
+
+/** GrowthRow is a row of measured daily growth. */
+export interface ForageGrowthRow {
+  /** Place and year, lower case with hyphens. */
+  place: string;
+  /** When, in words, lower case with hyphens. */
+  when: string;
+  /** Growth is the mean daily growth. */
+  growth: number;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** ResponseRow is a row of the table of responses to nitrogen. */
+export interface ForageResponseRow {
+  /** By is whose figure it is. */
+  by: "iowa wet" | "iowa dry" | "wisconsin less" | "wisconsin more" | "kentucky" | "oklahoma";
+  /** Response is dry matter for each equal mass of nitrogen. */
+  response: { low: number; high: number };
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** UseRow is a row of the table of shares used. */
+export interface ForageUseRow {
+  /** System of use. */
+  system: "continuous" | "slow" | "moderate" | "strip" | "hay" | "silage" | "green chop" | "range growing" | "range dormant" | "browse";
+  /** By is whose figure it is. */
+  by: "georgia" | "britain" | "cornell" | "mississippi" | "maine" | "texas range" | "bryan" | "noble" | "australia" | "north dakota" | "south dakota" | "queensland";
+  /** Share is the printed span. */
+  share: { low: number; high: number };
+  /** Of tells what the share is of. */
+  of: string;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figures were come by. */
+  mark: string;
+  /** Note tells what the figure is besides. */
+  note?: string;
+}
+
+/** Bucket is the water store of the root zone. */
+export interface RainfallBucket {
+  /** Holds is what it holds when full (RootZoneWater). */
+  holds: number;
+  /** Start is what is in it before the first step. */
+  start: number;
+  /** Rule is how plants draw on it. */
+  rule: "plain" | "stress" | "exponential";
+  /** Easy is the share of it that plants take up without shortage; for the rule of stress alone, and 0 otherwise. */
+  easy: number;
+}
+
+/** BalanceStep is a day or a month of a water balance. */
+export interface RainfallBalanceStep {
+  /** Rain is what fell, with water given. */
+  rain: number;
+  /** Demand is what the plants would have used with water enough. */
+  demand: number;
+  /** Actual is what they used. */
+  actual: number;
+  /** Short is what they lacked: demand less actual. */
+  short: number;
+  /** Drained is what the soil could not hold: it ran off or sank away. */
+  drained: number;
+  /** Store is what is in the soil at the end. */
+  store: number;
+  /** Deficit is what the soil is short of full at the end (GroundFor). */
+  deficit: number;
+}
+
+/** ClassRow is a row of the table of RainClass. */
+export interface RainfallClassRow {
+  /** Scheme is whose table it is. */
+  scheme: "index" | "index older" | "monitor index" | "monitor palmer" | "monitor whole" | "monitor bounds" | "decile pairs" | "decile split" | "percent of year";
+  /** Name is the class, lower case. */
+  name: string;
+  /** Low is the lowest number of the class, as printed; without meaning where LowOpen. */
+  low: number;
+  /** High is the highest number of the class, as printed; without meaning where HighOpen. */
+  high: number;
+  /** LowOpen tells that the class has no lower end. */
+  lowOpen: boolean;
+  /** HighOpen tells that the class has no upper end. */
+  highOpen: boolean;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** CropRow is a row of the table of crop coefficients. */
+export interface RainfallCropRow {
+  /** Crop is the crop and how it is used, lower case with hyphens. */
+  crop: string;
+  /** Initial is the coefficient of the initial stage, 0 where none is printed. */
+  initial: number;
+  /** MidLow is the lower printed coefficient of full cover. */
+  mid_low: number;
+  /** MidHigh is the higher printed coefficient of full cover. */
+  mid_high: number;
+  /** Late is the coefficient of the end of the season, 0 where none is printed. */
+  late: number;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** RainFit is a gamma distribution of rain, with the share of times without any. */
+export interface RainfallRainFit {
+  /** alpha */
+  shape: number;
+  /** beta */
+  scale: number;
+  /** of the record without rain */
+  dry: number;
+}
+
+/** MonthlyIndex is the standardized precipitation index of the months that end with one. */
+export interface RainfallMonthlyIndex {
+  /** of the last month */
+  year: number;
+  /** the last month */
+  month: number;
+  /** of all the months */
+  rain: number;
+  /** the index */
+  index: number;
+  /** Bounded tells that the chance is nearer to 0 or 1 than a number can tell, and that the index is at its bound. */
+  bounded: boolean;
+}
+
+/** CropUseRow is a row of the table of water that crops use in the season. */
+export interface RainfallCropUseRow {
+  /** Crop is the crop and the place, lower case with hyphens. */
+  crop: string;
+  /** Use is the printed span. */
+  use: { low: number; high: number };
+  /** Root is the depth of the roots, 0 where none is printed. */
+  root: number;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** PassRow is what was seen somewhere of water and grazings or cuts. */
+export interface RainfallPassRow {
+  /** Name is lower case with hyphens. */
+  name: string;
+  /** Water is rain and irrigation, as a printed span; 0 where it is not printed. */
+  water: { low: number; high: number };
+  /** Passes is the grazings or cuts in the year. */
+  passes: { low: number; high: number };
+  /** Text is the circumstances. */
+  text: string;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** WaterUseRow is a row of the table of WaterUse. */
+export interface RainfallWaterUseRow {
+  /** Name is crop and place, lower case with hyphens. */
+  name: string;
+  /** Water is which water is counted. */
+  water: string;
+  /** Use is the printed span. */
+  use: { low: number; high: number };
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** DailyRain is the rain of one day. */
+export interface RainfallDailyRain {
+  /** the day */
+  date: string;
+  /** fallen on it */
+  rain: number;
 }
 
 /** MonthlyRain is the rain of one calendar month. */
@@ -434,6 +1060,246 @@ export interface RainfallMonthlyRain {
   month: number;
   /** fallen in the month */
   rain: Scalar;
+}
+
+/** YearRain is the rain of the same part of one year. */
+export interface RainfallYearRain {
+  /** the year in which it began */
+  year: number;
+  /** fallen in it */
+  rain: number;
+}
+
+/** CurveRow is a row of the table of curve numbers. */
+export interface RainfallCurveRow {
+  /** Cover is the cover of the land, lower case with hyphens. */
+  cover: string;
+  /** Condition is how well the land is covered. */
+  condition: "poor" | "fair" | "good";
+  /** A is the number on soil of group A, 0 where none is printed. */
+  a: number;
+  /** B is the number on soil of group B. */
+  b: number;
+  /** C is the number on soil of group C. */
+  c: number;
+  /** D is the number on soil of group D. */
+  d: number;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** DailyWeather is the weather of a day. What was not measured is not a number. */
+export interface RainfallDailyWeather {
+  /** Date is the day. */
+  date: string;
+  /** Rain is what fell. */
+  rain: number;
+  /** High is the highest temperature. */
+  high: number;
+  /** Low is the lowest temperature. */
+  low: number;
+}
+
+/** TargetRow is a row of the printed sums of warmth. */
+export interface RainfallTargetRow {
+  /** Rule names what the sum tells, lower case with hyphens. */
+  rule: string;
+  /** Base is what warmth is counted over. */
+  base: number;
+  /** Sum is the printed span of the sum. */
+  sum: { low: number; high: number };
+  /** Begins tells in words when the count begins. */
+  begins: string;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** GrowingSeason is a season by the temperature. */
+export interface RainfallGrowingSeason {
+  /** Start is the first of the days in a row that are warm. */
+  start: string;
+  /** End is the first of the days in a row that are cold, or the day after the span where no such days came. */
+  end: string;
+  /** Ended tells that they came. */
+  ended: boolean;
+  /** Length is the days from start to end. */
+  length_days: number;
+}
+
+/** FrostYear is the frosts around one summer. */
+export interface RainfallFrostYear {
+  /** Turn is the first day of the summer month that parts spring from autumn. */
+  turn: string;
+  /** LastSpring is the last day of frost in the half year before the turn. */
+  last_spring: string;
+  /** Spring tells that there was one. */
+  spring: boolean;
+  /** FirstAutumn is the first day of frost in the half year from the turn on. */
+  first_autumn: string;
+  /** Autumn tells that there was one. */
+  autumn: boolean;
+}
+
+/** GrownRow is a row of the table of GrownShare. */
+export interface RainfallGrownRow {
+  /** Place is lower case with hyphens. */
+  place: string;
+  /** Month on whose first day it is, from 1. */
+  month: number;
+  /** Grown is the share of the year's forage made by then, as a printed span. */
+  grown: { low: number; high: number };
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** CriticalMonth is the months whose rain decides the forage of a place. */
+export interface RainfallCriticalMonth {
+  /** Place is lower case with hyphens. */
+  place: string;
+  /** First of the months, from 1. */
+  first: number;
+  /** Last of the months. */
+  last: number;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** SoilRow is a row of the table of water that soils hold for plants. */
+export interface RainfallSoilRow {
+  /** Texture is the texture of the soil, lower case with hyphens. */
+  texture: string;
+  /** By is whose figure it is. */
+  by: "california" | "wyoming" | "nebraska";
+  /** Holds is the printed span of available water. */
+  holds: { low: number; high: number };
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** DryMonths is a run of months in which less than some share of normal fell. */
+export interface RainfallDryMonths {
+  /** of its first month */
+  year: number;
+  /** its first month */
+  month: number;
+  /** how many */
+  months: number;
+  /** fallen in the run */
+  rain: number;
+  /** of the same months */
+  normal: number;
+}
+
+/** DryDays is a run of days with little or no rain. */
+export interface RainfallDryDays {
+  /** its first day */
+  first: string;
+  /** how many */
+  days: number;
+  /** fallen in the run */
+  rain: number;
+}
+
+/** Trigger is a printed rule for a date: if by then less than some share of the normal rain has fallen, act. */
+export interface RainfallTrigger {
+  /** Name is lower case with hyphens. */
+  name: string;
+  /** Month of the date on which to look, from 1. */
+  month: number;
+  /** Day of the date. */
+  day: number;
+  /** Since is the month from whose first day the rain counts. */
+  since: number;
+  /** Below is the share of normal under which to act. */
+  below: number;
+  /** Cut is by how much less forage or stock is printed; 0 where print has no figure. */
+  cut: { low: number; high: number };
+  /** Act is what to do. */
+  act: string;
+  /** Place is the country that it was printed for. */
+  place: string;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** DroughtRule is a printed rule for drought that no sum of rain by a date decides. */
+export interface RainfallDroughtRule {
+  /** Name is lower case with hyphens. */
+  name: string;
+  /** When is in which case it holds. */
+  when: string;
+  /** Cut is by how much less forage or stock is printed; 0 where print has no figure. */
+  cut: { low: number; high: number };
+  /** Act is what to do, or to expect. */
+  act: string;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** Sale is a row of the order in which stock is sold in a drought. */
+export interface RainfallSale {
+  /** By is whose order it is, lower case. */
+  by: string;
+  /** Rank is the place in that order, from 1; stock of one rank goes together. */
+  rank: number;
+  /** Stock is which animals. */
+  stock: string;
+  /** Source is a key of SOURCES.md. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** TriggerReading is a trigger held against a record. */
+export interface RainfallTriggerReading {
+  /** its name in Triggers */
+  trigger: string;
+  /** on which one looks */
+  date: string;
+  /** the last day that is counted */
+  through: string;
+  /** fallen since the trigger's first month */
+  rain: number;
+  /** of the same months */
+  normal: number;
+  /** rain over normal */
+  share: number;
+  /** it is below the trigger's share */
+  met: boolean;
+}
+
+/** DroughtStep is a date of a drought plan. */
+export interface RainfallDroughtStep {
+  /** when to look */
+  date: string;
+  /** the day from which the rain counts */
+  since: string;
+  /** from then to the evening before the date */
+  normal: number;
+  /** the share of it under which to act */
+  below: number;
+  /** act if less than this has fallen */
+  figure: number;
+  /** by how much less forage or stock; 0 where print has no figure */
+  cut: { low: number; high: number };
+  /** what to do */
+  act: string;
+  /** a key of SOURCES.md */
+  source: string;
 }
 
 /** Answers is the little that a farm can begin from. */
@@ -458,6 +1324,40 @@ export interface GrazingStockAnswer {
   /** the name of a stock class */
   class: string;
   head: number;
+}
+
+/** Shortage is what ShortOfFeed tells. */
+export interface GrazingShortage {
+  /** Action is what to do. */
+  action: "enough" | "long" | "watch" | "decide";
+  /** Out is the day on which the grass is down to what is to be left; the last day of the season where it lasts. */
+  out: string;
+  /** Decide is the last day on which a decision still takes effect before Out. */
+  decide: string;
+  /** Short is the time for which feed is missing. */
+  short_days: number;
+  /** Missing is the feed that is missing in that time, per area. */
+  missing_kg_m2: number;
+  /** Spare is what stands above what is to be left on the last day, per area. */
+  spare_kg_m2: number;
+}
+
+/** GrassToday is the state of the grass that ShortOfFeed starts from. */
+export interface GrazingGrassToday {
+  /** Today is the day of the measurement. */
+  today: string;
+  /** End is the last day for which the grass is to last. */
+  end: string;
+  /** Mass is the dry matter standing now, average of the land. */
+  mass_kg_m2: number;
+  /** Leave is the dry matter to be left. */
+  leave_kg_m2: number;
+  /** Growth is the average growth expected until the end. */
+  growth_kg_m2_day: number;
+  /** Eaten is what the herd eats in a day, spread over the land. */
+  eaten_kg_m2_day: number;
+  /** Lead is the time that a decision takes: to sell stock, to find and haul hay. */
+  lead_days: number;
 }
 
 /** BudgetMonth is one month of a feed budget. */
@@ -544,6 +1444,20 @@ export interface GrazingExpectedBirth {
   late: string;
   /** zero where the document tells no day */
   weaned: string;
+}
+
+/** VoltageRow is a row of the table of FenceVoltage. */
+export interface GrazingVoltageRow {
+  /** Stock is the animal in words, lower case with hyphens. */
+  stock: string;
+  /** Aim is what the voltage is meant for. */
+  aim: "least" | "working" | "most";
+  /** Voltage is the printed span. */
+  voltage: { low: number; high: number };
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
 }
 
 /** Explanation is a figure of a plan with the steps it came of. */
@@ -850,6 +1764,449 @@ export interface GrazingOwnFactor {
   [own: `x-${string}`]: unknown;
 }
 
+/** FencePrice is the user's price of an item. */
+export interface GrazingFencePrice {
+  /** what it is */
+  item: "wire" | "post" | "moved wire" | "netting" | "moved post" | "energizer" | "rod";
+  /** of one piece or one roll */
+  price: string;
+  /** of the roll, or of the rod; 0 for what is bought by the piece */
+  length: number;
+  /** how long it lasts */
+  years: number;
+  /** maintenance of a year as a share of the price */
+  upkeep: number;
+}
+
+/** FenceJob is a fence of equal lanes side by side, with moved fence across them. */
+export interface GrazingFenceJob {
+  /** of a lane */
+  length: number;
+  /** of a lane */
+  width: number;
+  /** side by side */
+  lanes: number;
+  /** of the fence that stays, one above the other */
+  wires: number;
+  /** from post to post of the fence that stays, at the most */
+  spacing: number;
+  /** strips next to each other that hold animals at one time */
+  strips: number;
+  /** cross fences more, ready for the next move */
+  spare: number;
+  /** one wire, netting or wires */
+  moved: "one wire" | "netting" | "either" | "wires";
+  /** of the moved fence; 0 for netting */
+  moved_wires: number;
+  /** from post to post of the moved fence; 0 for netting, which has its own */
+  moved_spacing: number;
+  /** whose rule of ground rods */
+  rod_rule: "trade press" | "utility";
+  /** of a year, on half of the price */
+  interest: number;
+  /** one for each item that the fence needs */
+  prices: Array<GrazingFencePrice>;
+}
+
+/** FenceBillLine is one line of a bill. */
+export interface GrazingFenceBillLine {
+  /** what it is */
+  item: "wire" | "post" | "moved wire" | "netting" | "moved post" | "energizer" | "rod";
+  /** length needed; 0 for what is counted */
+  needed_m: number;
+  /** rolls or pieces to buy, whole ones */
+  pieces: number;
+  /** of them */
+  cost: string;
+  /** what they cost in a year */
+  yearly: GrazingYearlyCost;
+}
+
+/** FenceBill is what a fence takes and costs. */
+export interface GrazingFenceBill {
+  /** that stays, on the ground */
+  fence_m: number;
+  /** moved, on the ground */
+  cross_m: number;
+  /** that the energizer should have */
+  output_j: number;
+  /** ground rod in the earth, by the rule asked for */
+  rod_m: number;
+  /** what to buy */
+  lines: Array<GrazingFenceBillLine>;
+  /** of all lines */
+  cost: string;
+  /** of all lines, in a year */
+  year: string;
+}
+
+/** Fitting asks which numbers of which stock fit a farm. It is a document of its own beside the farm's: it knows no dates and no heights, and reckons with a year that is like the one before. As JSON its quantities are text with a unit, as a farm's are. */
+export interface GrazingFitting {
+  /** 1, the version of this form */
+  version: number;
+  /** "metric" or "US": the reader's units in the answer's text */
+  units?: "metric" | "US";
+  /** "animal units" for the most of them, "least hay", or "margin" for the best by your own prices */
+  goal: "animal units" | "least hay" | "margin";
+  /** "low" for hungry stock, "middle" or "high" for modest stock, by the printed spans of intake; middle if left out */
+  end?: "low" | "middle" | "high";
+  /** what grows */
+  land: Array<GrazingFitLand>;
+  /** what may be kept */
+  stock: Array<GrazingFitClass>;
+  /** the share of what a month leaves that can still be eaten in the next, 0 % to below 100 %; 0 % if left out */
+  carry?: string;
+  /** in store and to be bought */
+  hay?: GrazingFitHay;
+  /** what the source gives */
+  water?: GrazingWater;
+  /** what has only so much room */
+  housing?: Array<GrazingFitHousing>;
+  /** what the family wants at least */
+  needs?: Array<GrazingFitNeed>;
+  note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
+}
+
+/** FitLand is land, and what grows on it for whom. Of the year's dry matter the user tells the shares that are forbs and browse; the rest is grass. Legumes count with the forbs, as in the printed diets: a sward with a third of clover is a third forbs. No source tells the shares of a place, so look: part the ground into patches, guess each patch's share of the bulk, and take shrubs that are eaten less of as land of their own with a use of their own. */
+export interface GrazingFitLand {
+  /** a name of your own, once */
+  id: string;
+  /** an area above 0 */
+  area: string;
+  /** the name of a pasture row, or a row of your own; it may be left out where yield and months stand */
+  pasture?: string | ForagePasture;
+  /** "low", "medium" or "high"; medium if left out */
+  productivity?: "low" | "medium" | "high";
+  /** dry matter a year, above 0, in place of the row's */
+  yield?: string;
+  /** twelve shares of the year's yield, January first, in place of the row's */
+  months?: Array<string>;
+  /** the share of what grows that is eaten, above 0 % and up to 100 % */
+  use: string;
+  /** the share of the yield that is legumes and other herbs, 0 % to 100 %; 0 % if left out */
+  forbs?: string;
+  /** the share of the yield that is leaves and twigs, 0 % to 100 %; 0 % if left out */
+  browse?: string;
+  note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
+}
+
+/** FitClass is stock that may be kept. */
+export interface GrazingFitClass {
+  /** a name of your own, once; the name of the class if left out */
+  id?: string;
+  /** the name of a stock class, or a row of your own */
+  class: string | HerdClass;
+  /** the live weight of one animal, above 0, in place of the class's */
+  weight?: string;
+  /** a stage that the class has, all year, where no birth is given */
+  stage?: "dry" | "late gestation" | "lactating" | "growing" | "laying";
+  /** the month of birth, 1 to 12: in milk from it on, in late gestation the month before where the class has a figure for it */
+  birth?: number;
+  /** the first month, 1 to 12, in which there is no milk, with birth */
+  weaned?: number;
+  /** the months, 1 to 12, in which it is on the farm; all twelve if left out */
+  months?: Array<number>;
+  /** "printed" for the printed diet of its kind, "up to printed" for no more forbs and browse than that and grass for the rest, "own" for a diet of your own, "anything" for what stands */
+  eats: "printed" | "up to printed" | "own" | "anything";
+  /** spans of your own, where it eats "own" */
+  diet?: GrazingFitOwnDiet;
+  /** the fewest head, 0 or more */
+  least?: number;
+  /** the most head, not below the fewest */
+  most?: number;
+  /** what one head brings in a year less what it costs, hay apart, such as "85 USD"; it may be below 0 */
+  margin?: string;
+  /** water a day for one head, above 0, in place of the class's figure */
+  drinks?: string;
+  note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
+}
+
+/** FitOwnDiet is a diet of the user's own: how much of what is grazed may be of each class of plants. */
+export interface GrazingFitOwnDiet {
+  /** low and high, 0 % to 100 % */
+  grass: { low: string; high: string };
+  /** low and high, 0 % to 100 % */
+  forbs: { low: string; high: string };
+  /** low and high, 0 % to 100 % */
+  browse: { low: string; high: string };
+  note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
+}
+
+/** FitHay is the hay of a year. */
+export interface GrazingFitHay {
+  /** hay that there is each year, as it lies, 0 or more */
+  store?: string;
+  /** the most hay that may be bought in a year, as it lies; none if left out */
+  buy?: string;
+  /** money for a mass, such as "180 USD/t", where hay may be bought */
+  price?: string;
+  /** the dry matter of the hay, above 0 % and up to 100 %; 90 % if left out */
+  dry_matter?: string;
+  /** the share of the hay that is wasted, 0 % to below 100 % */
+  waste?: string;
+  note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
+}
+
+/** FitHousing is anything with only so much room: a barn, a milking parlour, the hours of a day. */
+export interface GrazingFitHousing {
+  /** a name of your own, once */
+  id: string;
+  /** how much there is of it, 0 or more */
+  room: number;
+  /** by the id of stock, how much of it one head takes, above 0 */
+  takes: Record<string, number>;
+  /** what it is counted in, such as "places" */
+  unit?: string;
+  note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
+}
+
+/** FitNeed is something that the family wants at least so much of: milk, eggs, wool, animals to look at. */
+export interface GrazingFitNeed {
+  /** a name of your own, once */
+  id: string;
+  /** how much of it is wanted, above 0 */
+  least: number;
+  /** by the id of stock, how much of it one head gives, above 0 */
+  gives: Record<string, number>;
+  /** what it is counted in, such as "kg of milk a day" */
+  unit?: string;
+  note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
+}
+
+/** Fitted is which stock fits. Where nothing does, Clash names the rules that contradict one another, and the rest is empty. */
+export interface GrazingFitted {
+  /** the document's */
+  goal: "animal units" | "least hay" | "margin";
+  /** false: the rules contradict one another */
+  fits: boolean;
+  /** of these, leave out any one and the rest go together */
+  clash: Array<GrazingFitRule>;
+  /** with parts of animals allowed: no herd is better */
+  relaxed: GrazingFitHerd;
+  /** the best herd of whole animals that was found */
+  whole: GrazingFitHerd;
+  /** false: no herd of whole animals was found */
+  found: boolean;
+  /** no herd of whole animals is better, or there is none; false: the search was ended */
+  proved: boolean;
+  /** what holds the relaxed herd down, what gains most first */
+  binds: Array<GrazingFitBind>;
+  /** of the herd of whole animals */
+  months: Array<GrazingFitMonth>;
+  /** the relaxed herd at each end of the printed intake */
+  spans: Array<GrazingFitSpan>;
+  /** the same in one paragraph */
+  english: string;
+}
+
+/** FitHerd is a herd and what comes of it in a year. */
+export interface GrazingFitHerd {
+  /** of each stock, in the document's order */
+  head: Array<GrazingFitHead>;
+  /** by weight ÷ 1,000 lb */
+  animal_units: number;
+  /** fed, with waste, as it lies */
+  hay_kg: number;
+  /** of that, beyond the store */
+  hay_bought_kg: number;
+  /** of what is bought; nothing without a price */
+  hay_cost: string;
+  /** the stock's margins less that cost; nothing without margins */
+  margin: string;
+  /** by the goal: animal units, kg of hay, or money */
+  value: number;
+}
+
+/** FitHead is how many of one stock. */
+export interface GrazingFitHead {
+  /** the stock's id */
+  id: string;
+  /** how many; a part of an animal where parts are allowed */
+  head: number;
+}
+
+/** FitRule is one rule of the question. */
+export interface GrazingFitRule {
+  /** its sort */
+  kind: "growth" | "hay" | "buying" | "water" | "housing" | "need" | "most" | "least" | "land";
+  /** of the stock, housing, need or land; the class of plants of growth; else empty */
+  id: string;
+  /** the months that it is of, 1 to 12; none: the year */
+  months: Array<number>;
+  /** in words */
+  english: string;
+}
+
+/** FitBind is a rule that holds the relaxed herd down: with more of it alone the herd would be better. */
+export interface GrazingFitBind {
+  /** which */
+  rule: GrazingFitRule;
+  /** what each one more gains at the most, in the goal's unit for each kg, m³ of water a day, m² of land, head or place */
+  price: number;
+  /** how much more was tried, in the same unit */
+  more: number;
+  /** what the goal gained by it */
+  gain: number;
+  /** of the relaxed herd by it */
+  changes: Array<GrazingFitHead>;
+  /** in words */
+  english: string;
+}
+
+/** FitMonth is a month of a year with the herd of whole animals. */
+export interface GrazingFitMonth {
+  /** 1 to 12 */
+  month: number;
+  /** grasses */
+  grass: GrazingFitFeed;
+  /** legumes and other herbs */
+  forbs: GrazingFitFeed;
+  /** leaves and twigs */
+  browse: GrazingFitFeed;
+  /** by all stock */
+  wanted_kg: number;
+  /** eaten as hay */
+  hay_dry_kg: number;
+}
+
+/** FitFeed is one class of plants in a month. Where stock may choose, what they take of each class is one way among several. */
+export interface GrazingFitFeed {
+  /** grown and eatable, with what the month before has left */
+  supply_kg: number;
+  /** by all stock */
+  eaten_kg: number;
+  /** not eaten */
+  left_kg: number;
+}
+
+/** FitSpan is the relaxed herd at one end of the printed spans of intake. */
+export interface GrazingFitSpan {
+  /** low: hungry stock */
+  end: "low" | "middle" | "high";
+  /** false: the rules contradict one another */
+  fits: boolean;
+  /** by the goal */
+  value: number;
+  /** of each stock */
+  head: Array<GrazingFitHead>;
+}
+
+/** YearlyCost is what something that lasts costs in a year. */
+export interface GrazingYearlyCost {
+  /** first cost over the years it lasts */
+  depreciation: string;
+  /** on half of the first cost, the mean of what is tied up */
+  interest: string;
+  /** a share of the first cost */
+  maintenance: string;
+  /** the three together */
+  total: string;
+}
+
+/** FenceLifeRow is how long a kind of fence lasts and what upkeep it takes, and what print gives for its cost. */
+export interface GrazingFenceLifeRow {
+  /** Kind is the fence or part, lower case with hyphens. */
+  kind: string;
+  /** Years is how long it lasts. */
+  years: number;
+  /** Maintenance is the yearly upkeep as a share of the first cost; 0 where print gives none so. */
+  maintenance: number;
+  /** Printed is what print gives of its cost, in words, with the year. */
+  printed: string;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** ExtraDays is what some more days of grazing bring. */
+export interface GrazingExtraDays {
+  /** what is not fed meanwhile */
+  feed: string;
+  /** of the moves */
+  labour: string;
+  /** feed less labour */
+  gain: string;
+}
+
+/** LoggedMove is one stay in a log of moves. */
+export interface GrazingLoggedMove {
+  /** the name in the log */
+  paddock: string;
+  /** the day on which they came */
+  in: string;
+  /** the day on which they left; the same day counts as one */
+  out: string;
+  /** the land they were on */
+  area_m2: number;
+  /** the herd in animal units */
+  animals_au: number;
+}
+
+/** LogError is something wrong in a log of moves. */
+export interface GrazingLogError {
+  /** of the log, its header being 1; 0 where it is the whole log */
+  line: number;
+  /** its name, "" for the line */
+  column: string;
+  /** what stands there */
+  text: string;
+  /** what is wrong and what would be right */
+  problem: string;
+}
+
+/** RecordRules is what a log of moves is read with. */
+export interface GrazingRecordRules {
+  /** the day of the question; stays that begin later are left out */
+  today: string;
+  /** what an animal unit eats in a day, as of herd.UnitDemand */
+  demand_kg_day: number;
+  /** share of what stood that was eaten */
+  use: number;
+  /** rest wanted before the next stay */
+  rest_days: number;
+}
+
+/** PaddockRecord is what a log tells of one paddock. */
+export interface GrazingPaddockRecord {
+  /** its name */
+  paddock: string;
+  /** stays that had begun */
+  stays: number;
+  /** days of all stays together */
+  grazed_days: number;
+  /** animal-unit days taken from an area */
+  use_aud_m2: number;
+  /** what was eaten, by the demand */
+  harvested_kg_m2: number;
+  /** what stood in all, by the share eaten */
+  standing_kg_m2: number;
+  /** the day on which the last stay ended */
+  left: string;
+  /** the shortest rest between two stays; 0 with one stay */
+  shortest_days: number;
+  /** since the last stay; 0 where they are on it */
+  rested_days: number;
+  /** they are on it */
+  occupied: boolean;
+  /** the day on which it has rested enough */
+  ready: string;
+}
+
 /** Note is something the reader of a plan should know: a code and its values for a program, and the same in English. */
 export interface GrazingNote {
   /** plain words, always the same for one kind of note */
@@ -1130,6 +2487,56 @@ export interface GrazingPlanDay {
   standing_by_land_kg: Array<number>;
 }
 
+/** WireRow is a row of the table of Wires. */
+export interface GrazingWireRow {
+  /** Stock is the animal in words, lower case with hyphens. */
+  stock: string;
+  /** Line is where the fence stands. */
+  line: "boundary" | "interior";
+  /** Wires is the printed span of wires, one above the other. */
+  wires: { low: number; high: number };
+  /** When says what kind of wire it is and what goes with it. */
+  when: string;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** InitialRateRow is a row of the table of InitialRate. */
+export interface GrazingInitialRateRow {
+  /** Site is the ground: a survey's map unit, a condition class or a trial, lower case with hyphens. */
+  site: string;
+  /** Year is the kind of year; normal where the source names none. */
+  year: "below" | "normal" | "above";
+  /** Rate is the printed span of grazing taken from an area in a year. */
+  rate: { low: number; high: number };
+  /** When says what the figure holds for. */
+  when: string;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** PlanningRow is a row of the table of PlanningLand: what advisers of a region reckon with before anything was measured. */
+export interface GrazingPlanningRow {
+  /** Region is the place, lower case with hyphens. */
+  region: string;
+  /** Stock is the animal in words, lower case with hyphens. */
+  stock: string;
+  /** Land is the printed span of land for each head. */
+  land: { low: number; high: number };
+  /** Days is how long it is for; 0 where the source does not say. */
+  days: number;
+  /** When says what the figure holds for. */
+  when: string;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
 /** SetStocking is one paddock with the same animals on it all the time. Grass of mass V grows by RelativeGrowth × V × (1 - V / Ceiling) a day and is eaten at FullIntake × V / (V + HalfIntake). */
 export interface GrazingSetStocking {
   /** K: the mass at which the stand grows no more */
@@ -1144,6 +2551,40 @@ export interface GrazingSetStocking {
   start: Scalar;
   /** how many days to go, at most 3,653 (ten years) */
   days: number;
+}
+
+/** SpaceRow is a row of the table of Space. */
+export interface GrazingSpaceRow {
+  /** Stock is the animal in words, lower case with hyphens. */
+  stock: string;
+  /** Rule is what the figure is meant for. */
+  rule: "nitrogen" | "range" | "open" | "used" | "yard" | "lot";
+  /** By is a word for the source, since several have a figure. */
+  by: string;
+  /** Head is the number of animals of the printed figure. */
+  head: { low: number; high: number };
+  /** Land is the land of the printed figure. */
+  land: { low: number; high: number };
+  /** When says what it holds for. */
+  when: string;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
+}
+
+/** WalkRow is a row of the table of WalkLimit. */
+export interface GrazingWalkRow {
+  /** By is whose figure it is. */
+  by: "kentucky" | "even" | "missouri" | "farm press" | "dairy" | "other" | "unused" | "range flat" | "range rough";
+  /** Distance is the printed span of the walk to water. */
+  distance: { low: number; high: number };
+  /** When says what it holds for. */
+  when: string;
+  /** Source is a key of SOURCES.md with the place. */
+  source: string;
+  /** Mark is how the figure was come by. */
+  mark: string;
 }
 
 /** Verdict is what the plan comes to. */

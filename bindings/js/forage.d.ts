@@ -4,6 +4,196 @@ import type { Column, Scalar, Step, Values, Words } from "./core.js";
 import type * as documents from "./documents.js";
 
 /**
+ * calibratePlate fits a line of one's own through heights under a plate and the dry matter clipped at the same places. Clip at least ten places over the whole span of heights you will read, in the season you will read them: lines shift with week and place (FERRARO-2012) and between winter and summer by two or three times (MICHELL-1982). A line forced through zero looks better than it is: adjusted r² rose by 42.8 to 89.0 % (DILLARD-2016). Fit here is about the mean either way, so the two compare.
+ * 
+ * Method: least squares; residual deviation over n - 2 places, n - 1 through zero
+ * 
+ * Errors: a *units.DomainError for lists of two lengths, fewer than three places, heights all alike, a height or mass below 0 or not finite
+ * 
+ * Source: definition: a least-squares line; the number of places and the advice are practice
+ * 
+ * @param given.heights 
+ * @param given.masses 
+ * @param given.throughZero 
+ * @returns ForagePlateCalibration
+ */
+export function calibratePlate(given: { heights: Column; masses: Column; throughZero: boolean }): documents.ForagePlateCalibration;
+
+/**
+ * calibrateRuler fits a line of one's own through ruler heights and the dry matter clipped at the same places, as CalibratePlate does for a plate.
+ * 
+ * Errors: as CalibratePlate
+ * 
+ * Note: a ruler's height times a fixed figure may not be reliable, UGA-PLATE warns; the error of the line tells how far yours is to be trusted.
+ * 
+ * Source: definition: a least-squares line
+ * 
+ * @param given.heights 
+ * @param given.masses 
+ * @param given.throughZero 
+ * @returns ForageRulerCalibration
+ */
+export function calibrateRuler(given: { heights: Column; masses: Column; throughZero: boolean }): documents.ForageRulerCalibration;
+
+/**
+ * plateMass reads a mass off a calibration, with its error: that of the line and that of as many places as were read.
+ * 
+ * Method: mass = slope × height + intercept; error = deviation × √(1 ÷ readings + 1 ÷ places + (height - centre)² ÷ breadth²), without the second term for a line through zero; the interval by Student's t of places - 2, or - 1 through zero
+ * 
+ * Errors: a *units.RangeError beside the value for a height outside those clipped; a *units.DomainError for a calibration that CalibratePlate cannot have given
+ * 
+ * Note: single places strayed by 808 kg/ha from one line, means of twenty by 155 (RAYBURN-1998): scatter falls with the readings as √ says, 808 ÷ √20 = 181.
+ * 
+ * Source: definition: the prediction error of a least-squares line
+ * 
+ * @param given.calibration 
+ * @param given.height 
+ * @param given.readings 
+ * @param given.confidence 
+ * @returns ForageMassEstimate
+ */
+export function plateMass(given: { calibration: documents.ForagePlateCalibration; height: Scalar; readings: number; confidence: Scalar }): documents.ForageMassEstimate;
+
+/**
+ * rulerMass reads a mass off a calibration of ruler heights, as PlateMass does.
+ * 
+ * Errors: as PlateMass
+ * 
+ * Source: definition: the prediction error of a least-squares line
+ * 
+ * @param given.calibration 
+ * @param given.height 
+ * @param given.readings 
+ * @param given.confidence 
+ * @returns ForageMassEstimate
+ */
+export function rulerMass(given: { calibration: documents.ForageRulerCalibration; height: Scalar; readings: number; confidence: Scalar }): documents.ForageMassEstimate;
+
+/**
+ * clippedYield returns the dry matter per area of a sample clipped from one frame or from several.
+ * 
+ * Formula: sample * dryMatter / frame
+ * 
+ * Note: the printed factors of frames are this formula for one gram of dry matter, rounded: 10 lb an acre for ten plots of 0.96 ft², 62.5 kg a hectare for a frame of 0.4 m a side. An ounce on a square foot is 2,722.5 lb an acre. The ounce factors of one sheet are a tenth of what they should be, and one frame's printed sides and area disagree: see the sources' entries, and measure your own frame. TAMU-1646 clips ten plots first and at least ten a day after that, to correct the eye; MLA-CUTS takes at least five.
+ * 
+ * Source: UMAINE-DRYING formula and worked example; TEAGASC-CUT in metric; VEGETATION-ATTRIBUTES, LULING-STICK, TAMU-1646 factors of frames
+ * 
+ * @param given.sample weight of all that was clipped, as it is when dryMatter is told, the source takes lb; >= 0
+ * @param given.dryMatter dry matter of the sample, 100 where it is dried already, the source takes %; 0 to 100
+ * @param given.frame ground clipped, of all frames together, the source takes ft2; > 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function clippedYield(given: { sample: Scalar; dryMatter: Scalar; frame: Scalar }): number;
+export function clippedYield(given: { sample: Values; dryMatter: Values; frame: Values }): number | Float64Array;
+
+/**
+ * hoopArea returns the ground inside a hoop from the length of its rim.
+ * 
+ * Formula: rim * rim / (4 * 3.141592653589793)
+ * 
+ * Source: IDAHO-RANGE a hoop of a square metre; definition: a circle of a circumference
+ * 
+ * @param given.rim length round the hoop, on its inner side, the source takes m; >= 0
+ * @returns Area in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function hoopArea(given: { rim: Scalar }): number;
+export function hoopArea(given: { rim: Values }): number | Float64Array;
+
+/**
+ * frames gives the table of clipping frames, as a copy.
+ * 
+ * Source: ours: a collection, each frame with its source on its row
+ * @returns a list of ForageFrame
+ */
+export function frames(): Array<documents.ForageFrame>;
+
+/**
+ * frameArea gives the ground that a printed frame clips.
+ * 
+ * Table: areas by frame, of all its plots together
+ * 
+ * Errors: a *units.ParseError that lists the frames
+ * 
+ * Source: VEGETATION-ATTRIBUTES, CATTLEMAN-2014, LULING-STICK, TEAGASC-CUT, NDMC-CLIP, IDAHO-RANGE, TAMU-1646, as the row says
+ * 
+ * @param given.frame 
+ * @returns Area in base units
+ */
+export function frameArea(given: { frame: string }): number;
+
+/**
+ * airDryShare returns what is left of green weight when a range plant has dried in the air, by its stage: green weight × share = air-dry weight.
+ * 
+ * Table: printed shares by plant and stage
+ * 
+ * Note: measured in Utah, 1953 to 1963. Air-dry is not oven-dry: about a tenth of it is water still. That tenth is common practice, from memory.
+ * 
+ * Source: UTAH-AIR-DRY
+ * 
+ * @param given.plant which; one of alkali sacaton, bearded wheatgrass, bluebunch, blue wildrye, cheatgrass, columbia needle, crested wheatgrass, dryland sedge
+ * @param given.stage how far it has grown; one of to flowering, full bloom, seed shed
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function airDryShare(given: { plant: "alkali sacaton" | "bearded wheatgrass" | "bluebunch" | "blue wildrye" | "cheatgrass" | "columbia needle" | "crested wheatgrass" | "dryland sedge"; stage: "to flowering" | "full bloom" | "seed shed" }): number;
+export function airDryShare(given: { plant: Words<"alkali sacaton" | "bearded wheatgrass" | "bluebunch" | "blue wildrye" | "cheatgrass" | "columbia needle" | "crested wheatgrass" | "dryland sedge">; stage: Words<"to flowering" | "full bloom" | "seed shed"> }): number | Float64Array;
+
+/**
+ * turnInCover returns the cover that the paddock grazed next must have, so that a rotation of so many days meets the demand from what stands above the residual.
+ * 
+ * Formula: demand/area*rotation + residual
+ * 
+ * Note: half of what stands above the residual is what the mean of all paddocks then holds above it (grazing.BalanceCover), which is the print that this follows from: 2.6 cows a hectare × 16 kg × 25 days × 0.5 + 1,600.
+ * 
+ * Source: SIDDC-COVER the mean; ours: the paddock grazed next, as the upper end of a straight line of which that is the middle
+ * 
+ * @param given.demand dry matter that the stock eat of the pasture, the source takes kg/day; >= 0
+ * @param given.area all the land of the rotation, the source takes ha; > 0
+ * @param given.rotation from one grazing of a paddock to the next, the source takes days; >= 0
+ * @param given.residual cover left by grazing, the source takes kg/ha; >= 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function turnInCover(given: { demand: Scalar; area: Scalar; rotation: Scalar; residual: Scalar }): number;
+export function turnInCover(given: { demand: Values; area: Values; rotation: Values; residual: Values }): number | Float64Array;
+
+/**
+ * lineOfCovers puts paddocks in order from the most grown to the least and sets beside each the cover that a steady rotation would have there. The target falls in a straight line over the land, from TurnInCover where grazing goes next to the residual where it has just been; a paddock's target is that of its middle. Places above the line at the front are hay to be, a dip in the middle is a shortage so many days ahead: longer rotation, fewer mouths or feed. Paddocks of one cover keep the order they came in. The residual keeps the plants and the stock fed: stock that find no more than it eat too little.
+ * 
+ * Method: sort by cover; target = residual + (turn-in - residual) × (1 - share of the land before the paddock's middle)
+ * 
+ * Errors: a *units.DomainError that names the paddock for an area not above 0, a cover below 0 or not finite; for no paddock at all; for a demand, rotation or residual that TurnInCover refuses
+ * 
+ * Source: SIDDC-COVER the mean that the line keeps; ours: the places by area
+ * 
+ * @param given.paddocks 
+ * @param given.demand 
+ * @param given.rotation 
+ * @param given.residual 
+ * @returns ForageCoverLine
+ */
+export function lineOfCovers(given: { paddocks: ReadonlyArray<documents.ForagePaddockCover>; demand: Scalar; rotation: Scalar; residual: Scalar }): documents.ForageCoverLine;
+
+/**
+ * curveMass returns the dry matter of a stand from its ruler height by a table in which each inch higher up holds less than the one below.
+ * 
+ * Table: straight lines between the printed heights of 4, 6, 8, 10 and 12 in, and from the soil to the first, which are ours; above 12 in the last line runs on
+ * 
+ * Note: a weak source. The table is reprinted without telling where it is from; the way of measuring (mean of 15 to 30 ruler heights, thickness judged by eye) is WVU-MASS, whose own table was not seen. What stands above a stubble is the mass at the one height less that at the other.
+ * 
+ * Source: HEIGHT-MASS-TABLE
+ * 
+ * @param given.height mean ruler height, the source takes in; >= 0; 4 to 12 [HEIGHT-MASS-TABLE]
+ * @param given.thickness of the stand; one of thin, average, thick
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function curveMass(given: { height: Scalar; thickness: "thin" | "average" | "thick" }): number;
+export function curveMass(given: { height: Values; thickness: Words<"thin" | "average" | "thick"> }): number | Float64Array;
+
+/**
  * monthGrowth returns the mean daily growth of a month.
  * 
  * Formula: annual * share / days
@@ -103,7 +293,393 @@ export function peakGrowth(given: { mean: Scalar; meanToPeak: number }): number;
 export function peakGrowth(given: { mean: Values; meanToPeak: number | Column }): number | Float64Array;
 
 /**
- * bloatRisk tells whether the share of legume in a stand raises the risk of bloat for cattle, sheep and goats on it. Bloat kills within hours. A low class is not a safe stand: hungry stock, young or wet legume and a sudden change of feed bring bloat on less, and the printed threshold is one body's rule. Fill stock with hay before a first turn-in onto legume, look at them often, and ask a vet about prevention beforehand; a swollen left flank is a case for the vet at once. The kind of legume counts as well: trefoil and sainfoin hold tannins and are said not to bloat, alfalfa and clovers do (FORAGEBEEF-BLOAT).
+ * grown returns what a time of steady growth adds to a stand.
+ * 
+ * Formula: growth * days
+ * 
+ * Note: cages that keep stock out yield about 30 % more than the farm around them grows (DAIRYNZ-CAGES).
+ * 
+ * Source: MLA-REST days of the month × daily growth; NI-GROWTH the yields that follow from the means
+ * 
+ * @param given.growth mean daily growth, the source takes kg/ha/day; any
+ * @param given.days time grown, the source takes days; >= 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function grown(given: { growth: Scalar; days: Scalar }): number;
+export function grown(given: { growth: Values; days: Values }): number | Float64Array;
+
+/**
+ * growthByRain returns the growth to be expected of a year by its rain.
+ * 
+ * Formula: normal * share
+ * 
+ * Note: the share is what rainfall.ForageShare gives of the rain: with three quarters of normal rain in April to June the year grows about a quarter less. Growth above normal in a wet year is not printed.
+ * 
+ * Source: NDSU-SPRING the share; definition: a share of the normal growth
+ * 
+ * @param given.normal growth of a normal year, the source takes kg/ha/day; >= 0
+ * @param given.share forage as a share of normal by the rain of the key months, the source takes %; >= 0
+ * @returns Growth in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function growthByRain(given: { normal: Scalar; share: Scalar }): number;
+export function growthByRain(given: { normal: Values; share: Values }): number | Float64Array;
+
+/**
+ * gompertz returns what an ungrazed stand holds after so many days by the Gompertz curve: like Regrown, but fastest at 37 % of the ceiling and slower in the end.
+ * 
+ * Formula: ceiling * pow(start/ceiling, exp(-2.718281828459045*peak*days/ceiling))
+ * 
+ * Note: no parameters of temperate pasture were found in print. The usual rate k of the curve is e × peak ÷ ceiling.
+ * 
+ * Source: NJAS-1999 that the form is used, the form itself from memory; ours: told by its fastest growth
+ * 
+ * @param given.start dry matter at the beginning, the source takes kg/ha; > 0
+ * @param given.ceiling dry matter at which growth ends, the source takes kg/ha; >= start
+ * @param given.peak fastest growth of the curve, at the ceiling ÷ e, the source takes kg/ha/day; >= 0
+ * @param given.days time grown, the source takes days; >= 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function gompertz(given: { start: Scalar; ceiling: Scalar; peak: Scalar; days: Scalar }): number;
+export function gompertz(given: { start: Values; ceiling: Values; peak: Values; days: Values }): number | Float64Array;
+
+/**
+ * gompertzDays returns the time in which an ungrazed stand comes from one mass to another by the Gompertz curve: Gompertz turned round.
+ * 
+ * Formula: ceiling / (2.718281828459045 * peak) * log(log(ceiling/start)/log(ceiling/target))
+ * 
+ * Source: definition: the inverse of Gompertz
+ * 
+ * @param given.start dry matter at the beginning, the source takes kg/ha; > 0
+ * @param given.target dry matter wanted, the source takes kg/ha; >= start
+ * @param given.ceiling dry matter at which growth ends, the source takes kg/ha; > target
+ * @param given.peak fastest growth of the curve, at the ceiling ÷ e, the source takes kg/ha/day; > 0
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function gompertzDays(given: { start: Scalar; target: Scalar; ceiling: Scalar; peak: Scalar }): number;
+export function gompertzDays(given: { start: Values; target: Values; ceiling: Values; peak: Values }): number | Float64Array;
+
+/**
+ * expolinear returns what a crop holds so many days after it came up: growth that is exponential at first and then steady, without an end.
+ * 
+ * Formula: fastest / relative * (max(relative*(days-lost), 0) + log(1+exp(-max(relative*(days-lost), relative*(lost-days)))))
+ * 
+ * Note: in timothy and meadow fescue the steady growth rose with nitrogen and did not differ by species, the first growth differed by site and year (EXPOLINEAR-HAY). The curve knows no ceiling: use it up to heading.
+ * 
+ * Source: GOUDRIAAN-1990 for the curve, its form from memory
+ * 
+ * @param given.fastest the steady growth that the curve comes to, the source takes kg/ha/day; >= 0
+ * @param given.relative growth a day as a share of the mass, at first; > 0
+ * @param given.days time since the beginning, the source takes days; >= 0
+ * @param given.lost where the steady line begins, read back to nothing, the source takes days; any
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function expolinear(given: { fastest: Scalar; relative: number; days: Scalar; lost: Scalar }): number;
+export function expolinear(given: { fastest: Values; relative: number | Column; days: Values; lost: Values }): number | Float64Array;
+
+/**
+ * expolinearDays returns the time in which a crop comes to a mass by the expolinear curve: Expolinear turned round. It is below nothing where the curve held that much at its beginning.
+ * 
+ * Formula: lost + (mass*relative/fastest + log(1-exp(-mass*relative/fastest)))/relative
+ * 
+ * Source: definition: the inverse of Expolinear
+ * 
+ * @param given.mass dry matter wanted, the source takes kg/ha; > 0
+ * @param given.fastest the steady growth that the curve comes to, the source takes kg/ha/day; > 0
+ * @param given.relative growth a day as a share of the mass, at first; > 0
+ * @param given.lost where the steady line begins, read back to nothing, the source takes days; any
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function expolinearDays(given: { mass: Scalar; fastest: Scalar; relative: number; lost: Scalar }): number;
+export function expolinearDays(given: { mass: Values; fastest: Values; relative: number | Column; lost: Values }): number | Float64Array;
+
+/**
+ * feedForDays returns the dry matter that a group eats in a time.
+ * 
+ * Formula: head * weight * intake * days
+ * 
+ * Note: what is wasted, and the water in the feed, come on top: HayToHaul. An animal that loses condition is eating too little, whatever the sum says.
+ * 
+ * Source: ISU-HAY; OHIO-HAY-2010
+ * 
+ * @param given.head number of animals; >= 0
+ * @param given.weight live weight of one, the source takes lb; > 0
+ * @param given.intake dry matter of a day as a share of live weight, the source takes %; 0 to 100
+ * @param given.days how long, the source takes days; >= 0
+ * @returns DryMatter in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function feedForDays(given: { head: number; weight: Scalar; intake: Scalar; days: Scalar }): number;
+export function feedForDays(given: { head: number | Column; weight: Values; intake: Values; days: Values }): number | Float64Array;
+
+/**
+ * hayToHaul returns the feed as it lies that has to be put out so that so much dry matter is eaten.
+ * 
+ * Method: eaten ÷ content, then ÷ (1 − waste) where the waste is a share of what is hauled, or × (1 + waste) where it is put on top of what is eaten
+ * 
+ * Note: losses in store come before: what goes into the barn is more still.
+ * 
+ * Source: AGRILIFE-BALE dry matter to feed as it lies; KLAMATH-1981 the same; OSU-HAY waste of what is hauled; ALABAMA-HAY waste on top
+ * 
+ * @param given.eaten dry matter to be eaten, the source takes lb; >= 0
+ * @param given.content dry matter of the feed as it lies, the source takes %; > 0 and <= 100
+ * @param given.waste share of waste, 0 for none, the source takes %; >= 0 and < 100
+ * @param given.rule how the share is reckoned in; one of of hauled, on top
+ * @returns FreshFeed in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function hayToHaul(given: { eaten: Scalar; content: Scalar; waste: Scalar; rule: "of hauled" | "on top" }): number;
+export function hayToHaul(given: { eaten: Values; content: Values; waste: Values; rule: Words<"of hauled" | "on top"> }): number | Float64Array;
+
+/**
+ * hayDays returns how long a store of hay feeds a group.
+ * 
+ * Formula: store * (1 - lost) * content * (1 - waste) / demand
+ * 
+ * Note: StorageLoss and FeederWaste hold the printed shares.
+ * 
+ * Source: definition: what is left of the store over what is eaten in a day
+ * 
+ * @param given.store hay as it went into store, the source takes lb; >= 0
+ * @param given.lost share lost in store, the source takes %; 0 to 100
+ * @param given.content dry matter of the hay as it lies, the source takes %; > 0 and <= 100
+ * @param given.waste share wasted at feeding of what is hauled, the source takes %; 0 to 100
+ * @param given.demand dry matter that the group eats in a day, the source takes lb/day; > 0
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function hayDays(given: { store: Scalar; lost: Scalar; content: Scalar; waste: Scalar; demand: Scalar }): number;
+export function hayDays(given: { store: Values; lost: Values; content: Values; waste: Values; demand: Values }): number | Float64Array;
+
+/**
+ * bales returns the number of bales that hold so much feed, a part of a bale with them.
+ * 
+ * Formula: feed / bale
+ * 
+ * Note: bales of one size can differ by 200 to 300 lb (AGRILIFE-BALE): weigh a few.
+ * 
+ * Source: OHIO-HAY-2010; ALABAMA-HAY
+ * 
+ * @param given.feed feed as it lies, the source takes lb; >= 0
+ * @param given.bale weight of one bale, the source takes lb; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function bales(given: { feed: Scalar; bale: Scalar }): number;
+export function bales(given: { feed: Values; bale: Values }): number | Float64Array;
+
+/**
+ * baleVolume returns the volume of a round bale.
+ * 
+ * Formula: 3.141592653589793 / 4 * diameter * diameter * width
+ * 
+ * Source: AGRILIFE-BALE
+ * 
+ * @param given.diameter across the round face, the source takes ft; > 0
+ * @param given.width from face to face, the source takes ft; > 0
+ * @returns Volume in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function baleVolume(given: { diameter: Scalar; width: Scalar }): number;
+export function baleVolume(given: { diameter: Values; width: Values }): number | Float64Array;
+
+/**
+ * baleWeight returns the weight of a round bale as it lies.
+ * 
+ * Formula: 3.141592653589793 / 4 * diameter * diameter * width * density
+ * 
+ * Note: 11.21 lb/ft³ is that of a bale of 1,100 lb, 5 by 5 ft; loose bales are lighter. A round bale can weigh as much as a bull and rolls: never stand below one on a slope.
+ * 
+ * Source: AGRILIFE-BALE; the caution is from memory
+ * 
+ * @param given.diameter across the round face, the source takes ft; > 0
+ * @param given.width from face to face, the source takes ft; > 0
+ * @param given.density how tight the bale is, the source takes lb/ft³; > 0
+ * @returns FreshFeed in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function baleWeight(given: { diameter: Scalar; width: Scalar; density: Scalar }): number;
+export function baleWeight(given: { diameter: Values; width: Values; density: Values }): number | Float64Array;
+
+/**
+ * outerShare returns the share of a round bale that lies within a layer of its outside, where the weather spoils it first. The faces are left out.
+ * 
+ * Method: 1 − ((diameter − 2 layer) ÷ diameter)²
+ * 
+ * Errors: a domain error where the layer is deeper than half of the diameter
+ * 
+ * Source: AGRILIFE-BALE prints one such share, 24 % for 4 in of a 5 ft bale, and the formula gives 24.9; the formula: definition: one circle less another
+ * 
+ * @param given.diameter across the round face, the source takes in; > 0
+ * @param given.layer how deep the layer is, up to the middle, the source takes in; >= 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function outerShare(given: { diameter: Scalar; layer: Scalar }): number;
+export function outerShare(given: { diameter: Values; layer: Values }): number | Float64Array;
+
+/**
+ * storageRows gives the table of StorageLoss, as a copy.
+ * 
+ * Source: KENTUCKY-HAY, ISU-STORAGE, WISC-STORAGE, PURDUE-STORAGE, as the row says
+ * @returns a list of ForageStorageRow
+ */
+export function storageRows(): Array<documents.ForageStorageRow>;
+
+/**
+ * storageLoss gives one end of the printed share of hay that is lost in store. The sources differ: uncovered on the ground 5 to 20 % is lost in nine months in Wisconsin, 25 to 35 % in Iowa, 20 % and more in Kentucky, over half in its worst case. Mouldy hay can make stock sick and cast their young: leave it out of the sum and out of the rack. Hay baled too wet heats and can burn the barn down: feel and measure it in the first weeks.
+ * 
+ * Errors: a *units.ParseError that lists the sources with a figure
+ * 
+ * Note: where print has no upper end, the high end is the printed lower one. That damp hay burns, and what mould does, is from memory.
+ * 
+ * Source: KENTUCKY-HAY, ISU-STORAGE, WISC-STORAGE, PURDUE-STORAGE
+ * 
+ * @param given.kept ; one of inside, inside on rock, inside on ground, covered on pad, covered on ground, uncovered on pad, uncovered on ground, wrapped
+ * @param given.by ; one of kentucky, iowa, wisconsin, wisconsin long, purdue
+ * @param given.end ; one of low, middle, high
+ * @returns Fraction in base units
+ */
+export function storageLoss(given: { kept: "inside" | "inside on rock" | "inside on ground" | "covered on pad" | "covered on ground" | "uncovered on pad" | "uncovered on ground" | "wrapped"; by: "kentucky" | "iowa" | "wisconsin" | "wisconsin long" | "purdue"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * feederRows gives the table of FeederWaste, as a copy.
+ * 
+ * Source: ILL-FEEDERS
+ * @returns a list of ForageFeederRow
+ */
+export function feederRows(): Array<documents.ForageFeederRow>;
+
+/**
+ * feederWaste gives the share of hauled hay that cattle waste at a feeder, by one trial. The trials differ: an open ring wasted 6.1 % in one and 20.5 % in another, and 6 to 20 % or more is the general range. Horned stock and calves can be caught in a feeder: look at what is bought.
+ * 
+ * Errors: a *units.ParseError that lists the trials with a figure of the feeder
+ * 
+ * Note: the caution is from memory, without a source read.
+ * 
+ * Source: ILL-FEEDERS
+ * 
+ * @param given.feeder ; one of cone, ring, trailer, cradle, sheeted, poly, none
+ * @param given.by ; one of buskirk, oklahoma, bell
+ * @returns Fraction in base units
+ */
+export function feederWaste(given: { feeder: "cone" | "ring" | "trailer" | "cradle" | "sheeted" | "poly" | "none"; by: "buskirk" | "oklahoma" | "bell" }): number;
+
+/**
+ * wasteShare returns the share of the hay that disappears which is waste.
+ * 
+ * Formula: wasted / gone
+ * 
+ * Note: what is eaten is the rest. The printed shares are means of single animals and differ from this by up to half a point.
+ * 
+ * Source: ILL-FEEDERS
+ * 
+ * @param given.wasted hay wasted by one animal in a day, the source takes lb/day; 0 to gone
+ * @param given.gone hay that disappears for one animal in a day, the source takes lb/day; > 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function wasteShare(given: { wasted: Scalar; gone: Scalar }): number;
+export function wasteShare(given: { wasted: Values; gone: Values }): number | Float64Array;
+
+/**
+ * rainLoss returns the share of the dry matter that cut grass, near the dryness for baling, loses when it is rained on.
+ * 
+ * Method: bermudagrass -0.0081 X² + 0.83 X + 0.49, orchardgrass -0.018 X² + 2.39 X + 10.29, with X the rain in mm and the result in g/kg
+ * 
+ * Errors: a *units.RangeError beside the value where the curve has passed its top (51 mm, 66 mm): more rain does not give dry matter back
+ * 
+ * Note: the units are not printed with the equations: mm and g/kg are the likely ones, and so the figure is derived. Wetter swaths lose less. Quality falls as well.
+ * 
+ * Source: AGRONJ-97-604 figure 1, units ours
+ * 
+ * @param given.rain rain on the swath, the source takes mm; >= 0
+ * @param given.grass which grass; one of bermudagrass, orchardgrass
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function rainLoss(given: { rain: Scalar; grass: "bermudagrass" | "orchardgrass" }): number;
+export function rainLoss(given: { rain: Values; grass: Words<"bermudagrass" | "orchardgrass"> }): number | Float64Array;
+
+/**
+ * wasteCost tells what hay wasted at a feeder costs: a bale, and all of them, each bale's cost rounded to hundredths before they are added up.
+ * 
+ * Errors: a domain error where weight or number is below 0, or the share is not from 0 to 100 %
+ * 
+ * Source: ILL-FEEDERS
+ * 
+ * @param given.bale 
+ * @param given.waste 
+ * @param given.price 
+ * @param given.bales 
+ * @returns ForageWastedHay
+ */
+export function wasteCost(given: { bale: Scalar; waste: Scalar; price: string; bales: number }): documents.ForageWastedHay;
+
+/**
+ * nutrientCost tells what so much of a nutrient costs in a feed, from the feed's price and its content, so that feeds can be compared. Content and price are of the same feed: both as it lies, or both dry.
+ * 
+ * Errors: a domain error where the content is not above 0 and up to 100 %, or the mass is below 0
+ * 
+ * Source: NDSU-COST
+ * 
+ * @param given.price 
+ * @param given.content 
+ * @param given.per 
+ * @returns a text
+ */
+export function nutrientCost(given: { price: string; content: Scalar; per: Scalar }): string;
+
+/**
+ * hayFertility tells what nutrients bought hay brings onto the land it is fed on, 40 lb of nitrogen, 13 of phosphorus and 50 of potassium in a short ton, and what they would cost as fertiliser. The source does not say whether the last two are elements or oxides: give the prices of what its table, or yours, means. It is worth that only where the ground lacks them and the dung is spread as stock move; none of the nitrogen that is lost as gas or to water is taken off. Rules on nutrients near water come first.
+ * 
+ * Errors: a domain error where the hay is below 0 or not a number; an error where the prices are of two currencies
+ * 
+ * Source: OHIO-HAY-2010
+ * 
+ * @param given.hay 
+ * @param given.nitrogen 
+ * @param given.phosphorus 
+ * @param given.potassium 
+ * @returns ForageFertility
+ */
+export function hayFertility(given: { hay: Scalar; nitrogen: string; phosphorus: string; potassium: string }): documents.ForageFertility;
+
+/**
+ * headDayCost tells what feed costs for one animal in a day.
+ * 
+ * Errors: a domain error where head or days are not above 0
+ * 
+ * Source: ALABAMA-HAY
+ * 
+ * @param given.total 
+ * @param given.head 
+ * @param given.days 
+ * @returns a text
+ */
+export function headDayCost(given: { total: string; head: number; days: Scalar }): string;
+
+/**
+ * rent tells what the rent of the land that feeds an animal comes to, at so much for an area.
+ * 
+ * Errors: a domain error where the area is below 0, or the area of the price not above 0
+ * 
+ * Source: NDSU-RENT
+ * 
+ * @param given.area 
+ * @param given.rent 
+ * @param given.per 
+ * @returns a text
+ */
+export function rent(given: { area: Scalar; rent: string; per: Scalar }): string;
+
+/**
+ * bloatRisk tells whether the share of legume in a stand raises the risk of bloat for cattle, sheep and goats on it. Bloat kills within hours. A low class is not a safe stand: hungry stock, young or wet legume and a sudden change of feed bring bloat on less, and the printed threshold is one body's rule. Fill stock with hay before a first turn-in onto legume, look at them often, and ask a vet about prevention beforehand; a swollen left flank is a case for the vet at once. The kind of legume counts as well: trefoil and sainfoin hold tannins and are said not to bloat, alfalfa and clovers do: see BloatOf. For one or two days after a hard frost legumes bloat more (BEEF-FROST).
  * 
  * Table: raised where more than 50 % of the stand is legume (the source does not say whether by mass or by cover), else low
  * 
@@ -111,12 +687,130 @@ export function peakGrowth(given: { mean: Values; meanToPeak: number | Column })
  * 
  * Note: what brings bloat on and what to do about it, beyond the threshold and the kinds of legume, is common practice from memory, without a source read.
  * 
- * Source: UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume
+ * Source: UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume; BEEF-FROST for the frost
  * 
  * @param given.legume 
  * @returns a word: forage.Bloat
  */
 export function bloatRisk(given: { legume: Scalar }): "low" | "raised";
+
+/**
+ * bloatPlants gives the table of BloatOf, as a copy.
+ * 
+ * Source: ALBERTA-BLOAT
+ * @returns a list of ForageBloatPlant
+ */
+export function bloatPlants(): Array<documents.ForageBloatPlant>;
+
+/**
+ * bloatOf gives how ready a plant is to bloat cattle, sheep and goats. The risk is highest before bud and falls as a plant grows old; it falls much from 15 to 20 % of bloom on (ALBERTA-BLOAT). Young green cereals, brassicas and pulses can bloat as well as legumes of pasture. What BloatRisk says of hungry stock, hay beforehand and the vet holds.
+ * 
+ * Errors: a *units.ParseError that lists the plants
+ * 
+ * Source: ALBERTA-BLOAT; FORAGEBEEF-BLOAT gives the same of trefoil, sainfoin and cicer milkvetch
+ * 
+ * @param given.plant 
+ * @returns a word: forage.BloatTendency
+ */
+export function bloatOf(given: { plant: string }): "none" | "possible" | "moderate" | "high";
+
+/**
+ * tetanyRatio returns potassium over calcium and magnesium together, in equivalents, of a feed.
+ * 
+ * Empirical: potassium * 255.74 / (calcium*499.00 + magnesium*822.64)
+ * 
+ * Note: what the ratio means for stock is told by TetanyRisk.
+ * 
+ * Source: MANITOBA-TETANY for the equivalents in a kilogram of 1 %; RAHMAN-2022 for the ratio
+ * 
+ * @param given.potassium of the dry matter, the source takes %; 0 to 100
+ * @param given.calcium of the dry matter, the source takes %; > 0 and <= 100
+ * @param given.magnesium of the dry matter, the source takes %; > 0 and <= 100
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function tetanyRatio(given: { potassium: Scalar; calcium: Scalar; magnesium: Scalar }): number;
+export function tetanyRatio(given: { potassium: Values; calcium: Values; magnesium: Values }): number | Float64Array;
+
+/**
+ * tetanyRisk tells whether a feed raises the risk of grass tetany. Grass tetany kills quickly, mostly older cows in early milk on lush spring grass. A low class is no promise: of 4,658 animals on feed under the ratio of 2.2 some 0.77 % had it, of 1,908 above it 6.66 %. Where the class is raised, ask a vet or an adviser before turn-in about magnesium in the mineral, which has to be eaten every day to help; an animal that staggers, twitches or lies kicking is a case for the vet at once. The figures of a stand come from a laboratory.
+ * 
+ * Table: raised where TetanyRatio is above 2.2, or magnesium not above 0.2 % of the dry matter
+ * 
+ * Errors: those of TetanyRatio
+ * 
+ * Note: which stock and which season suffer, and what an animal looks like, is common practice from memory, without a source read.
+ * 
+ * Source: RAHMAN-2022 and MANITOBA-TETANY the ratio; OHIO-TETANY magnesium
+ * 
+ * @param given.potassium 
+ * @param given.calcium 
+ * @param given.magnesium 
+ * @returns a word: forage.Tetany
+ */
+export function tetanyRisk(given: { potassium: Scalar; calcium: Scalar; magnesium: Scalar }): "low" | "raised";
+
+/**
+ * endophyteLoss returns what steers on tall fescue gain less in a day for the share of its plants that carry the toxic fungus.
+ * 
+ * Formula: 0.045 * infected / 0.1
+ * 
+ * Note: a straight line through many trials; in eleven others gains were 30 to 100 % lower, and clover at 25 to 30 % of the stand changes the slope (OSU-ENDOPHYTE). In winter the same fungus can cost feet, ears and tails, and pregnant mares must be kept off: ask a vet. A laboratory counts infected tillers.
+ * 
+ * Source: OSU-ENDOPHYTE 45 g a day for each 10 %; the harm in winter and to mares is from memory
+ * 
+ * @param given.infected plants that carry the fungus, the source takes %; 0 to 100
+ * @returns LiveGain in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function endophyteLoss(given: { infected: Scalar }): number;
+export function endophyteLoss(given: { infected: Values }): number | Float64Array;
+
+/**
+ * heightRows gives the table of GrazingHeight, as a copy.
+ * 
+ * Source: UGA-HEIGHTS, LULING-STICK, UMAINE-STICK, TENNESSEE-NATIVE, WSU-HEIGHTS, SRUC-SHEEPNET, MIDDLE-PARK, CORNELL-INTENSIVE, as the row says
+ * @returns a list of ForageHeightRow
+ */
+export function heightRows(): Array<documents.ForageHeightRow>;
+
+/**
+ * grazingHeight gives one end of a printed height at which stock go onto a crop or come off it. The sources differ: bermudagrass is left at 1 to 2 in by Georgia and at 3 in by the Texas stick, switchgrass is begun at 18 to 22 in by the one and 12 in by the other. Common practice, without a source that we could find, leaves no less than 3 in and rather 4 to 6. Sorghum and sudangrass have heights below which they kill: PrussicRisk goes before these.
+ * 
+ * Errors: a *units.ParseError that lists the crops of the source
+ * 
+ * Source: UGA-HEIGHTS, LULING-STICK, UMAINE-STICK, TENNESSEE-NATIVE, WSU-HEIGHTS, SRUC-SHEEPNET, MIDDLE-PARK, CORNELL-INTENSIVE
+ * 
+ * @param given.crop 
+ * @param given.by ; one of georgia, luling, maine, tennessee, washington, scotland, middle park, cornell
+ * @param given.moment ; one of begin, end
+ * @param given.end ; one of low, middle, high
+ * @returns Height in base units
+ */
+export function grazingHeight(given: { crop: string; by: "georgia" | "luling" | "maine" | "tennessee" | "washington" | "scotland" | "middle park" | "cornell"; moment: "begin" | "end"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * yieldRows gives the table of CropYield, as a copy.
+ * 
+ * Source: PSU-MONTHS, KENTUCKY-FEEDS, NRCS-BRYAN-528, MISSOURI-NATIVE, as the row says
+ * @returns a list of ForageYieldRow
+ */
+export function yieldRows(): Array<documents.ForageYieldRow>;
+
+/**
+ * cropYield gives what a crop grows in a year, also of crops that are no row of Pastures.
+ * 
+ * Errors: a *units.ParseError that lists the crops
+ * 
+ * Note: dry matter, but hay as it lies of Missouri and of NRCS-BRYAN-528.
+ * 
+ * Source: PSU-MONTHS, KENTUCKY-FEEDS, NRCS-BRYAN-528, MISSOURI-NATIVE
+ * 
+ * @param given.crop 
+ * @param given.end ; one of low, middle, high
+ * @returns Yield in base units
+ */
+export function cropYield(given: { crop: string; end: "low" | "middle" | "high" }): number;
 
 /**
  * available returns the dry matter that stands above the height to be left.
@@ -191,6 +885,8 @@ export function plateAvailable(given: { height: Values; residual: Values; densit
  * 
  * Formula: (dry - plate) / (fresh - plate)
  * 
+ * Note: dry until the weight stands still. An oven: 140 °F for a day at least (TAMU-1646), or 80 °C for 12 hours and then by 2 hours (MLA-CUTS). A microwave oven: half a pound with a cup of water beside it, 3 minutes and then by 1 (UMAINE-DRYING), or 5 and then by 3 with 100 ml (NSW-PASTURE). Never leave the water out or the oven alone, stop at the first smell of scorching: a sample that is dry already can char and burn. That last is common practice, without a source read.
+ * 
  * Source: UMAINE-DRYING formula as printed beside the example
  * 
  * @param given.fresh plate and sample before drying, the source takes oz; > plate
@@ -203,9 +899,102 @@ export function dryMatterContent(given: { fresh: Scalar; dry: Scalar; plate: Sca
 export function dryMatterContent(given: { fresh: Values; dry: Values; plate: Values }): number | Float64Array;
 
 /**
+ * nitrateAs returns an amount of nitrate told in another form.
+ * 
+ * Method: 1 part of nitrogen is 4.43 parts of nitrate and 7.2162 of potassium nitrate
+ * 
+ * Note: the same feed is 1,000 ppm in one form and 4,430 in the other, and a wrong reading can kill: look for the form on the laboratory's sheet.
+ * 
+ * Source: NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162
+ * 
+ * @param given.amount as the laboratory tells it, the source takes ppm; >= 0
+ * @param given.from the form in which it is told; one of nitrogen, ion, potassium
+ * @param given.to the form wanted; one of nitrogen, ion, potassium
+ * @returns Concentration in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function nitrateAs(given: { amount: Scalar; from: "nitrogen" | "ion" | "potassium"; to: "nitrogen" | "ion" | "potassium" }): number;
+export function nitrateAs(given: { amount: Values; from: Words<"nitrogen" | "ion" | "potassium">; to: Words<"nitrogen" | "ion" | "potassium"> }): number | Float64Array;
+
+/**
+ * nitrateSteps gives the scales of nitrate in feed, as a copy.
+ * 
+ * Source: CLEMSON-NITRATE, DAIRYLAND-NITRATE, SERVITECH-NITRATE, OKLAHOMA-NITRATE, MANITOBA-NITRATE, as the row says
+ * @returns a list of ForageNitrateStep
+ */
+export function nitrateSteps(): Array<documents.ForageNitrateStep>;
+
+/**
+ * nitrateClass gives the class of nitrate in the dry matter of a feed by one scale. Nitrate kills within hours and makes pregnant stock cast their young. The scales differ: half of the ration for pregnant stock begins at 700 ppm of nitrogen by one laboratory and at 1,000 by another; brassicas, small grains, sorghums, millets and weeds after drought, frost or much nitrogen are the common cases (in one survey 48 % of fresh brassicas were over the line, SARE-NITRATE). Send a sample to a laboratory before such a crop is grazed, never turn hungry stock onto it, reckon with the nitrate of the water too (see herd.WaterQuality), and let a vet or an adviser decide. The scales are for cattle that are well; lower limits hold for those that are weak, small, stressed or hungry.
+ * 
+ * Note: an amount on a limit is taken into the stricter class: ours. Oklahoma's limits in the three forms do not convert into each other, so that its limit in the form of the amount is used.
+ * 
+ * Errors: a domain error where the amount is below 0 or not a number; a *units.ParseError for a form or a scale that is none
+ * 
+ * Source: CLEMSON-NITRATE, DAIRYLAND-NITRATE, SERVITECH-NITRATE, OKLAHOMA-NITRATE, MANITOBA-NITRATE, as the scale says
+ * 
+ * @param given.amount 
+ * @param given.form ; one of nitrogen, ion, potassium
+ * @param given.scale ; one of clemson, dairyland, servitech, oklahoma, manitoba
+ * @returns a word: forage.NitrateLevel
+ */
+export function nitrateClass(given: { amount: Scalar; form: "nitrogen" | "ion" | "potassium"; scale: "clemson" | "dairyland" | "servitech" | "oklahoma" | "manitoba" }): "safe" | "pregnant limited" | "limited" | "pregnant none" | "toxic" | "normal" | "above normal" | "very low" | "low" | "medium" | "high" | "very high" | "extreme" | "moderately safe" | "dangerous";
+
+/**
+ * nitrateRation gives the largest share of a ration's dry matter that a feed with so much nitrate may be, by one scale. It is an upper bound from print and no promise: the cautions of NitrateClass hold. Mix the feed through, so that no animal picks its own share, and let stock get used to it over a week or two.
+ * 
+ * Errors: those of NitrateClass; an error where the scale tells no share for the class, as Oklahoma and Manitoba for any and Servitech from 2,100 ppm on
+ * 
+ * Source: CLEMSON-NITRATE, DAIRYLAND-NITRATE (its "less than half" is given as half), SERVITECH-NITRATE; MANITOBA-NITRATE for getting used to it
+ * 
+ * @param given.amount 
+ * @param given.form ; one of nitrogen, ion, potassium
+ * @param given.scale ; one of clemson, dairyland, servitech, oklahoma, manitoba
+ * @param given.stock ; one of none, young
+ * @param given.end ; one of low, middle, high
+ * @returns Fraction in base units
+ */
+export function nitrateRation(given: { amount: Scalar; form: "nitrogen" | "ion" | "potassium"; scale: "clemson" | "dairyland" | "servitech" | "oklahoma" | "manitoba"; stock: "none" | "young"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * nitrateDilution returns the share of a mixture that a feed high in nitrate may be, so that the mixture holds no more than wanted.
+ * 
+ * Formula: (wanted - low) / (high - low)
+ * 
+ * Note: the laboratory that prints the sum mixes down to 1,500 ppm of nitrogen for cattle. It is true of what is mixed through, not of two bales side by side. The cautions of NitrateClass hold.
+ * 
+ * Source: AMAG-NITRATE
+ * 
+ * @param given.high of the feed high in nitrate, the source takes ppm; > low
+ * @param given.low of the feed it is mixed with, in the same form, the source takes ppm; >= 0
+ * @param given.wanted of the mixture, the source takes ppm; low to high
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function nitrateDilution(given: { high: Scalar; low: Scalar; wanted: Scalar }): number;
+export function nitrateDilution(given: { high: Values; low: Values; wanted: Values }): number | Float64Array;
+
+/**
+ * nitrateFeed returns how much dry matter of a feed brings an animal the load of nitrate that one laboratory calls safe, 1 g of nitrogen in it for 100 lb of weight and day.
+ * 
+ * Empirical: weight / 100 / (nitrogen / 1000)
+ * 
+ * Note: water can bring as much again. The cautions of NitrateClass hold.
+ * 
+ * Source: DAIRYLAND-NITRATE
+ * 
+ * @param given.nitrogen nitrate of the dry matter, told as nitrogen, the source takes ppm; > 0
+ * @param given.weight live weight of one animal, the source takes lb; > 0
+ * @returns Demand in base units (the source gives kg/day)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function nitrateFeed(given: { nitrogen: Scalar; weight: Scalar }): number;
+export function nitrateFeed(given: { nitrogen: Values; weight: Values }): number | Float64Array;
+
+/**
  * pastures gives the rows of the library, as copies of the caller's own. Where a density row and a growth row are put together in one pasture, the pairing is ours and the row's note says which growth row it is.
  * 
- * Source: UMAINE-STICK densities; UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK heights; PSU-MONTHS yields and shares; ours: pairing and ceiling, as no source joins them
+ * Source: UMAINE-STICK densities; UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET heights; PSU-MONTHS yields and shares; UKY-BLOAT, OSU-ENDOPHYTE dangers; ours: pairing and ceiling, as no source joins them
  * @returns a list of ForagePasture
  */
 export function pastures(): Array<documents.ForagePasture>;
@@ -239,7 +1028,7 @@ export function densityOf(given: { pasture: string; condition: "fair" | "good" |
  * 
  * Table: mean ruler height at turn-in, by row
  * 
- * Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK
+ * Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET
  * 
  * @param given.pasture 
  * @param given.end ; one of low, middle, high
@@ -254,7 +1043,7 @@ export function turnInOf(given: { pasture: string; end: "low" | "middle" | "high
  * 
  * Note: common practice, without a source that we could find, never leaves less than 3 in and rather 4 to 6: more than most of the printed figures.
  * 
- * Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK
+ * Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET
  * 
  * @param given.pasture 
  * @param given.end ; one of low, middle, high
@@ -287,6 +1076,586 @@ export function yieldOf(given: { pasture: string; of: "low" | "medium" | "high" 
  * @returns Fraction in base units
  */
 export function shareOf(given: { pasture: string; month: number }): number;
+
+/**
+ * plateCover returns the dry matter of a stand by the line of a plate meter.
+ * 
+ * Formula: height * slope + intercept
+ * 
+ * Note: lines belong to a meter, a pasture and a season: printed slopes run from 250 to 800 kg/ha/cm (PlateEquations), in one place by two to three times between winter and summer, where the relation bends as well (MICHELL-1982). Forcing a line through zero makes its fit look better than it is (DILLARD-2016). A line of your own is CalibratePlate.
+ * 
+ * Source: DARD-PLATE for the form
+ * 
+ * @param given.height mean compressed height, the source takes cm; >= 0
+ * @param given.slope dry matter for each unit of compressed height, the source takes kg/ha/cm; >= 0
+ * @param given.intercept dry matter of the line at no height, the source takes kg/ha; any
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function plateCover(given: { height: Scalar; slope: Scalar; intercept: Scalar }): number;
+export function plateCover(given: { height: Values; slope: Values; intercept: Values }): number | Float64Array;
+
+/**
+ * countedCover returns the dry matter of a stand from the counter of a plate meter that adds up its readings.
+ * 
+ * Formula: (closing - opening) / readings * perCount + offset
+ * 
+ * Note: DARD-PLATE prints 158 a count and 330 beside it, up to 40 readings in a W. Some meters count half centimetres, so 158 a count is not 158 a centimetre: take the pair that belongs to the meter.
+ * 
+ * Source: DARD-PLATE
+ * 
+ * @param given.opening the counter before the walk; >= 0
+ * @param given.closing the counter after it; >= opening
+ * @param given.readings how often the plate was set down; >= 1
+ * @param given.perCount dry matter for each count of the mean, the source takes kg/ha; >= 0
+ * @param given.offset dry matter where the mean is nothing, the source takes kg/ha; any
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function countedCover(given: { opening: number; closing: number; readings: number; perCount: Scalar; offset: Scalar }): number;
+export function countedCover(given: { opening: number | Column; closing: number | Column; readings: number | Column; perCount: Values; offset: Values }): number | Float64Array;
+
+/**
+ * plateEquations gives the table of published slopes, as a copy. No intercept is printed with any of them.
+ * 
+ * Source: ours: a collection, each slope with its source on its row
+ * @returns a list of ForagePlateEquation
+ */
+export function plateEquations(): Array<documents.ForagePlateEquation>;
+
+/**
+ * plateSlope gives a published slope of plate meters.
+ * 
+ * Table: dry matter for each unit of compressed height, by row
+ * 
+ * Errors: a *units.ParseError that lists the rows
+ * 
+ * Note: single places strayed from one line by 753 kg/ha, means of twenty by 155 (RAYBURN-1998). Calibration shifts with the week and the place, by species of cool-season grass it did not in one test (FERRARO-2012). On bunchgrass r² was 0.21 to 0.51 (BUNCHGRASS-2009).
+ * 
+ * Source: TEAGASC-PLATE, MICHELL-1982, RAYBURN-1998
+ * 
+ * @param given.equation 
+ * @returns PlateDensity in base units
+ */
+export function plateSlope(given: { equation: string }): number;
+
+/**
+ * prussicHeights gives the least heights for grazing, as a copy.
+ * 
+ * Source: NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, KSTATE-SORGHUM, AGPROUD-FROST, DROVERS-FROST, as the row says
+ * @returns a list of ForagePrussicHeightRow
+ */
+export function prussicHeights(): Array<documents.ForagePrussicHeightRow>;
+
+/**
+ * prussicWaits gives the days to wait after a frost, as a copy.
+ * 
+ * Source: NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, AGPROUD-FROST, AGPROUD-PRUSSIC, DROVERS-FROST, as the row says
+ * @returns a list of ForagePrussicWaitRow
+ */
+export function prussicWaits(): Array<documents.ForagePrussicWaitRow>;
+
+/**
+ * prussicHeight gives the least height at which a crop may be grazed, by one source. The sources differ by half: 15 to 30 in for a cross. PrussicRisk takes the highest of them, and its cautions hold.
+ * 
+ * Errors: a *units.ParseError that lists the sources with a figure of the crop
+ * 
+ * Source: NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, KSTATE-SORGHUM, AGPROUD-FROST, DROVERS-FROST, as the source says
+ * 
+ * @param given.crop ; one of sudangrass, sorghum, sorghum sudangrass
+ * @param given.by ; one of nebraska, illinois, kansas, press, dairy, drovers
+ * @param given.end ; one of low, middle, high
+ * @returns Height in base units
+ */
+export function prussicHeight(given: { crop: "sudangrass" | "sorghum" | "sorghum sudangrass"; by: "nebraska" | "illinois" | "kansas" | "press" | "dairy" | "drovers"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * prussicWait gives the days from a frost to grazing, by one source. The sources differ by three times: 5 to 14 days after a killing frost, and they call a frost killing at 24 or at 28 °F. PrussicDaysLeft takes the longest wait, and the cautions of PrussicRisk hold. Each new frost starts the wait again.
+ * 
+ * Errors: a *units.ParseError that lists the sources with a figure for the frost
+ * 
+ * Source: NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, AGPROUD-FROST, AGPROUD-PRUSSIC, DROVERS-FROST, as the source says
+ * 
+ * @param given.frost ; one of light, killing
+ * @param given.by ; one of nebraska, illinois, kansas, press, dairy, drovers
+ * @param given.end ; one of low, middle, high
+ * @returns Days in base units
+ */
+export function prussicWait(given: { frost: "light" | "killing"; by: "nebraska" | "illinois" | "kansas" | "press" | "dairy" | "drovers"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * prussicDaysLeft returns how many more days stock stay off a frosted crop that makes prussic acid, by the longest printed wait.
+ * 
+ * Formula: max(14-since, 0)
+ * 
+ * Note: each new frost starts the wait again. The cautions of PrussicRisk hold.
+ * 
+ * Source: DROVERS-FROST 14 days; AGPROUD-FROST the same; shorter ones are rows of PrussicWaits
+ * 
+ * @param given.since since the last frost, light or killing, the source takes days; >= 0
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function prussicDaysLeft(given: { since: Scalar }): number;
+export function prussicDaysLeft(given: { since: Values }): number | Float64Array;
+
+/**
+ * prussicRisk tells whether a crop that makes prussic acid stands too low or too shortly after a frost to be grazed, by the strictest printed figures. Prussic acid kills within minutes. A lower class is not a safe crop: young shoots, wilted or drought-struck leaves and regrowth from the base after a frost are the worst, whatever the rest of the stand measures. Keep stock off on nights when frost is likely, never turn hungry stock onto such a crop, have it tested where there is any doubt, and ask a vet or an adviser; an animal that gasps or falls is a case for the vet at once.
+ * 
+ * Table: frosted where fewer than 14 days have gone by since the last frost; short where the stand is below 18 in (sudangrass), 24 in (sorghum) or 30 in (their crosses); else lower
+ * 
+ * Errors: a domain error where height or days are below 0 or not a number; a *units.ParseError for a crop that is none
+ * 
+ * Note: for a stand that has had no frost give 14 days or more. Sorghum is the most dangerous of the three and yet its highest printed height is below that of the crosses, so that its row is no lesser caution.
+ * 
+ * Source: NEBRASKA-PRUSSIC, AGPROUD-FROST heights; DROVERS-FROST, AGPROUD-FROST 14 days
+ * 
+ * @param given.crop ; one of sudangrass, sorghum, sorghum sudangrass
+ * @param given.height 
+ * @param given.since 
+ * @returns a word: forage.Prussic
+ */
+export function prussicRisk(given: { crop: "sudangrass" | "sorghum" | "sorghum sudangrass"; height: Scalar; since: Scalar }): "lower" | "short" | "frosted";
+
+/**
+ * cyanideClass gives the class of prussic acid, HCN, that a laboratory found in a feed. The gas leaves a sample on its way: ask the laboratory how to send it. The cautions of PrussicRisk hold.
+ * 
+ * Table: toxic over 500 ppm of the dry matter, or 200 ppm of the feed as it lies; deadly over 0.1 % of the dry matter; the second limit is not told for feed as it lies
+ * 
+ * Errors: a domain error where the amount is below 0 or not a number; a *units.ParseError for a basis that is none
+ * 
+ * Source: KSTATE-CYANIDE toxic; AGRILIFE-CYANIDE deadly; that gas leaves a sample is from memory
+ * 
+ * @param given.amount 
+ * @param given.basis ; one of dry, as is
+ * @returns a word: forage.Cyanide
+ */
+export function cyanideClass(given: { amount: Scalar; basis: "dry" | "as is" }): "lower" | "toxic" | "deadly";
+
+/**
+ * cherryDose returns the wilted leaves of wild black cherry that can kill a cow or a sheep, from the least to the most printed.
+ * 
+ * Empirical: (0.46 + place/100*(1.82-0.46)) * weight
+ * 
+ * Note: a dose to reckon back from, not one to allow: a fallen limb holds many times as much. Clear limbs out before stock come in, walk the fences after every storm, and call a vet at once where leaves were eaten. Young leaves, and leaves that wilt on the limb, are the worst.
+ * 
+ * Source: MARYLAND-CHERRY; PSU-CHERRY
+ * 
+ * @param given.weight live weight of one animal, the source takes lb; > 0
+ * @param given.place 0 for the least printed dose, 100 for the most, the source takes %; 0 to 100
+ * @returns Mass in base units (the source gives g)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function cherryDose(given: { weight: Scalar; place: Scalar }): number;
+export function cherryDose(given: { weight: Values; place: Values }): number | Float64Array;
+
+/**
+ * alfalfaFibre returns the neutral detergent fibre, NDF, of pure alfalfa as it stands, from the tallest stem and the most mature one.
+ * 
+ * Method: 17.48 + 0.69 H in per cent before buds, 18.70 + 0.69 H in bud, with H the tallest stem in inches
+ * 
+ * Errors: a *units.RangeError beside the value where the height is outside that of the printed pairs: 18 to 32 in before buds, 26 to 32 in bud
+ * 
+ * Note: the two lines are laid through the printed pairs and give all of them to the digit. Not for alfalfa with grass in it. What is made of the crop has more: about 2 points in silage, more in hay (OHIO-PEAQ). It says when to cut, not what is in the barn: a laboratory does.
+ * 
+ * Source: OHIO-FORAGE-2024
+ * 
+ * @param given.height the tallest stem of the sample, the source takes in; > 0
+ * @param given.stage the most mature stem; one of vegetative, bud
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function alfalfaFibre(given: { height: Scalar; stage: "vegetative" | "bud" }): number;
+export function alfalfaFibre(given: { height: Values; stage: Words<"vegetative" | "bud"> }): number | Float64Array;
+
+/**
+ * qualityRows gives the table of Quality, as a copy.
+ * 
+ * Source: OREGON-GRASS, ALBERTA-STAGE, PSU-QUALITY, KENTUCKY-FEEDS, CORNELL-NDF, as the row says
+ * @returns a list of ForageForageRow
+ */
+export function qualityRows(): Array<documents.ForageForageRow>;
+
+/**
+ * quality gives one end of a printed figure of quality of a forage at a stage. Where print says over or under, both ends are that limit, and QualityRows tells it. Two stages of one print can stand the wrong way round: alfalfa in late bud with less fibre than in early bud (ALBERTA-STAGE, other samples). Hay that matters is worth a test in a laboratory.
+ * 
+ * Errors: a *units.ParseError that lists the forages with the figure
+ * 
+ * Source: OREGON-GRASS, ALBERTA-STAGE, PSU-QUALITY, KENTUCKY-FEEDS, CORNELL-NDF
+ * 
+ * @param given.forage 
+ * @param given.figure ; one of protein, neutral fibre, acid fibre, nutrients, digestible
+ * @param given.end ; one of low, middle, high
+ * @returns Fraction in base units
+ */
+export function quality(given: { forage: string; figure: "protein" | "neutral fibre" | "acid fibre" | "nutrients" | "digestible"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * qualityAfter returns a figure of quality of a growing crop after some days.
+ * 
+ * Method: up 0.7 points a day, up 5 a week, down 2.0 a week, up 3.8 a week, down 0.5 a day, in the order of the words
+ * 
+ * Errors: a domain error where the figure would be below 0 or above 100 %
+ * 
+ * Note: straight lines for a few weeks before the first cut, no more. The relative feed value of alfalfa falls by 3 to 5 a day, and by 15 in making haylage or 25 in making hay, with 10 to 20 % of the dry matter (ISU-HARVEST).
+ * 
+ * Source: OMAFRA-NDF 0.7; OHIO-PEAQ 5; IDAHO-BUL-1018 protein and ADF; PRITCHARD-GRASS digestibility
+ * 
+ * @param given.now the figure today, the source takes %; 0 to 100
+ * @param given.drift what changes, and whose figure it is; one of neutral fibre warm, neutral fibre spring, protein, acid fibre, digestible
+ * @param given.days how long the crop grows on, the source takes days; >= 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function qualityAfter(given: { now: Scalar; drift: "neutral fibre warm" | "neutral fibre spring" | "protein" | "acid fibre" | "digestible"; days: Scalar }): number;
+export function qualityAfter(given: { now: Values; drift: Words<"neutral fibre warm" | "neutral fibre spring" | "protein" | "acid fibre" | "digestible">; days: Values }): number | Float64Array;
+
+/**
+ * daysToFibre returns the days until the fibre of standing alfalfa comes to a target.
+ * 
+ * Formula: (target - now) / rate
+ * 
+ * Note: 38 % is the target of pure alfalfa and 50 % of pure grass by CORNELL-NDF, with 10 to 15 % of quality lost on the way to the rack; 0.7 points a day is the most in warm weather (OMAFRA-NDF), 5 a week (OHIO-PEAQ) about the same. Begin before the day: all of the crop has to be cut.
+ * 
+ * Source: definition: the way left over the rate; CORNELL-NDF, OMAFRA-NDF, OHIO-PEAQ for the figures that go in
+ * 
+ * @param given.now NDF today, as from AlfalfaFibre, the source takes %; 0 to target
+ * @param given.target NDF wanted at cutting, the source takes %; 0 to 100
+ * @param given.rate rise of the NDF in a day, the source takes %; > 0 and <= 100
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function daysToFibre(given: { now: Scalar; target: Scalar; rate: Scalar }): number;
+export function daysToFibre(given: { now: Values; target: Values; rate: Values }): number | Float64Array;
+
+/**
+ * gradeSteps gives the grades of hay, as a copy.
+ * 
+ * Source: USDA-HAY-MISSOURI, USDA-HAY-COPY, as the row says
+ * @returns a list of ForageGradeStep
+ */
+export function gradeSteps(): Array<documents.ForageGradeStep>;
+
+/**
+ * gradeOf gives the grade of hay in the US trade by one figure: the relative feed value as a number (see herd.ForageValue), the others in per cent of the dry matter. Print calls the figures approximate and grades by looks as well; a lot can have two grades by two figures. A value on a limit goes into the better grade: ours.
+ * 
+ * Errors: a domain error where the value is below 0, a share above 100 % or no number; an error where print has no grade: fibre NDF over 40, nutrients under 58, protein of alfalfa under 18
+ * 
+ * Source: USDA-HAY-MISSOURI feed value, ADF, protein of grass; USDA-HAY-COPY NDF, nutrients, protein of alfalfa
+ * 
+ * @param given.value 
+ * @param given.by ; one of feed value, acid fibre, neutral fibre, nutrients, protein, grass protein
+ * @returns a word: forage.HayGrade
+ */
+export function gradeOf(given: { value: number; by: "feed value" | "acid fibre" | "neutral fibre" | "nutrients" | "protein" | "grass protein" }): "supreme" | "premium" | "good" | "fair" | "utility" | "low";
+
+/**
+ * crudeProtein returns the crude protein in a mass of feed.
+ * 
+ * Formula: feed * protein
+ * 
+ * Note: put in the feed of a day for the protein of a day. Whether it is enough depends on class and stage: herd.FeedNeed, and an adviser.
+ * 
+ * Source: NDSU-NEWS-15
+ * 
+ * @param given.feed dry matter, the source takes lb; >= 0
+ * @param given.protein crude protein of the dry matter, the source takes %; 0 to 100
+ * @returns Mass in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function crudeProtein(given: { feed: Scalar; protein: Scalar }): number;
+export function crudeProtein(given: { feed: Values; protein: Values }): number | Float64Array;
+
+/**
+ * mixedDigestibility returns the digestibility of a pasture of green and dead herbage.
+ * 
+ * Formula: share*dead + (1-share)*green
+ * 
+ * Note: stock pick the green first and eat better than this mean while they can.
+ * 
+ * Source: definition: the mean by share; VIC-PASTURE for its figures
+ * 
+ * @param given.green digestibility of what is green, the source takes %; 0 to 100
+ * @param given.dead digestibility of what is dead, the source takes %; 0 to 100
+ * @param given.share share of dead herbage, the source takes %; 0 to 100
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function mixedDigestibility(given: { green: Scalar; dead: Scalar; share: Scalar }): number;
+export function mixedDigestibility(given: { green: Values; dead: Values; share: Values }): number | Float64Array;
+
+/**
+ * pastureGrades gives four classes of pasture, as a copy: what to put into MixedDigestibility where nothing was measured.
+ * 
+ * Source: VIC-PASTURE
+ * @returns a list of ForagePastureGrade
+ */
+export function pastureGrades(): Array<documents.ForagePastureGrade>;
+
+/**
+ * meanHeight gives the mean of ruler heights with its confidence interval by Student's t. A reading that is not a number is a gap: it is left out and counted. Walk a W or a zigzag, read every so many steps wherever the foot falls, bare and dense places alike; the ruler stands on the soil, the hand rests on the leaves without pressing them (PSU-YIELD, UGA-STICK: 15 to 20 places; RAYBURN-1998: 15 to 30 keep the mean within about a tenth). The interval knows the scatter of the readings alone, neither a path that keeps to the good grass nor a wrong density.
+ * 
+ * Method: mean, sample standard deviation, deviation ÷ √n as the error, and that × Student's t of n - 1 on both sides
+ * 
+ * Errors: a *units.DomainError for fewer than two readings, for one below 0 or infinite, for a confidence outside 0 to 100 %
+ * 
+ * Source: definition: the mean of a sample and Student's interval
+ * 
+ * @param given.heights 
+ * @param given.confidence 
+ * @returns ForageHeightReadings
+ */
+export function meanHeight(given: { heights: Column; confidence: Scalar }): documents.ForageHeightReadings;
+
+/**
+ * meanPlateHeight gives the mean of heights under a plate with its confidence interval, as MeanHeight does of ruler heights.
+ * 
+ * Errors: as MeanHeight
+ * 
+ * Source: definition: the mean of a sample and Student's interval
+ * 
+ * @param given.heights 
+ * @param given.confidence 
+ * @returns ForagePlateReadings
+ */
+export function meanPlateHeight(given: { heights: Column; confidence: Scalar }): documents.ForagePlateReadings;
+
+/**
+ * meanYield gives the mean of clipped samples with its confidence interval, as MeanHeight does of ruler heights.
+ * 
+ * Errors: as MeanHeight
+ * 
+ * Source: definition: the mean of a sample and Student's interval
+ * 
+ * @param given.yields 
+ * @param given.confidence 
+ * @returns ForageYieldReadings
+ */
+export function meanYield(given: { yields: Column; confidence: Scalar }): documents.ForageYieldReadings;
+
+/**
+ * readingsNeeded returns how many readings bring the mean within a wanted error, from the scatter of the readings so far.
+ * 
+ * Method: the smallest whole n of at least 2 with t(n - 1) × variation ÷ √n no greater than the wanted error, t being Student's for the confidence; above a million readings the normal distribution in t's place
+ * 
+ * Note: the scatter is itself an estimate, poor from a few readings.
+ * 
+ * Source: definition: Student's interval turned round
+ * 
+ * @param given.variation standard deviation as a share of the mean, of a first dozen readings, the source takes %; > 0
+ * @param given.wanted greatest distance of the mean from the true one, as a share of it, the source takes %; > 0
+ * @param given.confidence how often that is to hold, the source takes %; > 0 and < 100
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function readingsNeeded(given: { variation: Scalar; wanted: Scalar; confidence: Scalar }): number;
+export function readingsNeeded(given: { variation: Values; wanted: Values; confidence: Values }): number | Float64Array;
+
+/**
+ * restFromGrowth returns the rest in which a stand comes from the mass left to the mass wanted at a steady growth. Slow growth makes long rest.
+ * 
+ * Formula: (turnIn - leave) / growth
+ * 
+ * Note: where the curve of regrowth is known, DaysToRegrow is nearer the truth. If paddocks will not be ready, add paddocks or feed; if they run ahead, shut some up for hay (MLA-REST). Irrigated ryegrass grazed at its right stage rested 23, 39, 39 and 48 days while it grew 94, 73, 56 and 43 kg/ha a day (PRETORIA-REST).
+ * 
+ * Source: MLA-REST that rest follows growth; PRETORIA-REST rests and growth together; definition: mass over growth
+ * 
+ * @param given.leave dry matter left by the grazing before, the source takes kg/ha; >= 0
+ * @param given.turnIn dry matter at which grazing is to begin, the source takes kg/ha; >= leave
+ * @param given.growth mean daily growth between the two, the source takes kg/ha/day; > 0
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function restFromGrowth(given: { leave: Scalar; turnIn: Scalar; growth: Scalar }): number;
+export function restFromGrowth(given: { leave: Values; turnIn: Values; growth: Values }): number | Float64Array;
+
+/**
+ * restRows gives the table of printed rests, as a copy.
+ * 
+ * Source: ours: a collection, each row with its source
+ * @returns a list of ForageRestRow
+ */
+export function restRows(): Array<documents.ForageRestRow>;
+
+/**
+ * restOf gives one end of a printed rest.
+ * 
+ * Table: rest by situation and season
+ * 
+ * Errors: a *units.ParseError that lists the situations, or the seasons that a situation has
+ * 
+ * Note: sources disagree. Bahiagrass 10 to 20 days (UGA-HEIGHTS) or 28 (IFAS-REST); spring 15 to 21 days in Britain, 15 in New York, 14 in Indiana, 21 in West Virginia; ryegrass at least 20 even in spring in southern Australia. Regrowth can be bitten after 4 to 5 days, so a stay should end before (PROG-LANE); leaves of ryegrass live about 22 days, and rest much beyond it loses leaf to death (WOODWARD-1994).
+ * 
+ * Source: UGA-HEIGHTS, FAS-ROTATION, CORNELL-PLAN, INDIANA-REST, WVU-PADDOCKS, PENNSYLVANIA-GUIDE, OZARKS-DAIRY, MLA-REST, FARMERS-JOURNAL-ROTATION, IFAS-REST, SRUC-SHEEPNET, SRUC-EWES, PRETORIA-REST, as the row says
+ * 
+ * @param given.situation 
+ * @param given.season ; one of spring, summer, autumn, winter, all year
+ * @param given.end ; one of low, middle, high
+ * @returns Days in base units
+ */
+export function restOf(given: { situation: string; season: "spring" | "summer" | "autumn" | "winter" | "all year"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * longestRest gives the longest rest that is printed for a situation over all its seasons: the one that the number of paddocks is planned on.
+ * 
+ * Table: the upper ends of RestRows
+ * 
+ * Errors: a *units.ParseError that lists the situations
+ * 
+ * Note: rest ÷ stay + 1 paddocks for one group (grazing.Paddocks); round up to keep the rest. A winter's rest is not planned on where stock are off the land then.
+ * 
+ * Source: WVU-PADDOCKS plan on the longest rest of the season; each rest as its row says
+ * 
+ * @param given.situation 
+ * @returns Days in base units
+ */
+export function longestRest(given: { situation: string }): number;
+
+/**
+ * leafDays gives one end of the days in which perennial ryegrass puts out a leaf.
+ * 
+ * Table: 9 to 11 days in spring (mean 13 to 16 °C), 8 to 10 in summer (18 to 20), 8 to 12 in autumn (14 to 20), 11 to 15 in winter (10 to 13), Northland, New Zealand
+ * 
+ * Errors: a *units.ParseError that lists the seasons
+ * 
+ * Note: a rotation is these days times the leaves wanted (rainfall.RotationDays): graze at two to three leaves, since the fourth is the death of the first. Third- leaf grazing grew 1.1 t/ha a year more than second-leaf in irrigated Canterbury. Tall fescue and ryegrass keep three live leaves (MISSOURI-M185).
+ * 
+ * Source: DAIRYNZ-LEAF
+ * 
+ * @param given.season ; one of spring, summer, autumn, winter, all year
+ * @param given.end ; one of low, middle, high
+ * @returns Days in base units
+ */
+export function leafDays(given: { season: "spring" | "summer" | "autumn" | "winter" | "all year"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * growthCurves gives the rows of growth by month beyond those of Pastures, as a copy.
+ * 
+ * Source: ours: a collection, each row with its source
+ * @returns a list of ForageGrowthCurve
+ */
+export function growthCurves(): Array<documents.ForageGrowthCurve>;
+
+/**
+ * curveShare gives the share of the year's growth that a row of GrowthCurves has in a month.
+ * 
+ * Table: shares by row and month
+ * 
+ * Errors: a *units.ParseError that lists the rows; an error for a month that is none
+ * 
+ * Note: print differs by place: half of the season's yield in the first two of six months in New York (CORNELL-SEASON), over three quarters before June in Nebraska (UNL-G1908), four fifths by July in North Dakota (NDSU-SPRING), three fifths by June in Ohio (OHIO-PASTURE).
+ * 
+ * Source: ND-CURVE, COLORADO-CURVES, PSU-MONTHS, as the row says
+ * 
+ * @param given.curve 
+ * @param given.month 
+ * @returns Fraction in base units
+ */
+export function curveShare(given: { curve: string; month: number }): number;
+
+/**
+ * seasonCurves gives the rows of growth by season, of New Zealand, as a copy.
+ * 
+ * Source: NZ-SEASONS
+ * @returns a list of ForageSeasonCurve
+ */
+export function seasonCurves(): Array<documents.ForageSeasonCurve>;
+
+/**
+ * seasonShare gives the share of the year's growth that a place of SeasonCurves has in a season.
+ * 
+ * Table: shares by place and season; the whole for AllYear
+ * 
+ * Errors: a *units.ParseError that lists the places, or the seasons
+ * 
+ * Note: how it is cut counts as much as where: in South Taranaki spring had 36 % cut every two weeks, 46 % cut every four (BAARS-1982).
+ * 
+ * Source: NZ-SEASONS
+ * 
+ * @param given.place 
+ * @param given.season ; one of spring, summer, autumn, winter, all year
+ * @returns Fraction in base units
+ */
+export function seasonShare(given: { place: string; season: "spring" | "summer" | "autumn" | "winter" | "all year" }): number;
+
+/**
+ * growthRows gives the table of measured daily growth, as a copy.
+ * 
+ * Source: ours: a collection, each figure with its source on its row
+ * @returns a list of ForageGrowthRow
+ */
+export function growthRows(): Array<documents.ForageGrowthRow>;
+
+/**
+ * dailyGrowth gives a measured daily growth.
+ * 
+ * Table: growth by place and time
+ * 
+ * Errors: a *units.ParseError that lists the places, or the times of the place
+ * 
+ * Note: of Ohio's weekly figures some ran together in the archived text; where they part is ours. Growth of one week differs by half from the mean of five years: a table is a guide, MeanGrowth of your own two covers is the answer.
+ * 
+ * Source: OSU-PLATE, IRELAND-GROWTH, SIDDC-COVER, BROUGHAM-1955, NI-GROWTH, FAS-ROTATION, as the row says
+ * 
+ * @param given.place 
+ * @param given.when 
+ * @returns Growth in base units
+ */
+export function dailyGrowth(given: { place: string; when: string }): number;
+
+/**
+ * stockpile returns the dry matter that tall fescue grows from late summer on for winter, by the nitrogen given.
+ * 
+ * Method: 1747 + 15 N in a wet year, 672 + 19 N in a dry one, in lb/ac
+ * 
+ * Note: the equations miss single plots by 235 and 202 lb/ac. Other print: up to 2,800 lb/ac by mid-November in the Midwest, 30 % more with nitrogen early in August than late, the first 40 lb of it earning most, more than twice what the next do; in Virginia 3,920 kg/ha kept from June on and 840 from September, with 9.4 and 11.3 % protein (RAYBURN-1979). Frozen or wet stockpile on steep ground is no place for heavy stock, and fescue may carry the fungus of EndophyteLoss.
+ * 
+ * Source: SINGER-2003
+ * 
+ * @param given.nitrogen nitrogen given as growth begins to be kept, the source takes lb/ac; >= 0; 0 to 100 [SINGER-2003]
+ * @param given.trial which year; one of wet, dry
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function stockpile(given: { nitrogen: Scalar; trial: "wet" | "dry" }): number;
+export function stockpile(given: { nitrogen: Values; trial: Words<"wet" | "dry"> }): number | Float64Array;
+
+/**
+ * responseRows gives the table of NitrogenResponse, as a copy.
+ * 
+ * Source: SINGER-2003, BRINK-CASLER, KENTUCKY-STOCKPILE, NOBLE-PERMANENT, as the row says
+ * @returns a list of ForageResponseRow
+ */
+export function responseRows(): Array<documents.ForageResponseRow>;
+
+/**
+ * nitrogenResponse gives the extra dry matter that nitrogen brings, by one source. The sources run from 15 to 30 times the mass of the nitrogen, each for the amounts it tried; above them it is less. Rules on nitrogen near water, and a soil test, come first. Much nitrogen before drought or frost can bring nitrate: see NitrateClass.
+ * 
+ * Errors: a domain error where the nitrogen is below 0 or not a number; a *units.ParseError for a source that is none
+ * 
+ * Source: SINGER-2003, BRINK-CASLER, KENTUCKY-STOCKPILE, NOBLE-PERMANENT
+ * 
+ * @param given.nitrogen 
+ * @param given.by ; one of iowa wet, iowa dry, wisconsin less, wisconsin more, kentucky, oklahoma
+ * @param given.end ; one of low, middle, high
+ * @returns Yield in base units
+ */
+export function nitrogenResponse(given: { nitrogen: Scalar; by: "iowa wet" | "iowa dry" | "wisconsin less" | "wisconsin more" | "kentucky" | "oklahoma"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * fertilizer returns the fertiliser that holds so much of a nutrient.
+ * 
+ * Formula: nutrient / content
+ * 
+ * Source: NOBLE-PERMANENT
+ * 
+ * @param given.nutrient nutrient wanted, the source takes lb/ac; >= 0
+ * @param given.content share of the nutrient in the fertiliser, 46 for nitrogen in urea, the source takes %; > 0 and <= 100
+ * @returns Dressing in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function fertilizer(given: { nutrient: Scalar; content: Scalar }): number;
+export function fertilizer(given: { nutrient: Values; content: Values }): number | Float64Array;
 
 /**
  * usableShare returns the share of the available forage that stock eat during one stay on a piece of land; the rest of what disappears is trampled or fouled.
@@ -356,3 +1725,135 @@ export function allotment(given: { intake: Values; efficiency: Values }): number
  */
 export function landPerUnitMonth(given: { demand: Scalar; days: Scalar; annual: Scalar; share: Scalar; use: Scalar }): number;
 export function landPerUnitMonth(given: { demand: Values; days: Values; annual: Values; share: Values; use: Values }): number | Float64Array;
+
+/**
+ * trampled returns what is trampled, fouled or left lying of the forage that a stay takes off a stand.
+ * 
+ * Formula: available * (1 - use)
+ * 
+ * Note: subdividing does not end trampling: 120 pastures at 225,000 kg of live weight a hectare trampled 40 to 55 %, about twice what 4 pastures at 5,000 to 7,000 did, with no gain in plants or steers over eight years (ANDRADE-2022).
+ * 
+ * Source: UCONN-STEPS a quarter of 1,000 lb/ac wasted; PSU-STAY that the share not eaten is lost
+ * 
+ * @param given.available dry matter above what is left, all of which goes, the source takes lb/ac; >= 0
+ * @param given.use share of it that is eaten, the source takes %; 0 to 100
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function trampled(given: { available: Scalar; use: Scalar }): number;
+export function trampled(given: { available: Values; use: Values }): number | Float64Array;
+
+/**
+ * eatenShare returns the share of the year's growth that stock eat, from what is to stay and what insects, weather and feet take.
+ * 
+ * Method: 1 - left - lost
+ * 
+ * Errors: a domain error of the result where the two are more than the whole
+ * 
+ * Note: on range half stays and a quarter is lost, which leaves the 25 % that two Texas sources use (TAMU-5036, LULING-STICK). SDSU-IG-528 lets not more than 50 % go by weight in the growing season, 60 dormant, 65 of browse; the mulga lands of Queensland are safe at 15 to 25 % (MULGA-1996).
+ * 
+ * Source: TAMU-5036
+ * 
+ * @param given.left share of the growth that is to stay, the source takes %; 0 to 100
+ * @param given.lost share of the growth that nobody eats, the source takes %; 0 to 100
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function eatenShare(given: { left: Scalar; lost: Scalar }): number;
+export function eatenShare(given: { left: Values; lost: Values }): number | Float64Array;
+
+/**
+ * palatableAbove returns the dry matter that can be grazed of a stand of which a part lies dead and a part is not liked. Below nothing it is what is missing.
+ * 
+ * Formula: standing*(1-detached)*(1-unpalatable) - leave
+ * 
+ * Note: the source's text lists a further 10 % that its own answer does not take off.
+ * 
+ * Source: MLA-BUDGET worked example; FUTUREBEEF-PALATABLE 80 % of 3,000 kg/ha
+ * 
+ * @param given.standing dry matter of all that is there, the source takes kg/ha; >= 0
+ * @param given.detached share of it that lies loose, the source takes %; 0 to 100
+ * @param given.unpalatable share of the rest that stock will not eat, the source takes %; 0 to 100
+ * @param given.leave dry matter to be left of what they would eat, the source takes kg/ha; >= 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function palatableAbove(given: { standing: Scalar; detached: Scalar; unpalatable: Scalar; leave: Scalar }): number;
+export function palatableAbove(given: { standing: Values; detached: Values; unpalatable: Values; leave: Values }): number | Float64Array;
+
+/**
+ * heightRemoved returns the share of a stand's height that a grazing takes.
+ * 
+ * Formula: (height - leave) / height
+ * 
+ * Note: the share of the mass is another: the lower inches hold more (CurveMass).
+ * 
+ * Source: CORNELL-INTENSIVE
+ * 
+ * @param given.height mean ruler height before, the source takes in; > 0
+ * @param given.leave mean ruler height after, the source takes in; 0 to height
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function heightRemoved(given: { height: Scalar; leave: Scalar }): number;
+export function heightRemoved(given: { height: Values; leave: Values }): number | Float64Array;
+
+/**
+ * rootStop returns the share of the roots of a grass that have stopped growing three days after a part of its top was clipped off once.
+ * 
+ * Table: straight lines between the printed tenths from 40 to 90 % of the top, which is ours; none up to 40 %; above 90 % all of them
+ * 
+ * Note: the tests differ: at half of the top 2, 8, 38 and 13 %. Reprints print 2 to 5 % there from the first test alone. Roots stayed stopped 6 to 18 days, 11 in the mean; an older sheet has 12 days after 80 % and 18 after 90 (COLORADO-ROOTS).
+ * 
+ * Source: CRIDER-1955 as NOBLE-ROOTS reprints it
+ * 
+ * @param given.removed share of the top taken, the source takes %; 0 to 100; 0 to 90 [CRIDER-1955]
+ * @param given.test which of the four; one of first, second, third, fourth
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function rootStop(given: { removed: Scalar; test: "first" | "second" | "third" | "fourth" }): number;
+export function rootStop(given: { removed: Values; test: Words<"first" | "second" | "third" | "fourth"> }): number | Float64Array;
+
+/**
+ * minimumResidue gives one end of the dry matter that is to be left on range, oven dry.
+ * 
+ * Table: shortgrass 300 to 500 lb/ac, midgrass 750 to 1,000, tallgrass 1,200 to 1,500
+ * 
+ * Errors: a *units.ParseError that lists the kinds
+ * 
+ * Note: cattle ate less where under 750 lb/ac stood in south Texas, 623 on the Rolling Plains (the same source): short grass hurts the stock as well.
+ * 
+ * Source: TAMU-5036
+ * 
+ * @param given.grass ; one of shortgrass, midgrass, tallgrass
+ * @param given.end ; one of low, middle, high
+ * @returns Yield in base units
+ */
+export function minimumResidue(given: { grass: "shortgrass" | "midgrass" | "tallgrass"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * useRows gives the table of shares used, as a copy.
+ * 
+ * Source: ours: a collection, each row with its source
+ * @returns a list of ForageUseRow
+ */
+export function useRows(): Array<documents.ForageUseRow>;
+
+/**
+ * systemUse gives one end of the share of the season's forage that a system of grazing or cutting uses. It is not the share of one stay, which is UsableShare: a paddock grazed seven times at 70 % of what stands above the residual, and one set-stocked at 35 % of all that grew, are told in different numbers. Never multiply the two.
+ * 
+ * Table: shares by system and source
+ * 
+ * Errors: a *units.ParseError that lists the sources of a system, or the systems
+ * 
+ * Note: sources disagree about continuous grazing most: 25 % on range, 30 to 40, 45 on improved grass, 50.
+ * 
+ * Source: UGA-EFFICIENCY, AHDB-ROTATION, CORNELL-SMALL-FARMS, MISSISSIPPI-USE, UMAINE-LESSON-5, TAMU-5036, NRCS-BRYAN-528, NOBLE-DROUGHT, MLA-USE, ND-CURVE, SDSU-IG-528, MULGA-1996, as the row says
+ * 
+ * @param given.system ; one of continuous, slow, moderate, strip, hay, silage, green chop, range growing, range dormant, browse
+ * @param given.by ; one of georgia, britain, cornell, mississippi, maine, texas range, bryan, noble, australia, north dakota, south dakota, queensland
+ * @param given.end ; one of low, middle, high
+ * @returns Fraction in base units
+ */
+export function systemUse(given: { system: "continuous" | "slow" | "moderate" | "strip" | "hay" | "silage" | "green chop" | "range growing" | "range dormant" | "browse"; by: "georgia" | "britain" | "cornell" | "mississippi" | "maine" | "texas range" | "bryan" | "noble" | "australia" | "north dakota" | "south dakota" | "queensland"; end: "low" | "middle" | "high" }): number;

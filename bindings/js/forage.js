@@ -3,6 +3,220 @@
 import { call, evaluate, formula, numberOf } from "./core.js";
 
 /**
+ * calibratePlate fits a line of one's own through heights under a plate and the dry matter clipped at the same places. Clip at least ten places over the whole span of heights you will read, in the season you will read them: lines shift with week and place (FERRARO-2012) and between winter and summer by two or three times (MICHELL-1982). A line forced through zero looks better than it is: adjusted r² rose by 42.8 to 89.0 % (DILLARD-2016). Fit here is about the mean either way, so the two compare.
+ * 
+ * Method: least squares; residual deviation over n - 2 places, n - 1 through zero
+ * 
+ * Errors: a *units.DomainError for lists of two lengths, fewer than three places, heights all alike, a height or mass below 0 or not finite
+ * 
+ * Source: definition: a least-squares line; the number of places and the advice are practice
+ * 
+ * @param given.heights 
+ * @param given.masses 
+ * @param given.throughZero 
+ * @returns ForagePlateCalibration
+ */
+export function calibratePlate(given = {}) {
+  return call("forage.CalibratePlate", given);
+}
+
+/**
+ * calibrateRuler fits a line of one's own through ruler heights and the dry matter clipped at the same places, as CalibratePlate does for a plate.
+ * 
+ * Errors: as CalibratePlate
+ * 
+ * Note: a ruler's height times a fixed figure may not be reliable, UGA-PLATE warns; the error of the line tells how far yours is to be trusted.
+ * 
+ * Source: definition: a least-squares line
+ * 
+ * @param given.heights 
+ * @param given.masses 
+ * @param given.throughZero 
+ * @returns ForageRulerCalibration
+ */
+export function calibrateRuler(given = {}) {
+  return call("forage.CalibrateRuler", given);
+}
+
+/**
+ * plateMass reads a mass off a calibration, with its error: that of the line and that of as many places as were read.
+ * 
+ * Method: mass = slope × height + intercept; error = deviation × √(1 ÷ readings + 1 ÷ places + (height - centre)² ÷ breadth²), without the second term for a line through zero; the interval by Student's t of places - 2, or - 1 through zero
+ * 
+ * Errors: a *units.RangeError beside the value for a height outside those clipped; a *units.DomainError for a calibration that CalibratePlate cannot have given
+ * 
+ * Note: single places strayed by 808 kg/ha from one line, means of twenty by 155 (RAYBURN-1998): scatter falls with the readings as √ says, 808 ÷ √20 = 181.
+ * 
+ * Source: definition: the prediction error of a least-squares line
+ * 
+ * @param given.calibration 
+ * @param given.height 
+ * @param given.readings 
+ * @param given.confidence 
+ * @returns ForageMassEstimate
+ */
+export function plateMass(given = {}) {
+  return call("forage.PlateMass", given);
+}
+
+/**
+ * rulerMass reads a mass off a calibration of ruler heights, as PlateMass does.
+ * 
+ * Errors: as PlateMass
+ * 
+ * Source: definition: the prediction error of a least-squares line
+ * 
+ * @param given.calibration 
+ * @param given.height 
+ * @param given.readings 
+ * @param given.confidence 
+ * @returns ForageMassEstimate
+ */
+export function rulerMass(given = {}) {
+  return call("forage.RulerMass", given);
+}
+
+/**
+ * clippedYield returns the dry matter per area of a sample clipped from one frame or from several.
+ * 
+ * Formula: sample * dryMatter / frame
+ * 
+ * Note: the printed factors of frames are this formula for one gram of dry matter, rounded: 10 lb an acre for ten plots of 0.96 ft², 62.5 kg a hectare for a frame of 0.4 m a side. An ounce on a square foot is 2,722.5 lb an acre. The ounce factors of one sheet are a tenth of what they should be, and one frame's printed sides and area disagree: see the sources' entries, and measure your own frame. TAMU-1646 clips ten plots first and at least ten a day after that, to correct the eye; MLA-CUTS takes at least five.
+ * 
+ * Source: UMAINE-DRYING formula and worked example; TEAGASC-CUT in metric; VEGETATION-ATTRIBUTES, LULING-STICK, TAMU-1646 factors of frames
+ * 
+ * @param given.sample weight of all that was clipped, as it is when dryMatter is told, the source takes lb; >= 0
+ * @param given.dryMatter dry matter of the sample, 100 where it is dried already, the source takes %; 0 to 100
+ * @param given.frame ground clipped, of all frames together, the source takes ft2; > 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function clippedYield(given) {
+  return evaluate(clippedYieldFormula, given, given?.sample, given?.dryMatter, given?.frame);
+}
+const clippedYieldFormula = formula(79, "forage.ClippedYield", { sample: "FreshFeed", dryMatter: "Fraction", frame: "Area" });
+
+/**
+ * hoopArea returns the ground inside a hoop from the length of its rim.
+ * 
+ * Formula: rim * rim / (4 * 3.141592653589793)
+ * 
+ * Source: IDAHO-RANGE a hoop of a square metre; definition: a circle of a circumference
+ * 
+ * @param given.rim length round the hoop, on its inner side, the source takes m; >= 0
+ * @returns Area in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function hoopArea(given) {
+  return evaluate(hoopAreaFormula, given, given?.rim);
+}
+const hoopAreaFormula = formula(80, "forage.HoopArea", { rim: "Length" });
+
+/**
+ * frames gives the table of clipping frames, as a copy.
+ * 
+ * Source: ours: a collection, each frame with its source on its row
+ * @returns a list of ForageFrame
+ */
+export function frames(given = {}) {
+  return call("forage.Frames", given);
+}
+
+/**
+ * frameArea gives the ground that a printed frame clips.
+ * 
+ * Table: areas by frame, of all its plots together
+ * 
+ * Errors: a *units.ParseError that lists the frames
+ * 
+ * Source: VEGETATION-ATTRIBUTES, CATTLEMAN-2014, LULING-STICK, TEAGASC-CUT, NDMC-CLIP, IDAHO-RANGE, TAMU-1646, as the row says
+ * 
+ * @param given.frame 
+ * @returns Area in base units
+ */
+export function frameArea(given = {}) {
+  return numberOf(call("forage.FrameArea", given));
+}
+
+/**
+ * airDryShare returns what is left of green weight when a range plant has dried in the air, by its stage: green weight × share = air-dry weight.
+ * 
+ * Table: printed shares by plant and stage
+ * 
+ * Note: measured in Utah, 1953 to 1963. Air-dry is not oven-dry: about a tenth of it is water still. That tenth is common practice, from memory.
+ * 
+ * Source: UTAH-AIR-DRY
+ * 
+ * @param given.plant which; one of alkali sacaton, bearded wheatgrass, bluebunch, blue wildrye, cheatgrass, columbia needle, crested wheatgrass, dryland sedge
+ * @param given.stage how far it has grown; one of to flowering, full bloom, seed shed
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function airDryShare(given) {
+  return evaluate(airDryShareFormula, given, given?.plant, given?.stage);
+}
+const airDryShareFormula = formula(81, "forage.AirDryShare", { plant: "forage.RangePlant", stage: "forage.PlantStage" });
+
+/**
+ * turnInCover returns the cover that the paddock grazed next must have, so that a rotation of so many days meets the demand from what stands above the residual.
+ * 
+ * Formula: demand/area*rotation + residual
+ * 
+ * Note: half of what stands above the residual is what the mean of all paddocks then holds above it (grazing.BalanceCover), which is the print that this follows from: 2.6 cows a hectare × 16 kg × 25 days × 0.5 + 1,600.
+ * 
+ * Source: SIDDC-COVER the mean; ours: the paddock grazed next, as the upper end of a straight line of which that is the middle
+ * 
+ * @param given.demand dry matter that the stock eat of the pasture, the source takes kg/day; >= 0
+ * @param given.area all the land of the rotation, the source takes ha; > 0
+ * @param given.rotation from one grazing of a paddock to the next, the source takes days; >= 0
+ * @param given.residual cover left by grazing, the source takes kg/ha; >= 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function turnInCover(given) {
+  return evaluate(turnInCoverFormula, given, given?.demand, given?.area, given?.rotation, given?.residual);
+}
+const turnInCoverFormula = formula(82, "forage.TurnInCover", { demand: "Demand", area: "Area", rotation: "Days", residual: "Yield" });
+
+/**
+ * lineOfCovers puts paddocks in order from the most grown to the least and sets beside each the cover that a steady rotation would have there. The target falls in a straight line over the land, from TurnInCover where grazing goes next to the residual where it has just been; a paddock's target is that of its middle. Places above the line at the front are hay to be, a dip in the middle is a shortage so many days ahead: longer rotation, fewer mouths or feed. Paddocks of one cover keep the order they came in. The residual keeps the plants and the stock fed: stock that find no more than it eat too little.
+ * 
+ * Method: sort by cover; target = residual + (turn-in - residual) × (1 - share of the land before the paddock's middle)
+ * 
+ * Errors: a *units.DomainError that names the paddock for an area not above 0, a cover below 0 or not finite; for no paddock at all; for a demand, rotation or residual that TurnInCover refuses
+ * 
+ * Source: SIDDC-COVER the mean that the line keeps; ours: the places by area
+ * 
+ * @param given.paddocks 
+ * @param given.demand 
+ * @param given.rotation 
+ * @param given.residual 
+ * @returns ForageCoverLine
+ */
+export function lineOfCovers(given = {}) {
+  return call("forage.LineOfCovers", given);
+}
+
+/**
+ * curveMass returns the dry matter of a stand from its ruler height by a table in which each inch higher up holds less than the one below.
+ * 
+ * Table: straight lines between the printed heights of 4, 6, 8, 10 and 12 in, and from the soil to the first, which are ours; above 12 in the last line runs on
+ * 
+ * Note: a weak source. The table is reprinted without telling where it is from; the way of measuring (mean of 15 to 30 ruler heights, thickness judged by eye) is WVU-MASS, whose own table was not seen. What stands above a stubble is the mass at the one height less that at the other.
+ * 
+ * Source: HEIGHT-MASS-TABLE
+ * 
+ * @param given.height mean ruler height, the source takes in; >= 0; 4 to 12 [HEIGHT-MASS-TABLE]
+ * @param given.thickness of the stand; one of thin, average, thick
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function curveMass(given) {
+  return evaluate(curveMassFormula, given, given?.height, given?.thickness);
+}
+const curveMassFormula = formula(83, "forage.CurveMass", { height: "Height", thickness: "forage.Thickness" });
+
+/**
  * monthGrowth returns the mean daily growth of a month.
  * 
  * Formula: annual * share / days
@@ -18,7 +232,7 @@ import { call, evaluate, formula, numberOf } from "./core.js";
 export function monthGrowth(given) {
   return evaluate(monthGrowthFormula, given, given?.annual, given?.share, given?.days);
 }
-const monthGrowthFormula = formula(79, "forage.MonthGrowth", { annual: "Yield", share: "Fraction", days: "Days" });
+const monthGrowthFormula = formula(84, "forage.MonthGrowth", { annual: "Yield", share: "Fraction", days: "Days" });
 
 /**
  * meanGrowth returns the mean daily growth between two measurements of a stand that nothing grazed. It is below zero where the stand lost mass.
@@ -36,7 +250,7 @@ const monthGrowthFormula = formula(79, "forage.MonthGrowth", { annual: "Yield", 
 export function meanGrowth(given) {
   return evaluate(meanGrowthFormula, given, given?.now, given?.then, given?.days);
 }
-const meanGrowthFormula = formula(80, "forage.MeanGrowth", { now: "Yield", then: "Yield", days: "Days" });
+const meanGrowthFormula = formula(85, "forage.MeanGrowth", { now: "Yield", then: "Yield", days: "Days" });
 
 /**
  * regrown returns what an ungrazed stand holds after so many days of one weather: the logistic curve, exact for any step.
@@ -57,7 +271,7 @@ const meanGrowthFormula = formula(80, "forage.MeanGrowth", { now: "Yield", then:
 export function regrown(given) {
   return evaluate(regrownFormula, given, given?.start, given?.ceiling, given?.peak, given?.days);
 }
-const regrownFormula = formula(81, "forage.Regrown", { start: "Yield", ceiling: "Yield", peak: "Growth", days: "Days" });
+const regrownFormula = formula(86, "forage.Regrown", { start: "Yield", ceiling: "Yield", peak: "Growth", days: "Days" });
 
 /**
  * daysToRegrow returns the time in which an ungrazed stand comes from one mass to another: Regrown turned round.
@@ -76,7 +290,7 @@ const regrownFormula = formula(81, "forage.Regrown", { start: "Yield", ceiling: 
 export function daysToRegrow(given) {
   return evaluate(daysToRegrowFormula, given, given?.start, given?.target, given?.ceiling, given?.peak);
 }
-const daysToRegrowFormula = formula(82, "forage.DaysToRegrow", { start: "Yield", target: "Yield", ceiling: "Yield", peak: "Growth" });
+const daysToRegrowFormula = formula(87, "forage.DaysToRegrow", { start: "Yield", target: "Yield", ceiling: "Yield", peak: "Growth" });
 
 /**
  * meanToPeak returns the mean growth from the mass left to the mass at turn-in, as a share of the fastest growth of the curve. A stand grazed by the book moves between these two alone, so that a growth known of the month is the mean of this stretch and not the fastest.
@@ -94,7 +308,7 @@ const daysToRegrowFormula = formula(82, "forage.DaysToRegrow", { start: "Yield",
 export function meanToPeak(given) {
   return evaluate(meanToPeakFormula, given, given?.leave, given?.turnIn, given?.ceiling);
 }
-const meanToPeakFormula = formula(83, "forage.MeanToPeak", { leave: "Yield", turnIn: "Yield", ceiling: "Yield" });
+const meanToPeakFormula = formula(88, "forage.MeanToPeak", { leave: "Yield", turnIn: "Yield", ceiling: "Yield" });
 
 /**
  * peakGrowth returns the fastest growth of the curve whose mean growth between two grazings is given.
@@ -111,10 +325,444 @@ const meanToPeakFormula = formula(83, "forage.MeanToPeak", { leave: "Yield", tur
 export function peakGrowth(given) {
   return evaluate(peakGrowthFormula, given, given?.mean, given?.meanToPeak);
 }
-const peakGrowthFormula = formula(84, "forage.PeakGrowth", { mean: "Growth", meanToPeak: "number" });
+const peakGrowthFormula = formula(89, "forage.PeakGrowth", { mean: "Growth", meanToPeak: "number" });
 
 /**
- * bloatRisk tells whether the share of legume in a stand raises the risk of bloat for cattle, sheep and goats on it. Bloat kills within hours. A low class is not a safe stand: hungry stock, young or wet legume and a sudden change of feed bring bloat on less, and the printed threshold is one body's rule. Fill stock with hay before a first turn-in onto legume, look at them often, and ask a vet about prevention beforehand; a swollen left flank is a case for the vet at once. The kind of legume counts as well: trefoil and sainfoin hold tannins and are said not to bloat, alfalfa and clovers do (FORAGEBEEF-BLOAT).
+ * grown returns what a time of steady growth adds to a stand.
+ * 
+ * Formula: growth * days
+ * 
+ * Note: cages that keep stock out yield about 30 % more than the farm around them grows (DAIRYNZ-CAGES).
+ * 
+ * Source: MLA-REST days of the month × daily growth; NI-GROWTH the yields that follow from the means
+ * 
+ * @param given.growth mean daily growth, the source takes kg/ha/day; any
+ * @param given.days time grown, the source takes days; >= 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function grown(given) {
+  return evaluate(grownFormula, given, given?.growth, given?.days);
+}
+const grownFormula = formula(90, "forage.Grown", { growth: "Growth", days: "Days" });
+
+/**
+ * growthByRain returns the growth to be expected of a year by its rain.
+ * 
+ * Formula: normal * share
+ * 
+ * Note: the share is what rainfall.ForageShare gives of the rain: with three quarters of normal rain in April to June the year grows about a quarter less. Growth above normal in a wet year is not printed.
+ * 
+ * Source: NDSU-SPRING the share; definition: a share of the normal growth
+ * 
+ * @param given.normal growth of a normal year, the source takes kg/ha/day; >= 0
+ * @param given.share forage as a share of normal by the rain of the key months, the source takes %; >= 0
+ * @returns Growth in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function growthByRain(given) {
+  return evaluate(growthByRainFormula, given, given?.normal, given?.share);
+}
+const growthByRainFormula = formula(91, "forage.GrowthByRain", { normal: "Growth", share: "Fraction" });
+
+/**
+ * gompertz returns what an ungrazed stand holds after so many days by the Gompertz curve: like Regrown, but fastest at 37 % of the ceiling and slower in the end.
+ * 
+ * Formula: ceiling * pow(start/ceiling, exp(-2.718281828459045*peak*days/ceiling))
+ * 
+ * Note: no parameters of temperate pasture were found in print. The usual rate k of the curve is e × peak ÷ ceiling.
+ * 
+ * Source: NJAS-1999 that the form is used, the form itself from memory; ours: told by its fastest growth
+ * 
+ * @param given.start dry matter at the beginning, the source takes kg/ha; > 0
+ * @param given.ceiling dry matter at which growth ends, the source takes kg/ha; >= start
+ * @param given.peak fastest growth of the curve, at the ceiling ÷ e, the source takes kg/ha/day; >= 0
+ * @param given.days time grown, the source takes days; >= 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function gompertz(given) {
+  return evaluate(gompertzFormula, given, given?.start, given?.ceiling, given?.peak, given?.days);
+}
+const gompertzFormula = formula(92, "forage.Gompertz", { start: "Yield", ceiling: "Yield", peak: "Growth", days: "Days" });
+
+/**
+ * gompertzDays returns the time in which an ungrazed stand comes from one mass to another by the Gompertz curve: Gompertz turned round.
+ * 
+ * Formula: ceiling / (2.718281828459045 * peak) * log(log(ceiling/start)/log(ceiling/target))
+ * 
+ * Source: definition: the inverse of Gompertz
+ * 
+ * @param given.start dry matter at the beginning, the source takes kg/ha; > 0
+ * @param given.target dry matter wanted, the source takes kg/ha; >= start
+ * @param given.ceiling dry matter at which growth ends, the source takes kg/ha; > target
+ * @param given.peak fastest growth of the curve, at the ceiling ÷ e, the source takes kg/ha/day; > 0
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function gompertzDays(given) {
+  return evaluate(gompertzDaysFormula, given, given?.start, given?.target, given?.ceiling, given?.peak);
+}
+const gompertzDaysFormula = formula(93, "forage.GompertzDays", { start: "Yield", target: "Yield", ceiling: "Yield", peak: "Growth" });
+
+/**
+ * expolinear returns what a crop holds so many days after it came up: growth that is exponential at first and then steady, without an end.
+ * 
+ * Formula: fastest / relative * (max(relative*(days-lost), 0) + log(1+exp(-max(relative*(days-lost), relative*(lost-days)))))
+ * 
+ * Note: in timothy and meadow fescue the steady growth rose with nitrogen and did not differ by species, the first growth differed by site and year (EXPOLINEAR-HAY). The curve knows no ceiling: use it up to heading.
+ * 
+ * Source: GOUDRIAAN-1990 for the curve, its form from memory
+ * 
+ * @param given.fastest the steady growth that the curve comes to, the source takes kg/ha/day; >= 0
+ * @param given.relative growth a day as a share of the mass, at first; > 0
+ * @param given.days time since the beginning, the source takes days; >= 0
+ * @param given.lost where the steady line begins, read back to nothing, the source takes days; any
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function expolinear(given) {
+  return evaluate(expolinearFormula, given, given?.fastest, given?.relative, given?.days, given?.lost);
+}
+const expolinearFormula = formula(94, "forage.Expolinear", { fastest: "Growth", relative: "number", days: "Days", lost: "Days" });
+
+/**
+ * expolinearDays returns the time in which a crop comes to a mass by the expolinear curve: Expolinear turned round. It is below nothing where the curve held that much at its beginning.
+ * 
+ * Formula: lost + (mass*relative/fastest + log(1-exp(-mass*relative/fastest)))/relative
+ * 
+ * Source: definition: the inverse of Expolinear
+ * 
+ * @param given.mass dry matter wanted, the source takes kg/ha; > 0
+ * @param given.fastest the steady growth that the curve comes to, the source takes kg/ha/day; > 0
+ * @param given.relative growth a day as a share of the mass, at first; > 0
+ * @param given.lost where the steady line begins, read back to nothing, the source takes days; any
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function expolinearDays(given) {
+  return evaluate(expolinearDaysFormula, given, given?.mass, given?.fastest, given?.relative, given?.lost);
+}
+const expolinearDaysFormula = formula(95, "forage.ExpolinearDays", { mass: "Yield", fastest: "Growth", relative: "number", lost: "Days" });
+
+/**
+ * feedForDays returns the dry matter that a group eats in a time.
+ * 
+ * Formula: head * weight * intake * days
+ * 
+ * Note: what is wasted, and the water in the feed, come on top: HayToHaul. An animal that loses condition is eating too little, whatever the sum says.
+ * 
+ * Source: ISU-HAY; OHIO-HAY-2010
+ * 
+ * @param given.head number of animals; >= 0
+ * @param given.weight live weight of one, the source takes lb; > 0
+ * @param given.intake dry matter of a day as a share of live weight, the source takes %; 0 to 100
+ * @param given.days how long, the source takes days; >= 0
+ * @returns DryMatter in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function feedForDays(given) {
+  return evaluate(feedForDaysFormula, given, given?.head, given?.weight, given?.intake, given?.days);
+}
+const feedForDaysFormula = formula(96, "forage.FeedForDays", { head: "number", weight: "LiveWeight", intake: "Fraction", days: "Days" });
+
+/**
+ * hayToHaul returns the feed as it lies that has to be put out so that so much dry matter is eaten.
+ * 
+ * Method: eaten ÷ content, then ÷ (1 − waste) where the waste is a share of what is hauled, or × (1 + waste) where it is put on top of what is eaten
+ * 
+ * Note: losses in store come before: what goes into the barn is more still.
+ * 
+ * Source: AGRILIFE-BALE dry matter to feed as it lies; KLAMATH-1981 the same; OSU-HAY waste of what is hauled; ALABAMA-HAY waste on top
+ * 
+ * @param given.eaten dry matter to be eaten, the source takes lb; >= 0
+ * @param given.content dry matter of the feed as it lies, the source takes %; > 0 and <= 100
+ * @param given.waste share of waste, 0 for none, the source takes %; >= 0 and < 100
+ * @param given.rule how the share is reckoned in; one of of hauled, on top
+ * @returns FreshFeed in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function hayToHaul(given) {
+  return evaluate(hayToHaulFormula, given, given?.eaten, given?.content, given?.waste, given?.rule);
+}
+const hayToHaulFormula = formula(97, "forage.HayToHaul", { eaten: "DryMatter", content: "Fraction", waste: "Fraction", rule: "forage.WasteRule" });
+
+/**
+ * hayDays returns how long a store of hay feeds a group.
+ * 
+ * Formula: store * (1 - lost) * content * (1 - waste) / demand
+ * 
+ * Note: StorageLoss and FeederWaste hold the printed shares.
+ * 
+ * Source: definition: what is left of the store over what is eaten in a day
+ * 
+ * @param given.store hay as it went into store, the source takes lb; >= 0
+ * @param given.lost share lost in store, the source takes %; 0 to 100
+ * @param given.content dry matter of the hay as it lies, the source takes %; > 0 and <= 100
+ * @param given.waste share wasted at feeding of what is hauled, the source takes %; 0 to 100
+ * @param given.demand dry matter that the group eats in a day, the source takes lb/day; > 0
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function hayDays(given) {
+  return evaluate(hayDaysFormula, given, given?.store, given?.lost, given?.content, given?.waste, given?.demand);
+}
+const hayDaysFormula = formula(98, "forage.HayDays", { store: "FreshFeed", lost: "Fraction", content: "Fraction", waste: "Fraction", demand: "Demand" });
+
+/**
+ * bales returns the number of bales that hold so much feed, a part of a bale with them.
+ * 
+ * Formula: feed / bale
+ * 
+ * Note: bales of one size can differ by 200 to 300 lb (AGRILIFE-BALE): weigh a few.
+ * 
+ * Source: OHIO-HAY-2010; ALABAMA-HAY
+ * 
+ * @param given.feed feed as it lies, the source takes lb; >= 0
+ * @param given.bale weight of one bale, the source takes lb; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function bales(given) {
+  return evaluate(balesFormula, given, given?.feed, given?.bale);
+}
+const balesFormula = formula(99, "forage.Bales", { feed: "FreshFeed", bale: "FreshFeed" });
+
+/**
+ * baleVolume returns the volume of a round bale.
+ * 
+ * Formula: 3.141592653589793 / 4 * diameter * diameter * width
+ * 
+ * Source: AGRILIFE-BALE
+ * 
+ * @param given.diameter across the round face, the source takes ft; > 0
+ * @param given.width from face to face, the source takes ft; > 0
+ * @returns Volume in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function baleVolume(given) {
+  return evaluate(baleVolumeFormula, given, given?.diameter, given?.width);
+}
+const baleVolumeFormula = formula(100, "forage.BaleVolume", { diameter: "Length", width: "Length" });
+
+/**
+ * baleWeight returns the weight of a round bale as it lies.
+ * 
+ * Formula: 3.141592653589793 / 4 * diameter * diameter * width * density
+ * 
+ * Note: 11.21 lb/ft³ is that of a bale of 1,100 lb, 5 by 5 ft; loose bales are lighter. A round bale can weigh as much as a bull and rolls: never stand below one on a slope.
+ * 
+ * Source: AGRILIFE-BALE; the caution is from memory
+ * 
+ * @param given.diameter across the round face, the source takes ft; > 0
+ * @param given.width from face to face, the source takes ft; > 0
+ * @param given.density how tight the bale is, the source takes lb/ft³; > 0
+ * @returns FreshFeed in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function baleWeight(given) {
+  return evaluate(baleWeightFormula, given, given?.diameter, given?.width, given?.density);
+}
+const baleWeightFormula = formula(101, "forage.BaleWeight", { diameter: "Length", width: "Length", density: "FeedDensity" });
+
+/**
+ * outerShare returns the share of a round bale that lies within a layer of its outside, where the weather spoils it first. The faces are left out.
+ * 
+ * Method: 1 − ((diameter − 2 layer) ÷ diameter)²
+ * 
+ * Errors: a domain error where the layer is deeper than half of the diameter
+ * 
+ * Source: AGRILIFE-BALE prints one such share, 24 % for 4 in of a 5 ft bale, and the formula gives 24.9; the formula: definition: one circle less another
+ * 
+ * @param given.diameter across the round face, the source takes in; > 0
+ * @param given.layer how deep the layer is, up to the middle, the source takes in; >= 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function outerShare(given) {
+  return evaluate(outerShareFormula, given, given?.diameter, given?.layer);
+}
+const outerShareFormula = formula(102, "forage.OuterShare", { diameter: "Length", layer: "Length" });
+
+/**
+ * storageRows gives the table of StorageLoss, as a copy.
+ * 
+ * Source: KENTUCKY-HAY, ISU-STORAGE, WISC-STORAGE, PURDUE-STORAGE, as the row says
+ * @returns a list of ForageStorageRow
+ */
+export function storageRows(given = {}) {
+  return call("forage.StorageRows", given);
+}
+
+/**
+ * storageLoss gives one end of the printed share of hay that is lost in store. The sources differ: uncovered on the ground 5 to 20 % is lost in nine months in Wisconsin, 25 to 35 % in Iowa, 20 % and more in Kentucky, over half in its worst case. Mouldy hay can make stock sick and cast their young: leave it out of the sum and out of the rack. Hay baled too wet heats and can burn the barn down: feel and measure it in the first weeks.
+ * 
+ * Errors: a *units.ParseError that lists the sources with a figure
+ * 
+ * Note: where print has no upper end, the high end is the printed lower one. That damp hay burns, and what mould does, is from memory.
+ * 
+ * Source: KENTUCKY-HAY, ISU-STORAGE, WISC-STORAGE, PURDUE-STORAGE
+ * 
+ * @param given.kept ; one of inside, inside on rock, inside on ground, covered on pad, covered on ground, uncovered on pad, uncovered on ground, wrapped
+ * @param given.by ; one of kentucky, iowa, wisconsin, wisconsin long, purdue
+ * @param given.end ; one of low, middle, high
+ * @returns Fraction in base units
+ */
+export function storageLoss(given = {}) {
+  return numberOf(call("forage.StorageLoss", given));
+}
+
+/**
+ * feederRows gives the table of FeederWaste, as a copy.
+ * 
+ * Source: ILL-FEEDERS
+ * @returns a list of ForageFeederRow
+ */
+export function feederRows(given = {}) {
+  return call("forage.FeederRows", given);
+}
+
+/**
+ * feederWaste gives the share of hauled hay that cattle waste at a feeder, by one trial. The trials differ: an open ring wasted 6.1 % in one and 20.5 % in another, and 6 to 20 % or more is the general range. Horned stock and calves can be caught in a feeder: look at what is bought.
+ * 
+ * Errors: a *units.ParseError that lists the trials with a figure of the feeder
+ * 
+ * Note: the caution is from memory, without a source read.
+ * 
+ * Source: ILL-FEEDERS
+ * 
+ * @param given.feeder ; one of cone, ring, trailer, cradle, sheeted, poly, none
+ * @param given.by ; one of buskirk, oklahoma, bell
+ * @returns Fraction in base units
+ */
+export function feederWaste(given = {}) {
+  return numberOf(call("forage.FeederWaste", given));
+}
+
+/**
+ * wasteShare returns the share of the hay that disappears which is waste.
+ * 
+ * Formula: wasted / gone
+ * 
+ * Note: what is eaten is the rest. The printed shares are means of single animals and differ from this by up to half a point.
+ * 
+ * Source: ILL-FEEDERS
+ * 
+ * @param given.wasted hay wasted by one animal in a day, the source takes lb/day; 0 to gone
+ * @param given.gone hay that disappears for one animal in a day, the source takes lb/day; > 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function wasteShare(given) {
+  return evaluate(wasteShareFormula, given, given?.wasted, given?.gone);
+}
+const wasteShareFormula = formula(103, "forage.WasteShare", { wasted: "Demand", gone: "Demand" });
+
+/**
+ * rainLoss returns the share of the dry matter that cut grass, near the dryness for baling, loses when it is rained on.
+ * 
+ * Method: bermudagrass -0.0081 X² + 0.83 X + 0.49, orchardgrass -0.018 X² + 2.39 X + 10.29, with X the rain in mm and the result in g/kg
+ * 
+ * Errors: a *units.RangeError beside the value where the curve has passed its top (51 mm, 66 mm): more rain does not give dry matter back
+ * 
+ * Note: the units are not printed with the equations: mm and g/kg are the likely ones, and so the figure is derived. Wetter swaths lose less. Quality falls as well.
+ * 
+ * Source: AGRONJ-97-604 figure 1, units ours
+ * 
+ * @param given.rain rain on the swath, the source takes mm; >= 0
+ * @param given.grass which grass; one of bermudagrass, orchardgrass
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function rainLoss(given) {
+  return evaluate(rainLossFormula, given, given?.rain, given?.grass);
+}
+const rainLossFormula = formula(104, "forage.RainLoss", { rain: "RainDepth", grass: "forage.RainedGrass" });
+
+/**
+ * wasteCost tells what hay wasted at a feeder costs: a bale, and all of them, each bale's cost rounded to hundredths before they are added up.
+ * 
+ * Errors: a domain error where weight or number is below 0, or the share is not from 0 to 100 %
+ * 
+ * Source: ILL-FEEDERS
+ * 
+ * @param given.bale 
+ * @param given.waste 
+ * @param given.price 
+ * @param given.bales 
+ * @returns ForageWastedHay
+ */
+export function wasteCost(given = {}) {
+  return call("forage.WasteCost", given);
+}
+
+/**
+ * nutrientCost tells what so much of a nutrient costs in a feed, from the feed's price and its content, so that feeds can be compared. Content and price are of the same feed: both as it lies, or both dry.
+ * 
+ * Errors: a domain error where the content is not above 0 and up to 100 %, or the mass is below 0
+ * 
+ * Source: NDSU-COST
+ * 
+ * @param given.price 
+ * @param given.content 
+ * @param given.per 
+ * @returns a text
+ */
+export function nutrientCost(given = {}) {
+  return call("forage.NutrientCost", given);
+}
+
+/**
+ * hayFertility tells what nutrients bought hay brings onto the land it is fed on, 40 lb of nitrogen, 13 of phosphorus and 50 of potassium in a short ton, and what they would cost as fertiliser. The source does not say whether the last two are elements or oxides: give the prices of what its table, or yours, means. It is worth that only where the ground lacks them and the dung is spread as stock move; none of the nitrogen that is lost as gas or to water is taken off. Rules on nutrients near water come first.
+ * 
+ * Errors: a domain error where the hay is below 0 or not a number; an error where the prices are of two currencies
+ * 
+ * Source: OHIO-HAY-2010
+ * 
+ * @param given.hay 
+ * @param given.nitrogen 
+ * @param given.phosphorus 
+ * @param given.potassium 
+ * @returns ForageFertility
+ */
+export function hayFertility(given = {}) {
+  return call("forage.HayFertility", given);
+}
+
+/**
+ * headDayCost tells what feed costs for one animal in a day.
+ * 
+ * Errors: a domain error where head or days are not above 0
+ * 
+ * Source: ALABAMA-HAY
+ * 
+ * @param given.total 
+ * @param given.head 
+ * @param given.days 
+ * @returns a text
+ */
+export function headDayCost(given = {}) {
+  return call("forage.HeadDayCost", given);
+}
+
+/**
+ * rent tells what the rent of the land that feeds an animal comes to, at so much for an area.
+ * 
+ * Errors: a domain error where the area is below 0, or the area of the price not above 0
+ * 
+ * Source: NDSU-RENT
+ * 
+ * @param given.area 
+ * @param given.rent 
+ * @param given.per 
+ * @returns a text
+ */
+export function rent(given = {}) {
+  return call("forage.Rent", given);
+}
+
+/**
+ * bloatRisk tells whether the share of legume in a stand raises the risk of bloat for cattle, sheep and goats on it. Bloat kills within hours. A low class is not a safe stand: hungry stock, young or wet legume and a sudden change of feed bring bloat on less, and the printed threshold is one body's rule. Fill stock with hay before a first turn-in onto legume, look at them often, and ask a vet about prevention beforehand; a swollen left flank is a case for the vet at once. The kind of legume counts as well: trefoil and sainfoin hold tannins and are said not to bloat, alfalfa and clovers do: see BloatOf. For one or two days after a hard frost legumes bloat more (BEEF-FROST).
  * 
  * Table: raised where more than 50 % of the stand is legume (the source does not say whether by mass or by cover), else low
  * 
@@ -122,13 +770,149 @@ const peakGrowthFormula = formula(84, "forage.PeakGrowth", { mean: "Growth", mea
  * 
  * Note: what brings bloat on and what to do about it, beyond the threshold and the kinds of legume, is common practice from memory, without a source read.
  * 
- * Source: UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume
+ * Source: UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume; BEEF-FROST for the frost
  * 
  * @param given.legume 
  * @returns a word: forage.Bloat
  */
 export function bloatRisk(given = {}) {
   return call("forage.BloatRisk", given);
+}
+
+/**
+ * bloatPlants gives the table of BloatOf, as a copy.
+ * 
+ * Source: ALBERTA-BLOAT
+ * @returns a list of ForageBloatPlant
+ */
+export function bloatPlants(given = {}) {
+  return call("forage.BloatPlants", given);
+}
+
+/**
+ * bloatOf gives how ready a plant is to bloat cattle, sheep and goats. The risk is highest before bud and falls as a plant grows old; it falls much from 15 to 20 % of bloom on (ALBERTA-BLOAT). Young green cereals, brassicas and pulses can bloat as well as legumes of pasture. What BloatRisk says of hungry stock, hay beforehand and the vet holds.
+ * 
+ * Errors: a *units.ParseError that lists the plants
+ * 
+ * Source: ALBERTA-BLOAT; FORAGEBEEF-BLOAT gives the same of trefoil, sainfoin and cicer milkvetch
+ * 
+ * @param given.plant 
+ * @returns a word: forage.BloatTendency
+ */
+export function bloatOf(given = {}) {
+  return call("forage.BloatOf", given);
+}
+
+/**
+ * tetanyRatio returns potassium over calcium and magnesium together, in equivalents, of a feed.
+ * 
+ * Empirical: potassium * 255.74 / (calcium*499.00 + magnesium*822.64)
+ * 
+ * Note: what the ratio means for stock is told by TetanyRisk.
+ * 
+ * Source: MANITOBA-TETANY for the equivalents in a kilogram of 1 %; RAHMAN-2022 for the ratio
+ * 
+ * @param given.potassium of the dry matter, the source takes %; 0 to 100
+ * @param given.calcium of the dry matter, the source takes %; > 0 and <= 100
+ * @param given.magnesium of the dry matter, the source takes %; > 0 and <= 100
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function tetanyRatio(given) {
+  return evaluate(tetanyRatioFormula, given, given?.potassium, given?.calcium, given?.magnesium);
+}
+const tetanyRatioFormula = formula(105, "forage.TetanyRatio", { potassium: "Fraction", calcium: "Fraction", magnesium: "Fraction" });
+
+/**
+ * tetanyRisk tells whether a feed raises the risk of grass tetany. Grass tetany kills quickly, mostly older cows in early milk on lush spring grass. A low class is no promise: of 4,658 animals on feed under the ratio of 2.2 some 0.77 % had it, of 1,908 above it 6.66 %. Where the class is raised, ask a vet or an adviser before turn-in about magnesium in the mineral, which has to be eaten every day to help; an animal that staggers, twitches or lies kicking is a case for the vet at once. The figures of a stand come from a laboratory.
+ * 
+ * Table: raised where TetanyRatio is above 2.2, or magnesium not above 0.2 % of the dry matter
+ * 
+ * Errors: those of TetanyRatio
+ * 
+ * Note: which stock and which season suffer, and what an animal looks like, is common practice from memory, without a source read.
+ * 
+ * Source: RAHMAN-2022 and MANITOBA-TETANY the ratio; OHIO-TETANY magnesium
+ * 
+ * @param given.potassium 
+ * @param given.calcium 
+ * @param given.magnesium 
+ * @returns a word: forage.Tetany
+ */
+export function tetanyRisk(given = {}) {
+  return call("forage.TetanyRisk", given);
+}
+
+/**
+ * endophyteLoss returns what steers on tall fescue gain less in a day for the share of its plants that carry the toxic fungus.
+ * 
+ * Formula: 0.045 * infected / 0.1
+ * 
+ * Note: a straight line through many trials; in eleven others gains were 30 to 100 % lower, and clover at 25 to 30 % of the stand changes the slope (OSU-ENDOPHYTE). In winter the same fungus can cost feet, ears and tails, and pregnant mares must be kept off: ask a vet. A laboratory counts infected tillers.
+ * 
+ * Source: OSU-ENDOPHYTE 45 g a day for each 10 %; the harm in winter and to mares is from memory
+ * 
+ * @param given.infected plants that carry the fungus, the source takes %; 0 to 100
+ * @returns LiveGain in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function endophyteLoss(given) {
+  return evaluate(endophyteLossFormula, given, given?.infected);
+}
+const endophyteLossFormula = formula(106, "forage.EndophyteLoss", { infected: "Fraction" });
+
+/**
+ * heightRows gives the table of GrazingHeight, as a copy.
+ * 
+ * Source: UGA-HEIGHTS, LULING-STICK, UMAINE-STICK, TENNESSEE-NATIVE, WSU-HEIGHTS, SRUC-SHEEPNET, MIDDLE-PARK, CORNELL-INTENSIVE, as the row says
+ * @returns a list of ForageHeightRow
+ */
+export function heightRows(given = {}) {
+  return call("forage.HeightRows", given);
+}
+
+/**
+ * grazingHeight gives one end of a printed height at which stock go onto a crop or come off it. The sources differ: bermudagrass is left at 1 to 2 in by Georgia and at 3 in by the Texas stick, switchgrass is begun at 18 to 22 in by the one and 12 in by the other. Common practice, without a source that we could find, leaves no less than 3 in and rather 4 to 6. Sorghum and sudangrass have heights below which they kill: PrussicRisk goes before these.
+ * 
+ * Errors: a *units.ParseError that lists the crops of the source
+ * 
+ * Source: UGA-HEIGHTS, LULING-STICK, UMAINE-STICK, TENNESSEE-NATIVE, WSU-HEIGHTS, SRUC-SHEEPNET, MIDDLE-PARK, CORNELL-INTENSIVE
+ * 
+ * @param given.crop 
+ * @param given.by ; one of georgia, luling, maine, tennessee, washington, scotland, middle park, cornell
+ * @param given.moment ; one of begin, end
+ * @param given.end ; one of low, middle, high
+ * @returns Height in base units
+ */
+export function grazingHeight(given = {}) {
+  return numberOf(call("forage.GrazingHeight", given));
+}
+
+/**
+ * yieldRows gives the table of CropYield, as a copy.
+ * 
+ * Source: PSU-MONTHS, KENTUCKY-FEEDS, NRCS-BRYAN-528, MISSOURI-NATIVE, as the row says
+ * @returns a list of ForageYieldRow
+ */
+export function yieldRows(given = {}) {
+  return call("forage.YieldRows", given);
+}
+
+/**
+ * cropYield gives what a crop grows in a year, also of crops that are no row of Pastures.
+ * 
+ * Errors: a *units.ParseError that lists the crops
+ * 
+ * Note: dry matter, but hay as it lies of Missouri and of NRCS-BRYAN-528.
+ * 
+ * Source: PSU-MONTHS, KENTUCKY-FEEDS, NRCS-BRYAN-528, MISSOURI-NATIVE
+ * 
+ * @param given.crop 
+ * @param given.end ; one of low, middle, high
+ * @returns Yield in base units
+ */
+export function cropYield(given = {}) {
+  return numberOf(call("forage.CropYield", given));
 }
 
 /**
@@ -149,7 +933,7 @@ export function bloatRisk(given = {}) {
 export function available(given) {
   return evaluate(availableFormula, given, given?.height, given?.residual, given?.density);
 }
-const availableFormula = formula(85, "forage.Available", { height: "Height", residual: "Height", density: "Density" });
+const availableFormula = formula(107, "forage.Available", { height: "Height", residual: "Height", density: "Density" });
 
 /**
  * standing returns the dry matter of a whole stand, from the soil up.
@@ -168,7 +952,7 @@ const availableFormula = formula(85, "forage.Available", { height: "Height", res
 export function standing(given) {
   return evaluate(standingFormula, given, given?.height, given?.density);
 }
-const standingFormula = formula(86, "forage.Standing", { height: "Height", density: "Density" });
+const standingFormula = formula(108, "forage.Standing", { height: "Height", density: "Density" });
 
 /**
  * heightOf returns the height at which a stand of a density holds so much dry matter: Standing turned round.
@@ -185,7 +969,7 @@ const standingFormula = formula(86, "forage.Standing", { height: "Height", densi
 export function heightOf(given) {
   return evaluate(heightOfFormula, given, given?.yield, given?.density);
 }
-const heightOfFormula = formula(87, "forage.HeightOf", { yield: "Yield", density: "Density" });
+const heightOfFormula = formula(109, "forage.HeightOf", { yield: "Yield", density: "Density" });
 
 /**
  * plateAvailable returns the dry matter above the compressed height to be left.
@@ -205,12 +989,14 @@ const heightOfFormula = formula(87, "forage.HeightOf", { yield: "Yield", density
 export function plateAvailable(given) {
   return evaluate(plateAvailableFormula, given, given?.height, given?.residual, given?.density);
 }
-const plateAvailableFormula = formula(88, "forage.PlateAvailable", { height: "PlateHeight", residual: "PlateHeight", density: "PlateDensity" });
+const plateAvailableFormula = formula(110, "forage.PlateAvailable", { height: "PlateHeight", residual: "PlateHeight", density: "PlateDensity" });
 
 /**
  * dryMatterContent returns the dry matter of a sample as a share of it fresh.
  * 
  * Formula: (dry - plate) / (fresh - plate)
+ * 
+ * Note: dry until the weight stands still. An oven: 140 °F for a day at least (TAMU-1646), or 80 °C for 12 hours and then by 2 hours (MLA-CUTS). A microwave oven: half a pound with a cup of water beside it, 3 minutes and then by 1 (UMAINE-DRYING), or 5 and then by 3 with 100 ml (NSW-PASTURE). Never leave the water out or the oven alone, stop at the first smell of scorching: a sample that is dry already can char and burn. That last is common practice, without a source read.
  * 
  * Source: UMAINE-DRYING formula as printed beside the example
  * 
@@ -223,12 +1009,117 @@ const plateAvailableFormula = formula(88, "forage.PlateAvailable", { height: "Pl
 export function dryMatterContent(given) {
   return evaluate(dryMatterContentFormula, given, given?.fresh, given?.dry, given?.plate);
 }
-const dryMatterContentFormula = formula(89, "forage.DryMatterContent", { fresh: "Mass", dry: "Mass", plate: "Mass" });
+const dryMatterContentFormula = formula(111, "forage.DryMatterContent", { fresh: "Mass", dry: "Mass", plate: "Mass" });
+
+/**
+ * nitrateAs returns an amount of nitrate told in another form.
+ * 
+ * Method: 1 part of nitrogen is 4.43 parts of nitrate and 7.2162 of potassium nitrate
+ * 
+ * Note: the same feed is 1,000 ppm in one form and 4,430 in the other, and a wrong reading can kill: look for the form on the laboratory's sheet.
+ * 
+ * Source: NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162
+ * 
+ * @param given.amount as the laboratory tells it, the source takes ppm; >= 0
+ * @param given.from the form in which it is told; one of nitrogen, ion, potassium
+ * @param given.to the form wanted; one of nitrogen, ion, potassium
+ * @returns Concentration in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function nitrateAs(given) {
+  return evaluate(nitrateAsFormula, given, given?.amount, given?.from, given?.to);
+}
+const nitrateAsFormula = formula(112, "forage.NitrateAs", { amount: "Concentration", from: "forage.NitrateForm", to: "forage.NitrateForm" });
+
+/**
+ * nitrateSteps gives the scales of nitrate in feed, as a copy.
+ * 
+ * Source: CLEMSON-NITRATE, DAIRYLAND-NITRATE, SERVITECH-NITRATE, OKLAHOMA-NITRATE, MANITOBA-NITRATE, as the row says
+ * @returns a list of ForageNitrateStep
+ */
+export function nitrateSteps(given = {}) {
+  return call("forage.NitrateSteps", given);
+}
+
+/**
+ * nitrateClass gives the class of nitrate in the dry matter of a feed by one scale. Nitrate kills within hours and makes pregnant stock cast their young. The scales differ: half of the ration for pregnant stock begins at 700 ppm of nitrogen by one laboratory and at 1,000 by another; brassicas, small grains, sorghums, millets and weeds after drought, frost or much nitrogen are the common cases (in one survey 48 % of fresh brassicas were over the line, SARE-NITRATE). Send a sample to a laboratory before such a crop is grazed, never turn hungry stock onto it, reckon with the nitrate of the water too (see herd.WaterQuality), and let a vet or an adviser decide. The scales are for cattle that are well; lower limits hold for those that are weak, small, stressed or hungry.
+ * 
+ * Note: an amount on a limit is taken into the stricter class: ours. Oklahoma's limits in the three forms do not convert into each other, so that its limit in the form of the amount is used.
+ * 
+ * Errors: a domain error where the amount is below 0 or not a number; a *units.ParseError for a form or a scale that is none
+ * 
+ * Source: CLEMSON-NITRATE, DAIRYLAND-NITRATE, SERVITECH-NITRATE, OKLAHOMA-NITRATE, MANITOBA-NITRATE, as the scale says
+ * 
+ * @param given.amount 
+ * @param given.form ; one of nitrogen, ion, potassium
+ * @param given.scale ; one of clemson, dairyland, servitech, oklahoma, manitoba
+ * @returns a word: forage.NitrateLevel
+ */
+export function nitrateClass(given = {}) {
+  return call("forage.NitrateClass", given);
+}
+
+/**
+ * nitrateRation gives the largest share of a ration's dry matter that a feed with so much nitrate may be, by one scale. It is an upper bound from print and no promise: the cautions of NitrateClass hold. Mix the feed through, so that no animal picks its own share, and let stock get used to it over a week or two.
+ * 
+ * Errors: those of NitrateClass; an error where the scale tells no share for the class, as Oklahoma and Manitoba for any and Servitech from 2,100 ppm on
+ * 
+ * Source: CLEMSON-NITRATE, DAIRYLAND-NITRATE (its "less than half" is given as half), SERVITECH-NITRATE; MANITOBA-NITRATE for getting used to it
+ * 
+ * @param given.amount 
+ * @param given.form ; one of nitrogen, ion, potassium
+ * @param given.scale ; one of clemson, dairyland, servitech, oklahoma, manitoba
+ * @param given.stock ; one of none, young
+ * @param given.end ; one of low, middle, high
+ * @returns Fraction in base units
+ */
+export function nitrateRation(given = {}) {
+  return numberOf(call("forage.NitrateRation", given));
+}
+
+/**
+ * nitrateDilution returns the share of a mixture that a feed high in nitrate may be, so that the mixture holds no more than wanted.
+ * 
+ * Formula: (wanted - low) / (high - low)
+ * 
+ * Note: the laboratory that prints the sum mixes down to 1,500 ppm of nitrogen for cattle. It is true of what is mixed through, not of two bales side by side. The cautions of NitrateClass hold.
+ * 
+ * Source: AMAG-NITRATE
+ * 
+ * @param given.high of the feed high in nitrate, the source takes ppm; > low
+ * @param given.low of the feed it is mixed with, in the same form, the source takes ppm; >= 0
+ * @param given.wanted of the mixture, the source takes ppm; low to high
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function nitrateDilution(given) {
+  return evaluate(nitrateDilutionFormula, given, given?.high, given?.low, given?.wanted);
+}
+const nitrateDilutionFormula = formula(113, "forage.NitrateDilution", { high: "Concentration", low: "Concentration", wanted: "Concentration" });
+
+/**
+ * nitrateFeed returns how much dry matter of a feed brings an animal the load of nitrate that one laboratory calls safe, 1 g of nitrogen in it for 100 lb of weight and day.
+ * 
+ * Empirical: weight / 100 / (nitrogen / 1000)
+ * 
+ * Note: water can bring as much again. The cautions of NitrateClass hold.
+ * 
+ * Source: DAIRYLAND-NITRATE
+ * 
+ * @param given.nitrogen nitrate of the dry matter, told as nitrogen, the source takes ppm; > 0
+ * @param given.weight live weight of one animal, the source takes lb; > 0
+ * @returns Demand in base units (the source gives kg/day)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function nitrateFeed(given) {
+  return evaluate(nitrateFeedFormula, given, given?.nitrogen, given?.weight);
+}
+const nitrateFeedFormula = formula(114, "forage.NitrateFeed", { nitrogen: "Concentration", weight: "LiveWeight" });
 
 /**
  * pastures gives the rows of the library, as copies of the caller's own. Where a density row and a growth row are put together in one pasture, the pairing is ours and the row's note says which growth row it is.
  * 
- * Source: UMAINE-STICK densities; UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK heights; PSU-MONTHS yields and shares; ours: pairing and ceiling, as no source joins them
+ * Source: UMAINE-STICK densities; UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET heights; PSU-MONTHS yields and shares; UKY-BLOAT, OSU-ENDOPHYTE dangers; ours: pairing and ceiling, as no source joins them
  * @returns a list of ForagePasture
  */
 export function pastures(given = {}) {
@@ -268,7 +1159,7 @@ export function densityOf(given = {}) {
  * 
  * Table: mean ruler height at turn-in, by row
  * 
- * Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK
+ * Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET
  * 
  * @param given.pasture 
  * @param given.end ; one of low, middle, high
@@ -285,7 +1176,7 @@ export function turnInOf(given = {}) {
  * 
  * Note: common practice, without a source that we could find, never leaves less than 3 in and rather 4 to 6: more than most of the printed figures.
  * 
- * Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK
+ * Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET
  * 
  * @param given.pasture 
  * @param given.end ; one of low, middle, high
@@ -326,6 +1217,668 @@ export function shareOf(given = {}) {
 }
 
 /**
+ * plateCover returns the dry matter of a stand by the line of a plate meter.
+ * 
+ * Formula: height * slope + intercept
+ * 
+ * Note: lines belong to a meter, a pasture and a season: printed slopes run from 250 to 800 kg/ha/cm (PlateEquations), in one place by two to three times between winter and summer, where the relation bends as well (MICHELL-1982). Forcing a line through zero makes its fit look better than it is (DILLARD-2016). A line of your own is CalibratePlate.
+ * 
+ * Source: DARD-PLATE for the form
+ * 
+ * @param given.height mean compressed height, the source takes cm; >= 0
+ * @param given.slope dry matter for each unit of compressed height, the source takes kg/ha/cm; >= 0
+ * @param given.intercept dry matter of the line at no height, the source takes kg/ha; any
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function plateCover(given) {
+  return evaluate(plateCoverFormula, given, given?.height, given?.slope, given?.intercept);
+}
+const plateCoverFormula = formula(115, "forage.PlateCover", { height: "PlateHeight", slope: "PlateDensity", intercept: "Yield" });
+
+/**
+ * countedCover returns the dry matter of a stand from the counter of a plate meter that adds up its readings.
+ * 
+ * Formula: (closing - opening) / readings * perCount + offset
+ * 
+ * Note: DARD-PLATE prints 158 a count and 330 beside it, up to 40 readings in a W. Some meters count half centimetres, so 158 a count is not 158 a centimetre: take the pair that belongs to the meter.
+ * 
+ * Source: DARD-PLATE
+ * 
+ * @param given.opening the counter before the walk; >= 0
+ * @param given.closing the counter after it; >= opening
+ * @param given.readings how often the plate was set down; >= 1
+ * @param given.perCount dry matter for each count of the mean, the source takes kg/ha; >= 0
+ * @param given.offset dry matter where the mean is nothing, the source takes kg/ha; any
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function countedCover(given) {
+  return evaluate(countedCoverFormula, given, given?.opening, given?.closing, given?.readings, given?.perCount, given?.offset);
+}
+const countedCoverFormula = formula(116, "forage.CountedCover", { opening: "number", closing: "number", readings: "number", perCount: "Yield", offset: "Yield" });
+
+/**
+ * plateEquations gives the table of published slopes, as a copy. No intercept is printed with any of them.
+ * 
+ * Source: ours: a collection, each slope with its source on its row
+ * @returns a list of ForagePlateEquation
+ */
+export function plateEquations(given = {}) {
+  return call("forage.PlateEquations", given);
+}
+
+/**
+ * plateSlope gives a published slope of plate meters.
+ * 
+ * Table: dry matter for each unit of compressed height, by row
+ * 
+ * Errors: a *units.ParseError that lists the rows
+ * 
+ * Note: single places strayed from one line by 753 kg/ha, means of twenty by 155 (RAYBURN-1998). Calibration shifts with the week and the place, by species of cool-season grass it did not in one test (FERRARO-2012). On bunchgrass r² was 0.21 to 0.51 (BUNCHGRASS-2009).
+ * 
+ * Source: TEAGASC-PLATE, MICHELL-1982, RAYBURN-1998
+ * 
+ * @param given.equation 
+ * @returns PlateDensity in base units
+ */
+export function plateSlope(given = {}) {
+  return numberOf(call("forage.PlateSlope", given));
+}
+
+/**
+ * prussicHeights gives the least heights for grazing, as a copy.
+ * 
+ * Source: NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, KSTATE-SORGHUM, AGPROUD-FROST, DROVERS-FROST, as the row says
+ * @returns a list of ForagePrussicHeightRow
+ */
+export function prussicHeights(given = {}) {
+  return call("forage.PrussicHeights", given);
+}
+
+/**
+ * prussicWaits gives the days to wait after a frost, as a copy.
+ * 
+ * Source: NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, AGPROUD-FROST, AGPROUD-PRUSSIC, DROVERS-FROST, as the row says
+ * @returns a list of ForagePrussicWaitRow
+ */
+export function prussicWaits(given = {}) {
+  return call("forage.PrussicWaits", given);
+}
+
+/**
+ * prussicHeight gives the least height at which a crop may be grazed, by one source. The sources differ by half: 15 to 30 in for a cross. PrussicRisk takes the highest of them, and its cautions hold.
+ * 
+ * Errors: a *units.ParseError that lists the sources with a figure of the crop
+ * 
+ * Source: NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, KSTATE-SORGHUM, AGPROUD-FROST, DROVERS-FROST, as the source says
+ * 
+ * @param given.crop ; one of sudangrass, sorghum, sorghum sudangrass
+ * @param given.by ; one of nebraska, illinois, kansas, press, dairy, drovers
+ * @param given.end ; one of low, middle, high
+ * @returns Height in base units
+ */
+export function prussicHeight(given = {}) {
+  return numberOf(call("forage.PrussicHeight", given));
+}
+
+/**
+ * prussicWait gives the days from a frost to grazing, by one source. The sources differ by three times: 5 to 14 days after a killing frost, and they call a frost killing at 24 or at 28 °F. PrussicDaysLeft takes the longest wait, and the cautions of PrussicRisk hold. Each new frost starts the wait again.
+ * 
+ * Errors: a *units.ParseError that lists the sources with a figure for the frost
+ * 
+ * Source: NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, AGPROUD-FROST, AGPROUD-PRUSSIC, DROVERS-FROST, as the source says
+ * 
+ * @param given.frost ; one of light, killing
+ * @param given.by ; one of nebraska, illinois, kansas, press, dairy, drovers
+ * @param given.end ; one of low, middle, high
+ * @returns Days in base units
+ */
+export function prussicWait(given = {}) {
+  return numberOf(call("forage.PrussicWait", given));
+}
+
+/**
+ * prussicDaysLeft returns how many more days stock stay off a frosted crop that makes prussic acid, by the longest printed wait.
+ * 
+ * Formula: max(14-since, 0)
+ * 
+ * Note: each new frost starts the wait again. The cautions of PrussicRisk hold.
+ * 
+ * Source: DROVERS-FROST 14 days; AGPROUD-FROST the same; shorter ones are rows of PrussicWaits
+ * 
+ * @param given.since since the last frost, light or killing, the source takes days; >= 0
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function prussicDaysLeft(given) {
+  return evaluate(prussicDaysLeftFormula, given, given?.since);
+}
+const prussicDaysLeftFormula = formula(117, "forage.PrussicDaysLeft", { since: "Days" });
+
+/**
+ * prussicRisk tells whether a crop that makes prussic acid stands too low or too shortly after a frost to be grazed, by the strictest printed figures. Prussic acid kills within minutes. A lower class is not a safe crop: young shoots, wilted or drought-struck leaves and regrowth from the base after a frost are the worst, whatever the rest of the stand measures. Keep stock off on nights when frost is likely, never turn hungry stock onto such a crop, have it tested where there is any doubt, and ask a vet or an adviser; an animal that gasps or falls is a case for the vet at once.
+ * 
+ * Table: frosted where fewer than 14 days have gone by since the last frost; short where the stand is below 18 in (sudangrass), 24 in (sorghum) or 30 in (their crosses); else lower
+ * 
+ * Errors: a domain error where height or days are below 0 or not a number; a *units.ParseError for a crop that is none
+ * 
+ * Note: for a stand that has had no frost give 14 days or more. Sorghum is the most dangerous of the three and yet its highest printed height is below that of the crosses, so that its row is no lesser caution.
+ * 
+ * Source: NEBRASKA-PRUSSIC, AGPROUD-FROST heights; DROVERS-FROST, AGPROUD-FROST 14 days
+ * 
+ * @param given.crop ; one of sudangrass, sorghum, sorghum sudangrass
+ * @param given.height 
+ * @param given.since 
+ * @returns a word: forage.Prussic
+ */
+export function prussicRisk(given = {}) {
+  return call("forage.PrussicRisk", given);
+}
+
+/**
+ * cyanideClass gives the class of prussic acid, HCN, that a laboratory found in a feed. The gas leaves a sample on its way: ask the laboratory how to send it. The cautions of PrussicRisk hold.
+ * 
+ * Table: toxic over 500 ppm of the dry matter, or 200 ppm of the feed as it lies; deadly over 0.1 % of the dry matter; the second limit is not told for feed as it lies
+ * 
+ * Errors: a domain error where the amount is below 0 or not a number; a *units.ParseError for a basis that is none
+ * 
+ * Source: KSTATE-CYANIDE toxic; AGRILIFE-CYANIDE deadly; that gas leaves a sample is from memory
+ * 
+ * @param given.amount 
+ * @param given.basis ; one of dry, as is
+ * @returns a word: forage.Cyanide
+ */
+export function cyanideClass(given = {}) {
+  return call("forage.CyanideClass", given);
+}
+
+/**
+ * cherryDose returns the wilted leaves of wild black cherry that can kill a cow or a sheep, from the least to the most printed.
+ * 
+ * Empirical: (0.46 + place/100*(1.82-0.46)) * weight
+ * 
+ * Note: a dose to reckon back from, not one to allow: a fallen limb holds many times as much. Clear limbs out before stock come in, walk the fences after every storm, and call a vet at once where leaves were eaten. Young leaves, and leaves that wilt on the limb, are the worst.
+ * 
+ * Source: MARYLAND-CHERRY; PSU-CHERRY
+ * 
+ * @param given.weight live weight of one animal, the source takes lb; > 0
+ * @param given.place 0 for the least printed dose, 100 for the most, the source takes %; 0 to 100
+ * @returns Mass in base units (the source gives g)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function cherryDose(given) {
+  return evaluate(cherryDoseFormula, given, given?.weight, given?.place);
+}
+const cherryDoseFormula = formula(118, "forage.CherryDose", { weight: "LiveWeight", place: "Fraction" });
+
+/**
+ * alfalfaFibre returns the neutral detergent fibre, NDF, of pure alfalfa as it stands, from the tallest stem and the most mature one.
+ * 
+ * Method: 17.48 + 0.69 H in per cent before buds, 18.70 + 0.69 H in bud, with H the tallest stem in inches
+ * 
+ * Errors: a *units.RangeError beside the value where the height is outside that of the printed pairs: 18 to 32 in before buds, 26 to 32 in bud
+ * 
+ * Note: the two lines are laid through the printed pairs and give all of them to the digit. Not for alfalfa with grass in it. What is made of the crop has more: about 2 points in silage, more in hay (OHIO-PEAQ). It says when to cut, not what is in the barn: a laboratory does.
+ * 
+ * Source: OHIO-FORAGE-2024
+ * 
+ * @param given.height the tallest stem of the sample, the source takes in; > 0
+ * @param given.stage the most mature stem; one of vegetative, bud
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function alfalfaFibre(given) {
+  return evaluate(alfalfaFibreFormula, given, given?.height, given?.stage);
+}
+const alfalfaFibreFormula = formula(119, "forage.AlfalfaFibre", { height: "Height", stage: "forage.AlfalfaStage" });
+
+/**
+ * qualityRows gives the table of Quality, as a copy.
+ * 
+ * Source: OREGON-GRASS, ALBERTA-STAGE, PSU-QUALITY, KENTUCKY-FEEDS, CORNELL-NDF, as the row says
+ * @returns a list of ForageForageRow
+ */
+export function qualityRows(given = {}) {
+  return call("forage.QualityRows", given);
+}
+
+/**
+ * quality gives one end of a printed figure of quality of a forage at a stage. Where print says over or under, both ends are that limit, and QualityRows tells it. Two stages of one print can stand the wrong way round: alfalfa in late bud with less fibre than in early bud (ALBERTA-STAGE, other samples). Hay that matters is worth a test in a laboratory.
+ * 
+ * Errors: a *units.ParseError that lists the forages with the figure
+ * 
+ * Source: OREGON-GRASS, ALBERTA-STAGE, PSU-QUALITY, KENTUCKY-FEEDS, CORNELL-NDF
+ * 
+ * @param given.forage 
+ * @param given.figure ; one of protein, neutral fibre, acid fibre, nutrients, digestible
+ * @param given.end ; one of low, middle, high
+ * @returns Fraction in base units
+ */
+export function quality(given = {}) {
+  return numberOf(call("forage.Quality", given));
+}
+
+/**
+ * qualityAfter returns a figure of quality of a growing crop after some days.
+ * 
+ * Method: up 0.7 points a day, up 5 a week, down 2.0 a week, up 3.8 a week, down 0.5 a day, in the order of the words
+ * 
+ * Errors: a domain error where the figure would be below 0 or above 100 %
+ * 
+ * Note: straight lines for a few weeks before the first cut, no more. The relative feed value of alfalfa falls by 3 to 5 a day, and by 15 in making haylage or 25 in making hay, with 10 to 20 % of the dry matter (ISU-HARVEST).
+ * 
+ * Source: OMAFRA-NDF 0.7; OHIO-PEAQ 5; IDAHO-BUL-1018 protein and ADF; PRITCHARD-GRASS digestibility
+ * 
+ * @param given.now the figure today, the source takes %; 0 to 100
+ * @param given.drift what changes, and whose figure it is; one of neutral fibre warm, neutral fibre spring, protein, acid fibre, digestible
+ * @param given.days how long the crop grows on, the source takes days; >= 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function qualityAfter(given) {
+  return evaluate(qualityAfterFormula, given, given?.now, given?.drift, given?.days);
+}
+const qualityAfterFormula = formula(120, "forage.QualityAfter", { now: "Fraction", drift: "forage.QualityDrift", days: "Days" });
+
+/**
+ * daysToFibre returns the days until the fibre of standing alfalfa comes to a target.
+ * 
+ * Formula: (target - now) / rate
+ * 
+ * Note: 38 % is the target of pure alfalfa and 50 % of pure grass by CORNELL-NDF, with 10 to 15 % of quality lost on the way to the rack; 0.7 points a day is the most in warm weather (OMAFRA-NDF), 5 a week (OHIO-PEAQ) about the same. Begin before the day: all of the crop has to be cut.
+ * 
+ * Source: definition: the way left over the rate; CORNELL-NDF, OMAFRA-NDF, OHIO-PEAQ for the figures that go in
+ * 
+ * @param given.now NDF today, as from AlfalfaFibre, the source takes %; 0 to target
+ * @param given.target NDF wanted at cutting, the source takes %; 0 to 100
+ * @param given.rate rise of the NDF in a day, the source takes %; > 0 and <= 100
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function daysToFibre(given) {
+  return evaluate(daysToFibreFormula, given, given?.now, given?.target, given?.rate);
+}
+const daysToFibreFormula = formula(121, "forage.DaysToFibre", { now: "Fraction", target: "Fraction", rate: "Fraction" });
+
+/**
+ * gradeSteps gives the grades of hay, as a copy.
+ * 
+ * Source: USDA-HAY-MISSOURI, USDA-HAY-COPY, as the row says
+ * @returns a list of ForageGradeStep
+ */
+export function gradeSteps(given = {}) {
+  return call("forage.GradeSteps", given);
+}
+
+/**
+ * gradeOf gives the grade of hay in the US trade by one figure: the relative feed value as a number (see herd.ForageValue), the others in per cent of the dry matter. Print calls the figures approximate and grades by looks as well; a lot can have two grades by two figures. A value on a limit goes into the better grade: ours.
+ * 
+ * Errors: a domain error where the value is below 0, a share above 100 % or no number; an error where print has no grade: fibre NDF over 40, nutrients under 58, protein of alfalfa under 18
+ * 
+ * Source: USDA-HAY-MISSOURI feed value, ADF, protein of grass; USDA-HAY-COPY NDF, nutrients, protein of alfalfa
+ * 
+ * @param given.value 
+ * @param given.by ; one of feed value, acid fibre, neutral fibre, nutrients, protein, grass protein
+ * @returns a word: forage.HayGrade
+ */
+export function gradeOf(given = {}) {
+  return call("forage.GradeOf", given);
+}
+
+/**
+ * crudeProtein returns the crude protein in a mass of feed.
+ * 
+ * Formula: feed * protein
+ * 
+ * Note: put in the feed of a day for the protein of a day. Whether it is enough depends on class and stage: herd.FeedNeed, and an adviser.
+ * 
+ * Source: NDSU-NEWS-15
+ * 
+ * @param given.feed dry matter, the source takes lb; >= 0
+ * @param given.protein crude protein of the dry matter, the source takes %; 0 to 100
+ * @returns Mass in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function crudeProtein(given) {
+  return evaluate(crudeProteinFormula, given, given?.feed, given?.protein);
+}
+const crudeProteinFormula = formula(122, "forage.CrudeProtein", { feed: "DryMatter", protein: "Fraction" });
+
+/**
+ * mixedDigestibility returns the digestibility of a pasture of green and dead herbage.
+ * 
+ * Formula: share*dead + (1-share)*green
+ * 
+ * Note: stock pick the green first and eat better than this mean while they can.
+ * 
+ * Source: definition: the mean by share; VIC-PASTURE for its figures
+ * 
+ * @param given.green digestibility of what is green, the source takes %; 0 to 100
+ * @param given.dead digestibility of what is dead, the source takes %; 0 to 100
+ * @param given.share share of dead herbage, the source takes %; 0 to 100
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function mixedDigestibility(given) {
+  return evaluate(mixedDigestibilityFormula, given, given?.green, given?.dead, given?.share);
+}
+const mixedDigestibilityFormula = formula(123, "forage.MixedDigestibility", { green: "Fraction", dead: "Fraction", share: "Fraction" });
+
+/**
+ * pastureGrades gives four classes of pasture, as a copy: what to put into MixedDigestibility where nothing was measured.
+ * 
+ * Source: VIC-PASTURE
+ * @returns a list of ForagePastureGrade
+ */
+export function pastureGrades(given = {}) {
+  return call("forage.PastureGrades", given);
+}
+
+/**
+ * meanHeight gives the mean of ruler heights with its confidence interval by Student's t. A reading that is not a number is a gap: it is left out and counted. Walk a W or a zigzag, read every so many steps wherever the foot falls, bare and dense places alike; the ruler stands on the soil, the hand rests on the leaves without pressing them (PSU-YIELD, UGA-STICK: 15 to 20 places; RAYBURN-1998: 15 to 30 keep the mean within about a tenth). The interval knows the scatter of the readings alone, neither a path that keeps to the good grass nor a wrong density.
+ * 
+ * Method: mean, sample standard deviation, deviation ÷ √n as the error, and that × Student's t of n - 1 on both sides
+ * 
+ * Errors: a *units.DomainError for fewer than two readings, for one below 0 or infinite, for a confidence outside 0 to 100 %
+ * 
+ * Source: definition: the mean of a sample and Student's interval
+ * 
+ * @param given.heights 
+ * @param given.confidence 
+ * @returns ForageHeightReadings
+ */
+export function meanHeight(given = {}) {
+  return call("forage.MeanHeight", given);
+}
+
+/**
+ * meanPlateHeight gives the mean of heights under a plate with its confidence interval, as MeanHeight does of ruler heights.
+ * 
+ * Errors: as MeanHeight
+ * 
+ * Source: definition: the mean of a sample and Student's interval
+ * 
+ * @param given.heights 
+ * @param given.confidence 
+ * @returns ForagePlateReadings
+ */
+export function meanPlateHeight(given = {}) {
+  return call("forage.MeanPlateHeight", given);
+}
+
+/**
+ * meanYield gives the mean of clipped samples with its confidence interval, as MeanHeight does of ruler heights.
+ * 
+ * Errors: as MeanHeight
+ * 
+ * Source: definition: the mean of a sample and Student's interval
+ * 
+ * @param given.yields 
+ * @param given.confidence 
+ * @returns ForageYieldReadings
+ */
+export function meanYield(given = {}) {
+  return call("forage.MeanYield", given);
+}
+
+/**
+ * readingsNeeded returns how many readings bring the mean within a wanted error, from the scatter of the readings so far.
+ * 
+ * Method: the smallest whole n of at least 2 with t(n - 1) × variation ÷ √n no greater than the wanted error, t being Student's for the confidence; above a million readings the normal distribution in t's place
+ * 
+ * Note: the scatter is itself an estimate, poor from a few readings.
+ * 
+ * Source: definition: Student's interval turned round
+ * 
+ * @param given.variation standard deviation as a share of the mean, of a first dozen readings, the source takes %; > 0
+ * @param given.wanted greatest distance of the mean from the true one, as a share of it, the source takes %; > 0
+ * @param given.confidence how often that is to hold, the source takes %; > 0 and < 100
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function readingsNeeded(given) {
+  return evaluate(readingsNeededFormula, given, given?.variation, given?.wanted, given?.confidence);
+}
+const readingsNeededFormula = formula(124, "forage.ReadingsNeeded", { variation: "Fraction", wanted: "Fraction", confidence: "Fraction" });
+
+/**
+ * restFromGrowth returns the rest in which a stand comes from the mass left to the mass wanted at a steady growth. Slow growth makes long rest.
+ * 
+ * Formula: (turnIn - leave) / growth
+ * 
+ * Note: where the curve of regrowth is known, DaysToRegrow is nearer the truth. If paddocks will not be ready, add paddocks or feed; if they run ahead, shut some up for hay (MLA-REST). Irrigated ryegrass grazed at its right stage rested 23, 39, 39 and 48 days while it grew 94, 73, 56 and 43 kg/ha a day (PRETORIA-REST).
+ * 
+ * Source: MLA-REST that rest follows growth; PRETORIA-REST rests and growth together; definition: mass over growth
+ * 
+ * @param given.leave dry matter left by the grazing before, the source takes kg/ha; >= 0
+ * @param given.turnIn dry matter at which grazing is to begin, the source takes kg/ha; >= leave
+ * @param given.growth mean daily growth between the two, the source takes kg/ha/day; > 0
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function restFromGrowth(given) {
+  return evaluate(restFromGrowthFormula, given, given?.leave, given?.turnIn, given?.growth);
+}
+const restFromGrowthFormula = formula(125, "forage.RestFromGrowth", { leave: "Yield", turnIn: "Yield", growth: "Growth" });
+
+/**
+ * restRows gives the table of printed rests, as a copy.
+ * 
+ * Source: ours: a collection, each row with its source
+ * @returns a list of ForageRestRow
+ */
+export function restRows(given = {}) {
+  return call("forage.RestRows", given);
+}
+
+/**
+ * restOf gives one end of a printed rest.
+ * 
+ * Table: rest by situation and season
+ * 
+ * Errors: a *units.ParseError that lists the situations, or the seasons that a situation has
+ * 
+ * Note: sources disagree. Bahiagrass 10 to 20 days (UGA-HEIGHTS) or 28 (IFAS-REST); spring 15 to 21 days in Britain, 15 in New York, 14 in Indiana, 21 in West Virginia; ryegrass at least 20 even in spring in southern Australia. Regrowth can be bitten after 4 to 5 days, so a stay should end before (PROG-LANE); leaves of ryegrass live about 22 days, and rest much beyond it loses leaf to death (WOODWARD-1994).
+ * 
+ * Source: UGA-HEIGHTS, FAS-ROTATION, CORNELL-PLAN, INDIANA-REST, WVU-PADDOCKS, PENNSYLVANIA-GUIDE, OZARKS-DAIRY, MLA-REST, FARMERS-JOURNAL-ROTATION, IFAS-REST, SRUC-SHEEPNET, SRUC-EWES, PRETORIA-REST, as the row says
+ * 
+ * @param given.situation 
+ * @param given.season ; one of spring, summer, autumn, winter, all year
+ * @param given.end ; one of low, middle, high
+ * @returns Days in base units
+ */
+export function restOf(given = {}) {
+  return numberOf(call("forage.RestOf", given));
+}
+
+/**
+ * longestRest gives the longest rest that is printed for a situation over all its seasons: the one that the number of paddocks is planned on.
+ * 
+ * Table: the upper ends of RestRows
+ * 
+ * Errors: a *units.ParseError that lists the situations
+ * 
+ * Note: rest ÷ stay + 1 paddocks for one group (grazing.Paddocks); round up to keep the rest. A winter's rest is not planned on where stock are off the land then.
+ * 
+ * Source: WVU-PADDOCKS plan on the longest rest of the season; each rest as its row says
+ * 
+ * @param given.situation 
+ * @returns Days in base units
+ */
+export function longestRest(given = {}) {
+  return numberOf(call("forage.LongestRest", given));
+}
+
+/**
+ * leafDays gives one end of the days in which perennial ryegrass puts out a leaf.
+ * 
+ * Table: 9 to 11 days in spring (mean 13 to 16 °C), 8 to 10 in summer (18 to 20), 8 to 12 in autumn (14 to 20), 11 to 15 in winter (10 to 13), Northland, New Zealand
+ * 
+ * Errors: a *units.ParseError that lists the seasons
+ * 
+ * Note: a rotation is these days times the leaves wanted (rainfall.RotationDays): graze at two to three leaves, since the fourth is the death of the first. Third- leaf grazing grew 1.1 t/ha a year more than second-leaf in irrigated Canterbury. Tall fescue and ryegrass keep three live leaves (MISSOURI-M185).
+ * 
+ * Source: DAIRYNZ-LEAF
+ * 
+ * @param given.season ; one of spring, summer, autumn, winter, all year
+ * @param given.end ; one of low, middle, high
+ * @returns Days in base units
+ */
+export function leafDays(given = {}) {
+  return numberOf(call("forage.LeafDays", given));
+}
+
+/**
+ * growthCurves gives the rows of growth by month beyond those of Pastures, as a copy.
+ * 
+ * Source: ours: a collection, each row with its source
+ * @returns a list of ForageGrowthCurve
+ */
+export function growthCurves(given = {}) {
+  return call("forage.GrowthCurves", given);
+}
+
+/**
+ * curveShare gives the share of the year's growth that a row of GrowthCurves has in a month.
+ * 
+ * Table: shares by row and month
+ * 
+ * Errors: a *units.ParseError that lists the rows; an error for a month that is none
+ * 
+ * Note: print differs by place: half of the season's yield in the first two of six months in New York (CORNELL-SEASON), over three quarters before June in Nebraska (UNL-G1908), four fifths by July in North Dakota (NDSU-SPRING), three fifths by June in Ohio (OHIO-PASTURE).
+ * 
+ * Source: ND-CURVE, COLORADO-CURVES, PSU-MONTHS, as the row says
+ * 
+ * @param given.curve 
+ * @param given.month 
+ * @returns Fraction in base units
+ */
+export function curveShare(given = {}) {
+  return numberOf(call("forage.CurveShare", given));
+}
+
+/**
+ * seasonCurves gives the rows of growth by season, of New Zealand, as a copy.
+ * 
+ * Source: NZ-SEASONS
+ * @returns a list of ForageSeasonCurve
+ */
+export function seasonCurves(given = {}) {
+  return call("forage.SeasonCurves", given);
+}
+
+/**
+ * seasonShare gives the share of the year's growth that a place of SeasonCurves has in a season.
+ * 
+ * Table: shares by place and season; the whole for AllYear
+ * 
+ * Errors: a *units.ParseError that lists the places, or the seasons
+ * 
+ * Note: how it is cut counts as much as where: in South Taranaki spring had 36 % cut every two weeks, 46 % cut every four (BAARS-1982).
+ * 
+ * Source: NZ-SEASONS
+ * 
+ * @param given.place 
+ * @param given.season ; one of spring, summer, autumn, winter, all year
+ * @returns Fraction in base units
+ */
+export function seasonShare(given = {}) {
+  return numberOf(call("forage.SeasonShare", given));
+}
+
+/**
+ * growthRows gives the table of measured daily growth, as a copy.
+ * 
+ * Source: ours: a collection, each figure with its source on its row
+ * @returns a list of ForageGrowthRow
+ */
+export function growthRows(given = {}) {
+  return call("forage.GrowthRows", given);
+}
+
+/**
+ * dailyGrowth gives a measured daily growth.
+ * 
+ * Table: growth by place and time
+ * 
+ * Errors: a *units.ParseError that lists the places, or the times of the place
+ * 
+ * Note: of Ohio's weekly figures some ran together in the archived text; where they part is ours. Growth of one week differs by half from the mean of five years: a table is a guide, MeanGrowth of your own two covers is the answer.
+ * 
+ * Source: OSU-PLATE, IRELAND-GROWTH, SIDDC-COVER, BROUGHAM-1955, NI-GROWTH, FAS-ROTATION, as the row says
+ * 
+ * @param given.place 
+ * @param given.when 
+ * @returns Growth in base units
+ */
+export function dailyGrowth(given = {}) {
+  return numberOf(call("forage.DailyGrowth", given));
+}
+
+/**
+ * stockpile returns the dry matter that tall fescue grows from late summer on for winter, by the nitrogen given.
+ * 
+ * Method: 1747 + 15 N in a wet year, 672 + 19 N in a dry one, in lb/ac
+ * 
+ * Note: the equations miss single plots by 235 and 202 lb/ac. Other print: up to 2,800 lb/ac by mid-November in the Midwest, 30 % more with nitrogen early in August than late, the first 40 lb of it earning most, more than twice what the next do; in Virginia 3,920 kg/ha kept from June on and 840 from September, with 9.4 and 11.3 % protein (RAYBURN-1979). Frozen or wet stockpile on steep ground is no place for heavy stock, and fescue may carry the fungus of EndophyteLoss.
+ * 
+ * Source: SINGER-2003
+ * 
+ * @param given.nitrogen nitrogen given as growth begins to be kept, the source takes lb/ac; >= 0; 0 to 100 [SINGER-2003]
+ * @param given.trial which year; one of wet, dry
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function stockpile(given) {
+  return evaluate(stockpileFormula, given, given?.nitrogen, given?.trial);
+}
+const stockpileFormula = formula(126, "forage.Stockpile", { nitrogen: "Dressing", trial: "forage.StockpileTrial" });
+
+/**
+ * responseRows gives the table of NitrogenResponse, as a copy.
+ * 
+ * Source: SINGER-2003, BRINK-CASLER, KENTUCKY-STOCKPILE, NOBLE-PERMANENT, as the row says
+ * @returns a list of ForageResponseRow
+ */
+export function responseRows(given = {}) {
+  return call("forage.ResponseRows", given);
+}
+
+/**
+ * nitrogenResponse gives the extra dry matter that nitrogen brings, by one source. The sources run from 15 to 30 times the mass of the nitrogen, each for the amounts it tried; above them it is less. Rules on nitrogen near water, and a soil test, come first. Much nitrogen before drought or frost can bring nitrate: see NitrateClass.
+ * 
+ * Errors: a domain error where the nitrogen is below 0 or not a number; a *units.ParseError for a source that is none
+ * 
+ * Source: SINGER-2003, BRINK-CASLER, KENTUCKY-STOCKPILE, NOBLE-PERMANENT
+ * 
+ * @param given.nitrogen 
+ * @param given.by ; one of iowa wet, iowa dry, wisconsin less, wisconsin more, kentucky, oklahoma
+ * @param given.end ; one of low, middle, high
+ * @returns Yield in base units
+ */
+export function nitrogenResponse(given = {}) {
+  return numberOf(call("forage.NitrogenResponse", given));
+}
+
+/**
+ * fertilizer returns the fertiliser that holds so much of a nutrient.
+ * 
+ * Formula: nutrient / content
+ * 
+ * Source: NOBLE-PERMANENT
+ * 
+ * @param given.nutrient nutrient wanted, the source takes lb/ac; >= 0
+ * @param given.content share of the nutrient in the fertiliser, 46 for nitrogen in urea, the source takes %; > 0 and <= 100
+ * @returns Dressing in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function fertilizer(given) {
+  return evaluate(fertilizerFormula, given, given?.nutrient, given?.content);
+}
+const fertilizerFormula = formula(127, "forage.Fertilizer", { nutrient: "Dressing", content: "Fraction" });
+
+/**
  * usableShare returns the share of the available forage that stock eat during one stay on a piece of land; the rest of what disappears is trampled or fouled.
  * 
  * Table: 80 % for a stay of 1 day, 75 for 2 and 3, 70 for 4, 65 for 5, 60 for 6 and 7; between two printed days a straight line, which is ours. Under 1 day the value of 1 day, over 7 days that of 7, each beside a range error.
@@ -341,7 +1894,7 @@ export function shareOf(given = {}) {
 export function usableShare(given) {
   return evaluate(usableShareFormula, given, given?.stay);
 }
-const usableShareFormula = formula(90, "forage.UsableShare", { stay: "Days" });
+const usableShareFormula = formula(128, "forage.UsableShare", { stay: "Days" });
 
 /**
  * usable returns the dry matter that may be taken from an area.
@@ -359,7 +1912,7 @@ const usableShareFormula = formula(90, "forage.UsableShare", { stay: "Days" });
 export function usable(given) {
   return evaluate(usableFormula, given, given?.yield, given?.area, given?.use);
 }
-const usableFormula = formula(91, "forage.Usable", { yield: "Yield", area: "Area", use: "Fraction" });
+const usableFormula = formula(129, "forage.Usable", { yield: "Yield", area: "Area", use: "Fraction" });
 
 /**
  * allotment returns the forage to offer in a day so that stock can eat their intake of it.
@@ -378,7 +1931,7 @@ const usableFormula = formula(91, "forage.Usable", { yield: "Yield", area: "Area
 export function allotment(given) {
   return evaluate(allotmentFormula, given, given?.intake, given?.efficiency);
 }
-const allotmentFormula = formula(92, "forage.Allotment", { intake: "Demand", efficiency: "Fraction" });
+const allotmentFormula = formula(130, "forage.Allotment", { intake: "Demand", efficiency: "Fraction" });
 
 /**
  * landPerUnitMonth returns the land that feeds one animal unit through a month of the season.
@@ -400,4 +1953,152 @@ const allotmentFormula = formula(92, "forage.Allotment", { intake: "Demand", eff
 export function landPerUnitMonth(given) {
   return evaluate(landPerUnitMonthFormula, given, given?.demand, given?.days, given?.annual, given?.share, given?.use);
 }
-const landPerUnitMonthFormula = formula(93, "forage.LandPerUnitMonth", { demand: "Demand", days: "Days", annual: "Yield", share: "Fraction", use: "Fraction" });
+const landPerUnitMonthFormula = formula(131, "forage.LandPerUnitMonth", { demand: "Demand", days: "Days", annual: "Yield", share: "Fraction", use: "Fraction" });
+
+/**
+ * trampled returns what is trampled, fouled or left lying of the forage that a stay takes off a stand.
+ * 
+ * Formula: available * (1 - use)
+ * 
+ * Note: subdividing does not end trampling: 120 pastures at 225,000 kg of live weight a hectare trampled 40 to 55 %, about twice what 4 pastures at 5,000 to 7,000 did, with no gain in plants or steers over eight years (ANDRADE-2022).
+ * 
+ * Source: UCONN-STEPS a quarter of 1,000 lb/ac wasted; PSU-STAY that the share not eaten is lost
+ * 
+ * @param given.available dry matter above what is left, all of which goes, the source takes lb/ac; >= 0
+ * @param given.use share of it that is eaten, the source takes %; 0 to 100
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function trampled(given) {
+  return evaluate(trampledFormula, given, given?.available, given?.use);
+}
+const trampledFormula = formula(132, "forage.Trampled", { available: "Yield", use: "Fraction" });
+
+/**
+ * eatenShare returns the share of the year's growth that stock eat, from what is to stay and what insects, weather and feet take.
+ * 
+ * Method: 1 - left - lost
+ * 
+ * Errors: a domain error of the result where the two are more than the whole
+ * 
+ * Note: on range half stays and a quarter is lost, which leaves the 25 % that two Texas sources use (TAMU-5036, LULING-STICK). SDSU-IG-528 lets not more than 50 % go by weight in the growing season, 60 dormant, 65 of browse; the mulga lands of Queensland are safe at 15 to 25 % (MULGA-1996).
+ * 
+ * Source: TAMU-5036
+ * 
+ * @param given.left share of the growth that is to stay, the source takes %; 0 to 100
+ * @param given.lost share of the growth that nobody eats, the source takes %; 0 to 100
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function eatenShare(given) {
+  return evaluate(eatenShareFormula, given, given?.left, given?.lost);
+}
+const eatenShareFormula = formula(133, "forage.EatenShare", { left: "Fraction", lost: "Fraction" });
+
+/**
+ * palatableAbove returns the dry matter that can be grazed of a stand of which a part lies dead and a part is not liked. Below nothing it is what is missing.
+ * 
+ * Formula: standing*(1-detached)*(1-unpalatable) - leave
+ * 
+ * Note: the source's text lists a further 10 % that its own answer does not take off.
+ * 
+ * Source: MLA-BUDGET worked example; FUTUREBEEF-PALATABLE 80 % of 3,000 kg/ha
+ * 
+ * @param given.standing dry matter of all that is there, the source takes kg/ha; >= 0
+ * @param given.detached share of it that lies loose, the source takes %; 0 to 100
+ * @param given.unpalatable share of the rest that stock will not eat, the source takes %; 0 to 100
+ * @param given.leave dry matter to be left of what they would eat, the source takes kg/ha; >= 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function palatableAbove(given) {
+  return evaluate(palatableAboveFormula, given, given?.standing, given?.detached, given?.unpalatable, given?.leave);
+}
+const palatableAboveFormula = formula(134, "forage.PalatableAbove", { standing: "Yield", detached: "Fraction", unpalatable: "Fraction", leave: "Yield" });
+
+/**
+ * heightRemoved returns the share of a stand's height that a grazing takes.
+ * 
+ * Formula: (height - leave) / height
+ * 
+ * Note: the share of the mass is another: the lower inches hold more (CurveMass).
+ * 
+ * Source: CORNELL-INTENSIVE
+ * 
+ * @param given.height mean ruler height before, the source takes in; > 0
+ * @param given.leave mean ruler height after, the source takes in; 0 to height
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function heightRemoved(given) {
+  return evaluate(heightRemovedFormula, given, given?.height, given?.leave);
+}
+const heightRemovedFormula = formula(135, "forage.HeightRemoved", { height: "Height", leave: "Height" });
+
+/**
+ * rootStop returns the share of the roots of a grass that have stopped growing three days after a part of its top was clipped off once.
+ * 
+ * Table: straight lines between the printed tenths from 40 to 90 % of the top, which is ours; none up to 40 %; above 90 % all of them
+ * 
+ * Note: the tests differ: at half of the top 2, 8, 38 and 13 %. Reprints print 2 to 5 % there from the first test alone. Roots stayed stopped 6 to 18 days, 11 in the mean; an older sheet has 12 days after 80 % and 18 after 90 (COLORADO-ROOTS).
+ * 
+ * Source: CRIDER-1955 as NOBLE-ROOTS reprints it
+ * 
+ * @param given.removed share of the top taken, the source takes %; 0 to 100; 0 to 90 [CRIDER-1955]
+ * @param given.test which of the four; one of first, second, third, fourth
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function rootStop(given) {
+  return evaluate(rootStopFormula, given, given?.removed, given?.test);
+}
+const rootStopFormula = formula(136, "forage.RootStop", { removed: "Fraction", test: "forage.RootTest" });
+
+/**
+ * minimumResidue gives one end of the dry matter that is to be left on range, oven dry.
+ * 
+ * Table: shortgrass 300 to 500 lb/ac, midgrass 750 to 1,000, tallgrass 1,200 to 1,500
+ * 
+ * Errors: a *units.ParseError that lists the kinds
+ * 
+ * Note: cattle ate less where under 750 lb/ac stood in south Texas, 623 on the Rolling Plains (the same source): short grass hurts the stock as well.
+ * 
+ * Source: TAMU-5036
+ * 
+ * @param given.grass ; one of shortgrass, midgrass, tallgrass
+ * @param given.end ; one of low, middle, high
+ * @returns Yield in base units
+ */
+export function minimumResidue(given = {}) {
+  return numberOf(call("forage.MinimumResidue", given));
+}
+
+/**
+ * useRows gives the table of shares used, as a copy.
+ * 
+ * Source: ours: a collection, each row with its source
+ * @returns a list of ForageUseRow
+ */
+export function useRows(given = {}) {
+  return call("forage.UseRows", given);
+}
+
+/**
+ * systemUse gives one end of the share of the season's forage that a system of grazing or cutting uses. It is not the share of one stay, which is UsableShare: a paddock grazed seven times at 70 % of what stands above the residual, and one set-stocked at 35 % of all that grew, are told in different numbers. Never multiply the two.
+ * 
+ * Table: shares by system and source
+ * 
+ * Errors: a *units.ParseError that lists the sources of a system, or the systems
+ * 
+ * Note: sources disagree about continuous grazing most: 25 % on range, 30 to 40, 45 on improved grass, 50.
+ * 
+ * Source: UGA-EFFICIENCY, AHDB-ROTATION, CORNELL-SMALL-FARMS, MISSISSIPPI-USE, UMAINE-LESSON-5, TAMU-5036, NRCS-BRYAN-528, NOBLE-DROUGHT, MLA-USE, ND-CURVE, SDSU-IG-528, MULGA-1996, as the row says
+ * 
+ * @param given.system ; one of continuous, slow, moderate, strip, hay, silage, green chop, range growing, range dormant, browse
+ * @param given.by ; one of georgia, britain, cornell, mississippi, maine, texas range, bryan, noble, australia, north dakota, south dakota, queensland
+ * @param given.end ; one of low, middle, high
+ * @returns Fraction in base units
+ */
+export function systemUse(given = {}) {
+  return numberOf(call("forage.SystemUse", given));
+}

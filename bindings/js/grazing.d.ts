@@ -24,7 +24,7 @@ export function firstFarm(given: { a: documents.GrazingAnswers }): documents.Gra
  * 
  * Note: the mass to be left is the animals' safety as much as the grass's: the source keeps at least 1,500 kg green dry matter a hectare before ewes with twins. Ask an adviser for your stock.
  * 
- * Source: AWI-MLA-8-4 worked example
+ * Source: AWI-MLA-8-4 worked example; MISSOURI-ENTRY available above a residual
  * 
  * @param given.mass dry matter standing at the start, the source takes kg/ha; >= 0
  * @param given.leave dry matter to be left at the end, the source takes kg/ha; >= 0
@@ -43,7 +43,7 @@ export function grazeableMass(given: { mass: Values; leave: Values; growth: Valu
  * 
  * Note: the spoilage is added to what is eaten. Where a sheet gives waste as a share of what is offered, divide by one less the waste instead: 15 % one way is 13 % the other.
  * 
- * Source: AWI-MLA-8-4 worked example; OSU-PSS-2871 animal-unit month and year
+ * Source: AWI-MLA-8-4 worked example; OSU-PSS-2871 animal-unit month and year; ALABAMA-STOCKPILE hay for a winter
  * 
  * @param given.intake dry matter the animal eats in a day, the source takes kg/day; >= 0
  * @param given.days length of the period, the source takes days; >= 0
@@ -123,6 +123,75 @@ export function balanceCover(given: { rate: Scalar; intake: Scalar; round: Scala
 export function balanceCover(given: { rate: Values; intake: Values; round: Values; residual: Values }): number | Float64Array;
 
 /**
+ * grazingDays returns how long grass lasts above the mass to be left while it grows and is eaten.
+ * 
+ * Formula: (mass - leave) / (eaten - growth)
+ * 
+ * Note: where growth keeps up with what is eaten the grass never runs out, and the argument eaten is refused. Look ahead by weeks: growth changes. Start a budget by the month when demand passes growth in autumn, by the week when feed is tight [NZ-BUDGETS].
+ * 
+ * Source: PASTURE-NETWORKS; AWI-MLA-8-4 the growth, solved for the days
+ * 
+ * @param given.mass dry matter standing now, average of the land, the source takes kg/ha; >= leave
+ * @param given.leave dry matter to be left, the source takes kg/ha; >= 0
+ * @param given.eaten what the herd eats in a day, spread over the land, the source takes kg/ha/day; > growth
+ * @param given.growth average growth, below nothing where more dies than grows, the source takes kg/ha/day; any
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function grazingDays(given: { mass: Scalar; leave: Scalar; eaten: Scalar; growth: Scalar }): number;
+export function grazingDays(given: { mass: Values; leave: Values; eaten: Values; growth: Values }): number | Float64Array;
+
+/**
+ * winterFeed returns the stored feed a herd takes through the days without grazing, with what is wasted and what is kept in reserve.
+ * 
+ * Formula: demand * days * (1 + reserve) / (1 - waste)
+ * 
+ * Note: feed as it lies is more: herd.AsFed. How much reserve is the farmer's risk: a fifth to a half of a winter is common practice. New Zealand reckons 80 to 120 days of winter from north to south [NZ-DEER-BUDGET].
+ * 
+ * Source: OHIO-HAY-2010 180 and 90 days of hay; ours: reserve and waste
+ * 
+ * @param given.demand dry matter the whole herd eats in a day, the source takes lb/day; >= 0
+ * @param given.days how long it is fed, the source takes days; >= 0
+ * @param given.reserve kept beyond that, as a share of what is eaten, the source takes %; >= 0
+ * @param given.waste lost between store and mouth, as a share of what is stored, the source takes %; >= 0 and < 100
+ * @returns DryMatter in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function winterFeed(given: { demand: Scalar; days: Scalar; reserve: Scalar; waste: Scalar }): number;
+export function winterFeed(given: { demand: Values; days: Values; reserve: Values; waste: Values }): number | Float64Array;
+
+/**
+ * headToSell returns the share of the herd that must go for the grass and the store to last, or be fed from elsewhere.
+ * 
+ * Formula: max(0, 1 - (supply / need))
+ * 
+ * Note: the share holds if they go today. Each day of waiting raises it: see ShortOfFeed for the day. In print the other ways are a longer rest with more paddocks or feed, and where paddocks run ahead to drop some out for hay [MLA-REST].
+ * 
+ * Source: definition: supply over need
+ * 
+ * @param given.supply grass that can be eaten and stored feed, to the end of the season, the source takes kg; >= 0
+ * @param given.need what the whole herd eats until then, the source takes kg; > 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function headToSell(given: { supply: Scalar; need: Scalar }): number;
+export function headToSell(given: { supply: Values; need: Values }): number | Float64Array;
+
+/**
+ * shortOfFeed tells whether grass lasts to a day, and where it does not, when it runs out and the last day on which something can still be done about it.
+ * 
+ * Method: GrazingDays from today; short where they end before the last day; the day to decide is as many days earlier as a decision takes, whole days; long where on the last day a quarter of what was eaten until then stands to spare What to do when short, from the mildest: rest longer by feeding hay now while it is cheap, take out the animals that need least or earn least, wean, sell. When long: drop paddocks out of the round for hay [MLA-REST]. The quarter that counts as long is ours. Hungry stock break out and eat poisonous plants: where condition falls ask a vet or an adviser.
+ * 
+ * Errors: *units.DomainError names the first field that is impossible
+ * 
+ * Source: PASTURE-NETWORKS grazing days; ours: the day to decide and what counts as long
+ * 
+ * @param given.grass 
+ * @returns GrazingShortage
+ */
+export function shortOfFeed(given: { grass: documents.GrazingGrassToday }): documents.GrazingShortage;
+
+/**
  * monthBalance returns supply, need and their difference for the twelve months of a year, January first: the textbook budget. Supply is the year's yield × the month's share × the share eaten × the area; need is the demand × the days of the month. Nothing is carried over: what June has too much, August does not get. The shares are used as they are, never rescaled, and printed ones rarely add up to 100 %; a row outside 90 to 110 % is refused. A grazing season carries grass over, loses some and stops regrowing where it is bitten too short: where it differs from this budget, follow the season.
  * 
  * Errors: *units.DomainError names the first argument that is impossible.
@@ -167,6 +236,145 @@ export function carries(given: { farm: documents.GrazingFarm; group: string }): 
  * @returns GrazingLandNeed
  */
 export function landFor(given: { farm: documents.GrazingFarm }): documents.GrazingLandNeed;
+
+/**
+ * headDensity returns the animals on each unit of the land that is grazed now.
+ * 
+ * Formula: head / area
+ * 
+ * Note: with the whole farm for the area the same sum is the stocking rate in head: say which area is meant. StockDensity is the same by live weight.
+ * 
+ * Source: definition: animals over land; ARKANSAS-COFFEY and SHEEP101-LAND print rates so
+ * 
+ * @param given.head animals on it; >= 0
+ * @param given.area the land they stand on, the source takes ac; > 0
+ * @returns HeadRate in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function headDensity(given: { head: number; area: Scalar }): number;
+export function headDensity(given: { head: number | Column; area: Values }): number | Float64Array;
+
+/**
+ * headOnLand returns the animals that a rate puts on a piece of land, exact and not rounded: round down. It is LandForHead the other way round.
+ * 
+ * Formula: area * rate
+ * 
+ * Source: QUEENSLAND-CAPACITY head of 1,000 ha; definition: rate times land
+ * 
+ * @param given.area the land, the source takes ha; >= 0
+ * @param given.rate animals each unit of land carries, the source takes head/ha; >= 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function headOnLand(given: { area: Scalar; rate: Scalar }): number;
+export function headOnLand(given: { area: Values; rate: Values }): number | Float64Array;
+
+/**
+ * replacementHead returns the animals of one kind that come in place of a share of another.
+ * 
+ * Formula: head * share * ratio
+ * 
+ * Note: to replace is not to add. Trials took half the cows off and put five sheep on for each; the rule of one ewe more for each cow takes none off (herd.AddOn). The first is a matter of how much is eaten, the second of what is eaten.
+ * 
+ * Source: SHEEPUSA-2013 100 cows become 50 cows and 250 sheep
+ * 
+ * @param given.head animals of the kind that gives way; >= 0
+ * @param given.share share of them taken off, the source takes %; 0 to 100
+ * @param given.ratio animals that come for each one taken off; >= 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function replacementHead(given: { head: number; share: Scalar; ratio: number }): number;
+export function replacementHead(given: { head: number | Column; share: Values; ratio: number | Column }): number | Float64Array;
+
+/**
+ * relativeLoad returns the load of two kinds grazed together as a share of what each alone would be stocked at: 1 is as full as either alone.
+ * 
+ * Formula: one / oneAlone + other / otherAlone
+ * 
+ * Note: the trial behind the check, 2.11 steers and 8.1 ewes against 4.44 or 15.2 alone, gave 714 kg of live weight a hectare together, 663 and 690 alone, and lambs and steers that grew faster. Others found less: lambs gained on grass of 8 to 10 cm and not on 4 to 5, steers never [WRIGHT-2006]; on annual pasture separate stock needed 0.96 to 1.32 times the land, and little was saved in a drought [HAMILTON-1976]; an adviser gives 10 to 25 % more output [MORRICAL-DTN]. No gain is built in.
+ * 
+ * Source: NOLAN-CONNOLLY-1989 mean stocking, the load our arithmetic
+ * 
+ * @param given.one of the first kind, together, the source takes head/ha; >= 0
+ * @param given.oneAlone of the first kind where it grazes alone, the source takes head/ha; > 0
+ * @param given.other of the second kind, together, the source takes head/ha; >= 0
+ * @param given.otherAlone of the second kind where it grazes alone, the source takes head/ha; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function relativeLoad(given: { one: Scalar; oneAlone: Scalar; other: Scalar; otherAlone: Scalar }): number;
+export function relativeLoad(given: { one: Values; oneAlone: Values; other: Values; otherAlone: Values }): number | Float64Array;
+
+/**
+ * voltageRows gives the table of FenceVoltage, as a copy.
+ * 
+ * Source: ours: a collection, each figure with the source and mark on its row
+ * @returns a list of GrazingVoltageRow
+ */
+export function voltageRows(): Array<documents.GrazingVoltageRow>;
+
+/**
+ * fenceVoltage gives the voltage of a fence for a kind of stock, at an end of the printed span. The least that acts and what to hold are two figures: an agency prints 2,000 V as the least for sheep, an adviser 4,000 V as usually enough for sheep and goats. A wet or weedy fence, dry ground and long wool take volts away: measure at the far end. An electric fence can hurt people and animals: what WireLength tells of the standard holds [IEC-FENCE]. A good pulse lasts 0.0003 s; pulses of 0.003 to 0.3 s melt polywire and start fires [UMAINE-FENCE-DESIGN]. Local rules decide.
+ * 
+ * Errors: a *units.ParseError that lists what there is a figure for
+ * 
+ * Source: IOWA-382, SHEEP101-FENCE, WPS-FENCE, as the row says
+ * 
+ * @param given.stock 
+ * @param given.aim ; one of least, working, most
+ * @param given.end ; one of low, middle, high
+ * @returns Voltage in base units
+ */
+export function fenceVoltage(given: { stock: string; aim: "least" | "working" | "most"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * energizerOutput returns the energy that a fence wants of its energizer in each pulse.
+ * 
+ * Empirical: fence * 1
+ * 
+ * Note: a rule of the trade press for fence kept clear of weeds. One energizer a fence, and never two on one wire [IEC-FENCE]. A stronger one is not safer for people: buy one made to the standard, and follow local rules.
+ * 
+ * Source: BEEF-FENCE-MISTAKES
+ * 
+ * @param given.fence length of the fence on the ground, however many wires it has, the source takes mi; >= 0
+ * @returns PulseEnergy in base units (the source gives J)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function energizerOutput(given: { fence: Scalar }): number;
+export function energizerOutput(given: { fence: Values }): number | Float64Array;
+
+/**
+ * groundRod returns the length of ground rod in the earth, all rods together, for an energizer.
+ * 
+ * Table: feet of rod for each joule, times the joules: 3 by the trade press, 4.8 by a power company, which asks three rods of 8 ft for 5 J
+ * 
+ * Note: the two disagree; the longer is the safer choice, and dry or sandy ground wants more than either. Rods are 6 to 8 ft long and stand 10 ft apart [VIRGINIA-382], at least 10 m from the earth of anything else [IEC-FENCE].
+ * 
+ * Source: BEEF-FENCE-MISTAKES; CLOVERLAND-FENCE
+ * 
+ * @param given.output of the energizer, the source takes J; >= 0
+ * @param given.rule whose rule; one of trade press, utility
+ * @returns Length in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function groundRod(given: { output: Scalar; rule: "trade press" | "utility" }): number;
+export function groundRod(given: { output: Values; rule: Words<"trade press" | "utility"> }): number | Float64Array;
+
+/**
+ * groundRods returns the rods that a length of ground rod makes, whole ones.
+ * 
+ * Method: rod / each, rounded up
+ * 
+ * Source: BEEF-FENCE-MISTAKES 18 ft are three rods of 6 ft
+ * 
+ * @param given.rod length wanted in the earth, as of GroundRod, the source takes ft; >= 0
+ * @param given.each length of one rod, the source takes ft; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function groundRods(given: { rod: Scalar; each: Scalar }): number;
+export function groundRods(given: { rod: Values; each: Values }): number | Float64Array;
 
 /**
  * explain shows the work behind a day of a plan: for every piece of ground opened that day what the groups want, what stands there, and the size of the strip that follows; for every land how it grows.
@@ -263,6 +471,247 @@ export function crossWires(given: { width: Values; strips: number | Column }): n
  */
 export function wireLength(given: { fence: Scalar; wires: number }): number;
 export function wireLength(given: { fence: Values; wires: number | Column }): number | Float64Array;
+
+/**
+ * billOfFence tells what a fence of lanes takes, what it costs to buy and what it costs in a year, at the user's prices.
+ * 
+ * Method: sides and ends as LaneSides counts them, wire for each strand, posts at corners and between; a moved fence across a lane for the front and back of each strip and what is spare, each of whole rolls of netting or of wire; the energizer by EnergizerOutput, the rods by GroundRod; whole rolls and pieces; the year by CostOfYear Gates, corners, braces, insulators, knots and work are not in it. An electric fence can hurt people and animals: one energizer for one fence, never barbed wire, 2.5 m from the fence of another energizer, the earth 10 m from any other, signs where people pass [IEC-FENCE]. Never netting for anybody horned or for young kids [DEFRA-SHEEP, DEFRA-GOAT]. Local rules decide.
+ * 
+ * Errors: *units.DomainError names the first field that is impossible; an error where a price is missing, stands twice, or is in another currency
+ * 
+ * Source: IOWA-FENCE-COSTS the year; BEEF-FENCE-MISTAKES, CLOVERLAND-FENCE energizer and rods; ours: counted on a sketch
+ * 
+ * @param given.job 
+ * @returns GrazingFenceBill
+ */
+export function billOfFence(given: { job: documents.GrazingFenceJob }): documents.GrazingFenceBill;
+
+/**
+ * fitStock tells which numbers of which stock fit a farm's land: the herd with the most animal units, the least hay or the best margin that month by month finds its grass, forbs and browse or hay, and keeps to the room, the water and the family's needs; what holds it down, and what one more of that would bring.
+ * 
+ * Method: a linear program in floats over the head of each stock, what each kind of diet eats of each class of plants in each month, and hay. A year is twelve months of 365 days and like the one before. Supply of a month is area × yield × share of the month × use × share of the plants, and what may be carried from the month before; need is weight × intake × pasture share × days. Diets are spans: stock of one diet may eat any mixture within it. Stock that hay does not stand in for (pigs, poultry other than geese) are fed their ration where nothing grows, and graze their share otherwise. Of answers that are equally good the one with less hay is taken, and with the least hay for a goal the one with fewer animal units. The herd of whole animals is the best of a search that begins at the relaxed herd, parts the question in two at a part of an animal, and ends after a number of steps; it is checked against every rule by itself. What one more of a rule brings is found by asking the whole question again.
+ * 
+ * Errors: a document error with the path, the value and what is allowed; one that names the stock where nothing limits it. Rules that contradict one another are no error: Fits is false and Clash names a smallest set of them, found by leaving out one after another.
+ * 
+ * Note: a planning figure of a mean year: a dry one carries less, and the season of PlanSeason, which knows heights and rest, has the last word on grazing. The printed diets are of animals free to choose, and hold both ways: cattle that are to eat theirs want 5 % of browse, and are fed where there is none. Stock eat what stands, and goats held to grass, or horses to clover, may not thrive: ask an adviser. Bloat, copper for sheep, parasites and stock that should not follow one another are not in it: see the cautions of the plan and Conflicts.
+ * 
+ * Source: ours: the program; UGA-DIETS printed diets; the rows of herd and forage the figures of stock and pasture
+ * 
+ * @param given.fitting 
+ * @returns GrazingFitted
+ */
+export function fitStock(given: { fitting: documents.GrazingFitting }): documents.GrazingFitted;
+
+/**
+ * fenceCost returns what a length of fence, wire or pipe costs at the user's price.
+ * 
+ * Method: price × length ÷ the length that the price is for, rounded to cents
+ * 
+ * Errors: *units.DomainError where a length is impossible
+ * 
+ * Source: ARS-SPURGE-FENCE a mile at 18 cents a foot; LSP-FENCE half a mile at 20
+ * 
+ * @param given.fence 
+ * @param given.price 
+ * @param given.per 
+ * @returns a text
+ */
+export function fenceCost(given: { fence: Scalar; price: string; per: Scalar }): string;
+
+/**
+ * costOfYear returns what something that lasts costs in a year: depreciation, interest and maintenance, each rounded to cents.
+ * 
+ * Method: first ÷ life; first ÷ 2 × interest; first × maintenance; their sum The printed sums of the source are one more than its parts, which were rounded before. Its interest is 4 % of the first cost, which is 8 % of half: that reading is ours.
+ * 
+ * Errors: *units.DomainError where the life is 0 or below or a share impossible
+ * 
+ * Source: IOWA-FENCE-COSTS table 6
+ * 
+ * @param given.first 
+ * @param given.years 
+ * @param given.interest 
+ * @param given.maintenance 
+ * @returns GrazingYearlyCost
+ */
+export function costOfYear(given: { first: string; years: number; interest: Scalar; maintenance: Scalar }): documents.GrazingYearlyCost;
+
+/**
+ * fenceLives gives the table of how long fences last. Its costs are old and of their places: they are told and never computed with.
+ * 
+ * Source: IOWA-FENCE-COSTS, LSP-FENCE, ARS-SPURGE-FENCE, IOWA-FENCE-2012, TEAGASC-FENCE, as the row says
+ * @returns a list of GrazingFenceLifeRow
+ */
+export function fenceLives(): Array<documents.GrazingFenceLifeRow>;
+
+/**
+ * costPerUse returns what each animal-unit month of grazing costs.
+ * 
+ * Method: cost ÷ AUM, rounded to cents
+ * 
+ * Errors: *units.DomainError where there is no grazing
+ * 
+ * Source: definition: cost over grazing; SDSU-RENT compares rents so
+ * 
+ * @param given.cost 
+ * @param given.use 
+ * @returns a text
+ */
+export function costPerUse(given: { cost: string; use: Scalar }): string;
+
+/**
+ * rentPerHead returns the rent for each head of land rented by area.
+ * 
+ * Method: rent × land for each head ÷ the area that the rent is for, rounded to cents Rents an acre say little: from 11.65 to 61.95 USD an acre across South Dakota in 2012, and 25.25 to 36.90 USD an AUM.
+ * 
+ * Errors: *units.DomainError where an area is impossible
+ * 
+ * Source: SDSU-RENT
+ * 
+ * @param given.rent 
+ * @param given.per 
+ * @param given.land 
+ * @returns a text
+ */
+export function rentPerHead(given: { rent: string; per: Scalar; land: Scalar }): string;
+
+/**
+ * rentPerUse returns the rent for each animal-unit month of a rent for each head.
+ * 
+ * Method: rent ÷ (animal units × months of 30 days), rounded to cents
+ * 
+ * Errors: *units.DomainError where the animal or the time is none
+ * 
+ * Source: SDSU-RENT
+ * 
+ * @param given.rent 
+ * @param given.each 
+ * @param given.days 
+ * @returns a text
+ */
+export function rentPerUse(given: { rent: string; each: Scalar; days: Scalar }): string;
+
+/**
+ * rentByHay returns the rent of a head for a month by the price of hay.
+ * 
+ * Method: animal units × price of a short ton × 0.20, or ÷ 8.5, rounded to cents The two differ by 1.7 times, and both are meant for irrigated pasture: too high for dry range.
+ * 
+ * Errors: *units.DomainError where the animal is impossible; an error where the rule is none, or the price is for no mass
+ * 
+ * Source: RANCHERS-EDGE
+ * 
+ * @param given.animals 
+ * @param given.hay 
+ * @param given.rule ; one of quality, eighth
+ * @returns a text
+ */
+export function rentByHay(given: { animals: Scalar; hay: string; rule: "quality" | "eighth" }): string;
+
+/**
+ * rentByValue returns the yearly rent of an area by what the land sells for, at an end of the printed span.
+ * 
+ * Method: value × 1.5 to 2.0 %, rounded to cents
+ * 
+ * Errors: none but that of the end, which gives the middle
+ * 
+ * Source: IOWA-C2-23
+ * 
+ * @param given.value 
+ * @param given.end ; one of low, middle, high
+ * @returns a text
+ */
+export function rentByValue(given: { value: string; end: "low" | "middle" | "high" }): string;
+
+/**
+ * rentByForage returns the yearly rent of an area by the forage it is expected to give.
+ * 
+ * Method: forage × price of grass hay × 25 %, rounded to cents
+ * 
+ * Errors: *units.DomainError where the forage is impossible
+ * 
+ * Source: IOWA-C2-23
+ * 
+ * @param given.forage 
+ * @param given.hay 
+ * @returns a text
+ */
+export function rentByForage(given: { forage: Scalar; hay: string }): string;
+
+/**
+ * hayPerUse returns what an animal-unit month costs in hay: beside CostPerUse it tells grass from hay.
+ * 
+ * Method: price × what the animal unit eats of hay in 30 days ÷ (1 - waste), rounded to cents Pasture is about a third of the price of bought feed by one adviser [SDSU-OLLILA]; a winter day of hay for a cow was about 1.35 USD in Virginia and 1.63 in Alabama.
+ * 
+ * Errors: *units.DomainError where the demand or the waste is impossible
+ * 
+ * Source: definition: price times feed; HFG-HAY-COSTS, ALABAMA-STOCKPILE a day's cost
+ * 
+ * @param given.hay 
+ * @param given.demand 
+ * @param given.waste 
+ * @returns a text
+ */
+export function hayPerUse(given: { hay: string; demand: Scalar; waste: Scalar }): string;
+
+/**
+ * paybackYears returns the years until what was spent has come back.
+ * 
+ * Method: cost ÷ gain of a year A trade paper's graziers look for 2 to 3 years on productive land, 3 to 5 on range, and judge fence and water by the acre [STOCKMAN-PAYBACK].
+ * 
+ * Errors: an error where the currencies differ or the gain is not above nothing
+ * 
+ * Source: definition: cost over yearly gain
+ * 
+ * @param given.cost 
+ * @param given.gain 
+ * @returns a number
+ */
+export function paybackYears(given: { cost: string; gain: string }): number;
+
+/**
+ * gainOfDays returns what some more days of grazing bring: the feed saved less the work of the moves.
+ * 
+ * Method: head × days × what a head saves in a day; moves × time of one × wage of an hour; the difference, each rounded to cents Take for the saving what the last days save, not the mean of all days: the first extra days of grazing come cheap, the last ones cost moves, fence and thin animals, and a mean saving overstates them [HALICH-LAST-DAYS].
+ * 
+ * Errors: *units.DomainError where a number is below 0; an error where the currencies differ
+ * 
+ * Source: HALICH-LAST-DAYS
+ * 
+ * @param given.head 
+ * @param given.days 
+ * @param given.saving 
+ * @param given.moves 
+ * @param given.each 
+ * @param given.wage 
+ * @returns GrazingExtraDays
+ */
+export function gainOfDays(given: { head: number; days: Scalar; saving: string; moves: number; each: Scalar; wage: string }): documents.GrazingExtraDays;
+
+/**
+ * readMoves reads a log of moves: comma-separated, a header first, one stay a line. The columns are paddock, in, out, area and animals, in any order, and others are left alone. Dates are as 2026-06-01. The unit of the land and of the animals stands in the header, as in area (ac) or area (ha) and animals (AU), or with each number. A line that begins with # is a remark. The stays come back in the order of their days.
+ * 
+ * Errors: a *LogError with the line, the column and the mend: a column missing or twice, a cell that cannot be read, a stay that ends before it begins, land or animals beyond what a farm can have, or the same stay twice
+ * 
+ * Source: definition: the form of the log is ours
+ * 
+ * @param given.log 
+ * @returns a list of GrazingLoggedMove
+ */
+export function readMoves(given: { log: string }): Array<documents.GrazingLoggedMove>;
+
+/**
+ * paddockRecords tells of each paddock in a log what was taken from it, what grew, what rest it had and when it is ready; the one to go to next comes first.
+ * 
+ * Method: animal units × days ÷ area, added up over the stays; × what an animal unit eats is harvested; ÷ the share eaten is what stood; rest from the day of leaving to the next day of coming The harvest is what the animals should have eaten, not what was weighed: where they were fed beside the pasture, or gained or lost, it is off by that. The land of a paddock is that of each stay, so strips of one paddock are each an area of their own. Readiness is a matter of days here: look at the grass before you open the gate.
+ * 
+ * Errors: a *LogError of ReadMoves; *units.DomainError where a rule is impossible
+ * 
+ * Source: NEB-AUM animal-unit days; ours: harvested and standing yield by them
+ * 
+ * @param given.log 
+ * @param given.rules 
+ * @returns a list of GrazingPaddockRecord
+ */
+export function paddockRecords(given: { log: string; rules: documents.GrazingRecordRules }): Array<documents.GrazingPaddockRecord>;
 
 /**
  * order gives the order in which classes of stock graze one after the other: the highest need leads, other ruminants and horses follow a day behind one another, pigs come behind them, birds last, three days behind the ruminants.
@@ -383,6 +832,74 @@ export function dailyArea(given: { area: Scalar; rotation: Scalar }): number;
 export function dailyArea(given: { area: Values; rotation: Values }): number | Float64Array;
 
 /**
+ * paddocksToBuild returns the number of paddocks that keeps the rest: Paddocks rounded up.
+ * 
+ * Method: rest / stay + groups, rounded up to a whole number; what is above a whole number by less than a thousand-millionth counts as that number
+ * 
+ * Note: the two printed numbers that fall short of the rest they promise (7 for 21 days and stays of 3, 15 for 31 and 2) are told with Paddocks. What more paddocks bring falls off as their number grows [WVU-PADDOCKS]; a trial saw no more even grazing with 32 or 64 than with 16, and less evenness only with 2 [BARNES-2008]; 120 paddocks trampled twice as much as 4, with no gain for plants and less for the steers [ANDRADE-2022].
+ * 
+ * Source: PSU-FOUR-STEPS step 3; ours: rounded up, where the source takes the nearest
+ * 
+ * @param given.rest rest between the last bite and the next, the longest of the season, the source takes days; >= 0
+ * @param given.stay how long a group stands in a paddock, the source takes days; > 0
+ * @param given.groups groups that graze one after the other, 1 for a single herd; >= 1
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function paddocksToBuild(given: { rest: Scalar; stay: Scalar; groups: number }): number;
+export function paddocksToBuild(given: { rest: Values; stay: Values; groups: number | Column }): number | Float64Array;
+
+/**
+ * stayOfRest returns how long a group stands in each paddock where their number and the rest are given. It is Paddocks solved for the stay.
+ * 
+ * Formula: rest / (paddocks - groups)
+ * 
+ * Source: PSU-FOUR-STEPS step 3, solved for the stay
+ * 
+ * @param given.rest rest between the last bite and the next, the source takes days; >= 0
+ * @param given.paddocks paddocks in the round; > groups
+ * @param given.groups groups that graze one after the other, 1 for a single herd; >= 1
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function stayOfRest(given: { rest: Scalar; paddocks: number; groups: number }): number;
+export function stayOfRest(given: { rest: Values; paddocks: number | Column; groups: number | Column }): number | Float64Array;
+
+/**
+ * stripOpen returns how long the first strip of a run lies open to the animals when no back wire follows them.
+ * 
+ * Formula: stay * strips
+ * 
+ * Note: with a back wire every strip is open for one stay. Without one the first is bitten again as it grows: see RegrowthBitten. No back wire is needed while nothing grows, as on stockpiled grass in winter [KENTUCKY-STRIP].
+ * 
+ * Source: definition: one stay for each strip given
+ * 
+ * @param given.stay how long each strip feeds them, the source takes days; >= 0
+ * @param given.strips strips given before the ground behind is shut; >= 1
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function stripOpen(given: { stay: Scalar; strips: number }): number;
+export function stripOpen(given: { stay: Values; strips: number | Column }): number | Float64Array;
+
+/**
+ * regrowthBitten returns for how many days new growth lies open to be bitten before the animals leave or a back wire shuts them out.
+ * 
+ * Empirical: max(0, open - (5 - place / 100))
+ * 
+ * Note: for improved pasture that grows. Grass bitten again so soon lives off its reserves and thins. Nothing is bitten again where nothing grows.
+ * 
+ * Source: PROG-LANE
+ * 
+ * @param given.open how long the ground lies open, as of StripOpen, the source takes days; >= 0
+ * @param given.place where in the printed span, 0 for regrowth in 5 days and 100 for 4, the stricter, the source takes %; 0 to 100
+ * @returns Days in base units (the source gives days)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function regrowthBitten(given: { open: Scalar; place: Scalar }): number;
+export function regrowthBitten(given: { open: Values; place: Values }): number | Float64Array;
+
+/**
  * planSeason plans a farm's season day by day: who goes where, how long a strip, what to leave, when the ground may be grazed again, and what it takes of hay, water and fence. It reads no clock: today is the document's.
  * 
  * Method: the day loop told in DEVELOPERS.md, "The season, rule by rule"
@@ -397,6 +914,329 @@ export function dailyArea(given: { area: Values; rotation: Values }): number | F
  * @returns GrazingPlan
  */
 export function planSeason(given: { farm: documents.GrazingFarm }): documents.GrazingPlan;
+
+/**
+ * wireRows gives the table of Wires, as a copy.
+ * 
+ * Source: ours: a collection, each figure with the source and mark on its row
+ * @returns a list of GrazingWireRow
+ */
+export function wireRows(): Array<documents.GrazingWireRow>;
+
+/**
+ * wires gives the wires of a fence that holds a kind of stock, at an end of the printed span. Print speaks of permanent high-tensile fence. One moved wire in front of quiet cattle that know it is common practice and stands in no table here. A fence that does not hold lets stock onto roads: local law on boundary fences decides.
+ * 
+ * Errors: a *units.ParseError that lists what there is a row for
+ * 
+ * Source: ARS-SPURGE-FENCE, SHEEP101-FENCE, NRCS-382-SPEC, as the row says
+ * 
+ * @param given.stock 
+ * @param given.line ; one of boundary, interior
+ * @param given.end ; one of low, middle, high
+ * @returns a number
+ */
+export function wires(given: { stock: string; line: "boundary" | "interior"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * fencePosts returns the posts of a straight fence, one at each end and none further apart than the spacing. A fence that closes on itself needs one less.
+ * 
+ * Method: fence / spacing, rounded up, and one more
+ * 
+ * Source: POULTRY-NET-SELLER a roll of 164 ft with posts every 7.5 ft; ARS-SPURGE-FENCE posts each 30 ft; ours: counted
+ * 
+ * @param given.fence length of the fence, the source takes ft; > 0
+ * @param given.spacing from post to post at the most, the source takes ft; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function fencePosts(given: { fence: Scalar; spacing: Scalar }): number;
+export function fencePosts(given: { fence: Values; spacing: Values }): number | Float64Array;
+
+/**
+ * nettingRolls returns the rolls of netting that a fence takes, whole ones.
+ * 
+ * Method: fence / roll, rounded up
+ * 
+ * Note: sellers' rolls differ; one is 164 ft long [POULTRY-NET-SELLER]. Animals die in netting: never for horned sheep, horned goats or young kids [DEFRA-SHEEP, DEFRA-GOAT], and look at it often. Lambs were caught where its charge was too weak [ARS-420809].
+ * 
+ * Source: definition: lengths; POULTRY-NET-SELLER the roll
+ * 
+ * @param given.fence length of the fence, all round, the source takes ft; >= 0
+ * @param given.roll length of a roll, the source takes ft; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function nettingRolls(given: { fence: Scalar; roll: Scalar }): number;
+export function nettingRolls(given: { fence: Values; roll: Values }): number | Float64Array;
+
+/**
+ * nettingSquare returns the land inside a square of so many rolls of netting: twice the rolls are four times the land.
+ * 
+ * Formula: pow(rolls * roll / 4, 2)
+ * 
+ * Source: definition: a square; POULTRY-NET-SELLER the roll
+ * 
+ * @param given.rolls rolls in use; >= 0
+ * @param given.roll length of a roll, the source takes ft; >= 0
+ * @returns Area in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function nettingSquare(given: { rolls: number; roll: Scalar }): number;
+export function nettingSquare(given: { rolls: number | Column; roll: Values }): number | Float64Array;
+
+/**
+ * nettingOrWire tells which moved fence suits stock on land of a size. One wire for quiet cattle; several wires for anybody horned or young kids, whatever the size; netting for birds; for other small stock netting up to 3 acres, either up to 10, several wires beyond. All but the rule on horns and kids is common practice without a source: on a few acres with mixed stock netting pays, a quiet cow keeps to one wire, and netting becomes too much to carry on larger land. The 3 and 10 acres are ours, round figures in the middle of what people do: count NettingRolls against WireLength at your own prices.
+ * 
+ * Errors: a *units.ParseError where the stock is none of the words; a domain error where the area is 0 or below, or not a number
+ * 
+ * Source: DEFRA-SHEEP, DEFRA-GOAT horned stock and young kids; ours: the rest, common practice
+ * 
+ * @param given.stock ; one of quiet cattle, small, birds, horned
+ * @param given.area 
+ * @returns a word: grazing.MovedFence
+ */
+export function nettingOrWire(given: { stock: "quiet cattle" | "small" | "birds" | "horned"; area: Scalar }): "one wire" | "netting" | "either" | "wires";
+
+/**
+ * initialRates gives the table of InitialRate, as a copy.
+ * 
+ * Source: ours: a collection, each figure with the source and mark on its row
+ * @returns a list of GrazingInitialRateRow
+ */
+export function initialRates(): Array<documents.GrazingInitialRateRow>;
+
+/**
+ * initialRate gives the grazing that a source starts a piece of land with, at an end of its printed span: to begin with and to correct by what the grass shows. The animal-unit month is not one thing: Colorado's is 900 lb, others print 750 to 870 (herd.UnitMonth); a rate goes with its source's month. Two Colorado sheets differ for the same condition (excellent 0.34 to 0.42 and 0.24), since their sites differ: neither is your land. A dry year gives 58 to 83 % of a normal one on the Montana units of the table, and 95 % on the wet one. A rate that was tried in a trial is no advice: on the blue grama the same grazing at a higher density gave less gain a head and a hectare [LAURIAULT-2023]. Too many stock starve, eat poisonous plants and strip the ground. Start at the low end, look at the grass, and ask an adviser who knows the land.
+ * 
+ * Errors: a *units.ParseError that lists the sites, or the years, that have a rate
+ * 
+ * Source: NRCS-MONTANA-RATES, SCS-COLORADO-M240, SCS-COLORADO-326, SAMA-LAND, GILLEN-2004, GUNTER-2019, LAURIAULT-2023, ANDRADE-2022, as the row says
+ * 
+ * @param given.site 
+ * @param given.year ; one of below, normal, above
+ * @param given.end ; one of low, middle, high
+ * @returns UseRate in base units
+ */
+export function initialRate(given: { site: string; year: "below" | "normal" | "above"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * tameRate returns the rate of tame dryland pasture beside that of native range on the same soil.
+ * 
+ * Formula: native * 1.5
+ * 
+ * Note: Montana only; elsewhere ask locally.
+ * 
+ * Source: NRCS-MONTANA-RATES
+ * 
+ * @param given.native rate of native range, as of InitialRate, the source takes AUM/ac; >= 0
+ * @returns UseRate in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function tameRate(given: { native: Scalar }): number;
+export function tameRate(given: { native: Values }): number | Float64Array;
+
+/**
+ * useOfYield returns the grazing an area gives by its forage.
+ * 
+ * Formula: yield * use / demand
+ * 
+ * Note: sources take 25 % of all that stands on range, 35 % of the palatable forage (Colorado), 50 % of it on reseeded land: the share and the forage it is a share of go together, and so does the animal unit, 25 to 30 lb a day by source.
+ * 
+ * Source: COLORADO-MINE-REPORT forage × proper use ÷ lb per AUM; SCS-COLORADO-326
+ * 
+ * @param given.yield forage of the year, the source takes lb/ac; >= 0
+ * @param given.use share of it that may be eaten, the source takes %; 0 to 100
+ * @param given.demand what the animal unit eats in a day, as of herd.UnitDemand, the source takes lb/day; > 0
+ * @returns UseRate in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function useOfYield(given: { yield: Scalar; use: Scalar; demand: Scalar }): number;
+export function useOfYield(given: { yield: Values; use: Values; demand: Values }): number | Float64Array;
+
+/**
+ * landOfUse returns the land behind each animal-unit day of a rate: acres per AUM of AUM per acre. UseOfLand turns it round.
+ * 
+ * Formula: 1 / rate
+ * 
+ * Source: SCS-COLORADO-M240 the two columns of the condition table
+ * 
+ * @param given.rate grazing per area, the source takes AUM/ac; > 0
+ * @returns LandPerUse in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function landOfUse(given: { rate: Scalar }): number;
+export function landOfUse(given: { rate: Values }): number | Float64Array;
+
+/**
+ * useOfLand returns the grazing per area of a rate told as land: AUM per acre of acres per AUM. LandOfUse turns it round.
+ * 
+ * Formula: 1 / land
+ * 
+ * Source: SCS-COLORADO-M240 the two columns of the condition table
+ * 
+ * @param given.land land behind each unit of grazing, the source takes ac/AUM; > 0
+ * @returns UseRate in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function useOfLand(given: { land: Scalar }): number;
+export function useOfLand(given: { land: Values }): number | Float64Array;
+
+/**
+ * headForUse returns how many animals an amount of grazing carries for so long, exact and not rounded: round down.
+ * 
+ * Formula: use / (each * days)
+ * 
+ * Source: SAMA-LAND about seven cows for six months
+ * 
+ * @param given.use grazing on offer, as of Use, the source takes AUM; >= 0
+ * @param given.each one animal in animal units, the source takes AU; > 0
+ * @param given.days how long, the source takes days; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function headForUse(given: { use: Scalar; each: Scalar; days: Scalar }): number;
+export function headForUse(given: { use: Values; each: Values; days: Values }): number | Float64Array;
+
+/**
+ * daysForUse returns how many days a rate of grazing lasts at a density: the same grazing is a short stay of many or a long one of few.
+ * 
+ * Formula: use / density
+ * 
+ * Source: LAURIAULT-2023 35 AUD/ha at three densities, the days our arithmetic
+ * 
+ * @param given.use grazing taken from an area, the source takes AUD/ha; >= 0
+ * @param given.density animal units on the area meanwhile, the source takes AU/ha; > 0
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function daysForUse(given: { use: Scalar; density: Scalar }): number;
+export function daysForUse(given: { use: Values; density: Values }): number | Float64Array;
+
+/**
+ * useLost returns the grazing lost over the years on land that weeds or brush hold.
+ * 
+ * Formula: rate * area * years * lost
+ * 
+ * Note: the share is not the share of the canopy. On land under 25 % leafy spurge the source's cattle lost 384 of 400 AUM, 96 %: they leave the whole stand alone. That 96 % is our division of its answer; for 0.2 AUM/ac it prints 192 of 200.
+ * 
+ * Source: ARS-SPURGE worked example
+ * 
+ * @param given.rate grazing that the land would give in a year, the source takes AUM/ac; >= 0
+ * @param given.area the land that they hold, the source takes ac; >= 0
+ * @param given.years how long; >= 0
+ * @param given.lost share of the grazing that is lost there, the source takes %; 0 to 100
+ * @returns UnitDays in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function useLost(given: { rate: Scalar; area: Scalar; years: number; lost: Scalar }): number;
+export function useLost(given: { rate: Values; area: Values; years: number | Column; lost: Values }): number | Float64Array;
+
+/**
+ * slopeReduction returns the share by which range on a slope is reckoned down for cattle.
+ * 
+ * Table: nothing up to 10 %, 30 % up to 30 %, 60 % up to 60 %, all of it beyond
+ * 
+ * Note: the steps are from memory, only the threshold of 10 % was read: check before you rely on them. Cattle with collars on seven ranches used about a tenth more ground than the guide gives [MILLWARD-2020]; without this and the reduction for water six ways of setting a rate came out much too heavy, with both a tenth too light [HOLECHEK-1992]. Sheep and goats climb where cattle do not.
+ * 
+ * Source: HOLECHEK-1988
+ * 
+ * @param given.slope fall over run, the source takes %; >= 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function slopeReduction(given: { slope: Scalar }): number;
+export function slopeReduction(given: { slope: Values }): number | Float64Array;
+
+/**
+ * waterReduction returns the share by which range is reckoned down for cattle by the distance to water.
+ * 
+ * Table: nothing up to 1 mile, 50 % up to 2 miles, all of it beyond
+ * 
+ * Note: from memory, only the threshold of 1.6 km was read: check before you rely on it. Cattle in southern New Mexico used pasture out to 3.5 miles [HERBEL-1967]. On small pastures the useful distance is hundreds of feet: WalkLimit.
+ * 
+ * Source: HOLECHEK-1988
+ * 
+ * @param given.distance to the nearest water, the source takes mi; >= 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function waterReduction(given: { distance: Scalar }): number;
+export function waterReduction(given: { distance: Values }): number | Float64Array;
+
+/**
+ * grazedArea returns the land that counts when some of it is taken off for slope and some for water, one after the other.
+ * 
+ * Formula: area * (1 - slope) * (1 - water)
+ * 
+ * Note: for land with several slopes add up the parts. That the two are multiplied and not added is our reading.
+ * 
+ * Source: HOLECHEK-1988, from memory; ours: the two reductions multiplied
+ * 
+ * @param given.area the land, the source takes ac; >= 0
+ * @param given.slope share taken off for slope, as of SlopeReduction, the source takes %; 0 to 100
+ * @param given.water share taken off for the distance to water, as of WaterReduction, the source takes %; 0 to 100
+ * @returns Area in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function grazedArea(given: { area: Scalar; slope: Scalar; water: Scalar }): number;
+export function grazedArea(given: { area: Values; slope: Values; water: Values }): number | Float64Array;
+
+/**
+ * restingShare returns the share of the land that rests at any time in a round.
+ * 
+ * Formula: 1 - groups / paddocks
+ * 
+ * Source: definition: a group stands in one paddock, the others rest
+ * 
+ * @param given.paddocks equal paddocks in the round; >= 1
+ * @param given.groups groups that graze one after the other, 1 for a single herd; 0 to paddocks
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function restingShare(given: { paddocks: number; groups: number }): number;
+export function restingShare(given: { paddocks: number | Column; groups: number | Column }): number | Float64Array;
+
+/**
+ * landInUse returns the land left to graze in a year in which a part is rested whole and a part is deferred, that is held back until its plants have set seed.
+ * 
+ * Formula: area * (1 - resting - deferred * (1 - resting) * part)
+ * 
+ * Note: the answer is area weighted by time. What is deferred is eaten later and is poorer feed by then.
+ * 
+ * Source: definition: land not grazed, and land grazed for a part of the season, taken off
+ * 
+ * @param given.area all the land, the source takes ac; >= 0
+ * @param given.resting share of it not grazed that year, the source takes %; 0 to 100
+ * @param given.deferred share of the rest that is held back, the source takes %; 0 to 100
+ * @param given.part share of the season for which it is held back, the source takes %; 0 to 100
+ * @returns Area in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function landInUse(given: { area: Scalar; resting: Scalar; deferred: Scalar; part: Scalar }): number;
+export function landInUse(given: { area: Values; resting: Values; deferred: Values; part: Values }): number | Float64Array;
+
+/**
+ * planningRows gives the table of PlanningLand, as a copy.
+ * 
+ * Source: ours: a collection, each figure with the source and mark on its row
+ * @returns a list of GrazingPlanningRow
+ */
+export function planningRows(): Array<documents.GrazingPlanningRow>;
+
+/**
+ * planningLand gives the land that a region's advisers reckon for so many head, at an end of the printed span. Low is the least land, so the most stock. These are first guesses over whole regions, from half an acre of Arkansas to ten and more of West Texas for one sheep or goat. Measured grass beats them: CarryingCapacity and the plan. A farm stocked by a figure from elsewhere runs out of grass, and hungry stock come to harm. Ask a local adviser.
+ * 
+ * Errors: a *units.ParseError that lists the regions, or the stock, that have a figure; a domain error where head is below 0 or not a number
+ * 
+ * Source: KSTATE-STOCKING, MISSOURI-5292, SHEEP101-LAND, ARKANSAS-COFFEY, OREGON-ACRES, MINN-PASTURE, ALABAMA-STOCKPILE, SMALLHOLDING-LU, TEAGASC-GUIDE, as the row says
+ * 
+ * @param given.region 
+ * @param given.stock 
+ * @param given.head 
+ * @param given.end ; one of low, middle, high
+ * @returns Area in base units
+ */
+export function planningLand(given: { region: string; stock: string; head: number; end: "low" | "middle" | "high" }): number;
 
 /**
  * setStocked returns the mass of a paddock under set stocking, day by day from day 0. It is another model than the season: one mass, growth that never changes, no moves. It shows why set stocking can tip: the same animals hold a thick stand at a high mass and eat a thin one down to nothing (SetStockedBalances gives the mass between). Its four constants are not measured on your land: use it to understand, not to decide how long animals stay on failing grass.
@@ -423,6 +1263,30 @@ export function setStocked(given: { s: documents.GrazingSetStocking }): Float64A
  * @returns Yield in base units and Yield in base units
  */
 export function setStockedBalances(given: { s: documents.GrazingSetStocking }): [number, number];
+
+/**
+ * spaceRows gives the table of Space, as a copy.
+ * 
+ * Source: ours: a collection, each figure with the source and mark on its row
+ * @returns a list of GrazingSpaceRow
+ */
+export function spaceRows(): Array<documents.GrazingSpaceRow>;
+
+/**
+ * space gives the land for so many animals by a rule and its source, at an end of the printed span: low is the least land. The figures that herd.Rooms holds (pens moved daily, pigs, hens running free, alpacas, horses by sod) are not repeated. Room is not feed. 270 geese an acre is what the organic rule allows, 20 to 40 what grass feeds. Geese want short grass, under 4 in [CELTIC-GEESE], bluegrass, orchardgrass, timothy, brome or white clover, not alfalfa or sweet clover [MISSOURI-GOSLING]. Hens: 50 to the acre by an old rule of manure, 93 by the nitrogen limit, 1,012 by free range. Broilers in pens moved daily ate 45 % of the forage they stood on [MAINE-BROILERS]. Pigs: keep over 75 % of the ground covered [SOW-GROUND-COVER]. A lot for bad days is from 400 ft² to over 1,000 a horse, all from advisers; it stands high, away from water and wells [RUTGERS-FS1190], and stock go in when the grass is down to 3 in [WASHINGTON-LOTS]. These are laws and labels of their places, in part superseded: the local rule of today decides, and the animals' welfare with it.
+ * 
+ * Errors: a *units.ParseError that lists what there is a row for; a domain error where head is below 0 or not a number
+ * 
+ * Source: EU-889-2008, SERBIA-ORGANIC, FREE-RANGE-HENS, PLAMONDON-HENS, MISSOURI-GOSLING, WASHINGTON-LOTS, NC-DRY-LOT, IOWA-SACRIFICE, ELCR-LOTS, THEHORSE-PADDOCK, as the row says
+ * 
+ * @param given.stock 
+ * @param given.rule ; one of nitrogen, range, open, used, yard, lot
+ * @param given.by 
+ * @param given.head 
+ * @param given.end ; one of low, middle, high
+ * @returns Area in base units
+ */
+export function space(given: { stock: string; rule: "nitrogen" | "range" | "open" | "used" | "yard" | "lot"; by: string; head: number; end: "low" | "middle" | "high" }): number;
 
 /**
  * landPerUse returns the land behind each animal-unit day, the stocking rate as most range sheets write it (acres per animal-unit month or year).
@@ -620,7 +1484,7 @@ export function carryingCapacity(given: { yield: Values; use: Values; intake: Va
  * 
  * Formula: head / rate
  * 
- * Source: SRUC-SHEEPNET group and paddock areas
+ * Source: SRUC-SHEEPNET group and paddock areas; FREE-RANGE-HENS 4 m² each
  * 
  * @param given.head animals in the group; >= 0
  * @param given.rate animals each unit of land carries, the source takes head/ha; > 0
@@ -661,3 +1525,143 @@ export function stripLength(given: { area: Values; width: Values }): number | Fl
  */
 export function stripArea(given: { length: Scalar; width: Scalar }): number;
 export function stripArea(given: { length: Values; width: Values }): number | Float64Array;
+
+/**
+ * stripsPerLane returns the strips that a lane holds, exact and not rounded: what is over after the last whole one is short feed for a move.
+ * 
+ * Formula: lane / strip
+ * 
+ * Source: definition: a length parted into equal pieces
+ * 
+ * @param given.lane length of the lane, the source takes ft; >= 0
+ * @param given.strip length of a strip, as of StripLength, the source takes ft; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function stripsPerLane(given: { lane: Scalar; strip: Scalar }): number;
+export function stripsPerLane(given: { lane: Values; strip: Values }): number | Float64Array;
+
+/**
+ * partOfDayDemand returns what a herd takes from a strip in a part of the day.
+ * 
+ * Formula: demand * share * part
+ * 
+ * Note: the part of the grazing is not the part of the clock, since stock graze most after dawn and before dusk; half for twelve hours is common practice and close. The strip itself is StayArea with this demand for one day. A printed case (42 smaller cows, 70 % of their feed, 12 hours, 2,000 lb/ac, under a third of an acre) agrees with its neighbour's 41.6 lb a cow: 0.31 acre.
+ * 
+ * Source: NODPA-KARREMAN part-day strips
+ * 
+ * @param given.demand what the herd eats in a day, from everything, the source takes lb/day; >= 0
+ * @param given.share share of it that the pasture is to give, the source takes %; 0 to 100
+ * @param given.part part of the day's grazing done on the strip, the source takes %; 0 to 100
+ * @returns Demand in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function partOfDayDemand(given: { demand: Scalar; share: Scalar; part: Scalar }): number;
+export function partOfDayDemand(given: { demand: Values; share: Values; part: Values }): number | Float64Array;
+
+/**
+ * walkRows gives the table of WalkLimit, as a copy.
+ * 
+ * Source: ours: a collection, each figure with the source and mark on its row
+ * @returns a list of GrazingWalkRow
+ */
+export function walkRows(): Array<documents.GrazingWalkRow>;
+
+/**
+ * walkLimit returns the longest walk to water by a source.
+ * 
+ * Table: the printed distance
+ * 
+ * Note: the sources run from 300 ft to 1,000 ft on pasture, and to 2 miles on level range, because they ask different things: milk, even grazing, or whether the animals get there at all. In hot weather and for young stock take the least. Within 200 ft of water pasture is used very hard [KENTUCKY-WATER]. Stock without water die: herd.Water and herd.PeakWater tell how much.
+ * 
+ * Source: KENTUCKY-WATER; MISSOURI-WATER-PRESS; HFG-WATER; NRCS-PLAN-WATER; FSRC-WATER
+ * 
+ * @param given.by whose figure; one of kentucky, even, missouri, farm press, dairy, other, unused, range flat, range rough
+ * @param given.place where in the printed span, 0 its low end and 100 its high, the source takes %; 0 to 100
+ * @returns Length in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function walkLimit(given: { by: "kentucky" | "even" | "missouri" | "farm press" | "dairy" | "other" | "unused" | "range flat" | "range rough"; place: Scalar }): number;
+export function walkLimit(given: { by: Words<"kentucky" | "even" | "missouri" | "farm press" | "dairy" | "other" | "unused" | "range flat" | "range rough">; place: Values }): number | Float64Array;
+
+/**
+ * visitOf tells how stock come to water by its distance: one by one up to 600 ft, as a herd beyond 1,000 ft; between is open. The source says one by one under 600 to 900 ft, and between 900 and 1,000 ft nothing: from 600 ft on watch them, and build for the herd.
+ * 
+ * Errors: a domain error where the distance is below 0 or not a number
+ * 
+ * Source: OHIO-ANR-12
+ * 
+ * @param given.distance 
+ * @returns a word: grazing.WaterVisit
+ */
+export function visitOf(given: { distance: Scalar }): "singly" | "either" | "herd";
+
+/**
+ * tankVolume returns the water that a tank should hold.
+ * 
+ * Table: head times 2 gal, or times what one drinks in a day and the share of the rule: a quarter, one, two or three days
+ * 
+ * Note: a float set wrong, a frozen pipe or a broken pump leaves the tank as all there is: look every day, and twice in heat. Ask a vet or an adviser how long your stock can wait; in heat it is hours.
+ * 
+ * Source: USDA-TANK-SHEET; SD2006-1 three days; OHIO-ANR-12 a herd at once
+ * 
+ * @param given.rule how the tank fills; one of hour, hours, slow, sun, unsure, herd ohio
+ * @param given.head animals that drink from it; >= 0
+ * @param given.each what one of them drinks in a day, as of herd.Drinking and herd.PeakWater, the source takes gal/day; >= 0
+ * @returns Volume in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function tankVolume(given: { rule: "hour" | "hours" | "slow" | "sun" | "unsure" | "herd ohio"; head: number; each: Scalar }): number;
+export function tankVolume(given: { rule: Words<"hour" | "hours" | "slow" | "sun" | "unsure" | "herd ohio">; head: number | Column; each: Values }): number | Float64Array;
+
+/**
+ * fillRate returns the flow that refills what was drunk within a time.
+ * 
+ * Formula: volume / time
+ * 
+ * Note: four hours for the need of a day where stock come one by one, one hour for the tank where they come as a herd [OHIO-ANR-12]; where nothing is stored, 2 gal a minute at each place to drink [USDA-TANK-SHEET]. 1,440 gal a day is one a minute.
+ * 
+ * Source: OHIO-ANR-12; definition: volume over time
+ * 
+ * @param given.volume what is to be refilled, a day's need or a tank, the source takes gal; >= 0
+ * @param given.time how soon, the source takes h; > 0
+ * @returns WaterRate in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function fillRate(given: { volume: Scalar; time: Scalar }): number;
+export function fillRate(given: { volume: Values; time: Values }): number | Float64Array;
+
+/**
+ * tankEdge returns the edge of tank that a share of the herd needs to drink at once.
+ * 
+ * Formula: head * share * each
+ * 
+ * Note: 2 to 4 % where they come one by one, 5 to 10 % where they come as a herd, at 2 ft a head of cattle. Timid animals drink last: more edge is kinder.
+ * 
+ * Source: OHIO-ANR-12
+ * 
+ * @param given.head animals in the herd; >= 0
+ * @param given.share of them that drink at once, the source takes %; 0 to 100; 2 to 10 [OHIO-ANR-12]
+ * @param given.each edge for one of them, the source takes ft; >= 0
+ * @returns Length in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function tankEdge(given: { head: number; share: Scalar; each: Scalar }): number;
+export function tankEdge(given: { head: number | Column; share: Values; each: Values }): number | Float64Array;
+
+/**
+ * roundTank returns the water in a round tank.
+ * 
+ * Formula: 3.14 * pow(radius, 2) * depth
+ * 
+ * Note: the source's 3.14 is kept; the gallon of its 231 cubic inches is the unit.
+ * 
+ * Source: KSU-ROUND-TANK
+ * 
+ * @param given.radius half the width inside, the source takes in; >= 0
+ * @param given.depth of the water, the source takes in; >= 0
+ * @returns Volume in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function roundTank(given: { radius: Scalar; depth: Scalar }): number;
+export function roundTank(given: { radius: Values; depth: Values }): number | Float64Array;

@@ -4,6 +4,760 @@ import type { Column, Scalar, Step, Values, Words } from "./core.js";
 import type * as documents from "./documents.js";
 
 /**
+ * stressCoefficient returns what plants use of what they want as the soil dries.
+ * 
+ * Formula: min((1 - depletion/holds) / (1 - easy), 1)
+ * 
+ * Note: from memory, not seen in a source; the examples are sums by it.
+ * 
+ * Source: FAO-56 eq. 84
+ * 
+ * @param given.depletion water that the root zone is short of full, the source takes mm; 0 to holds
+ * @param given.holds what the root zone holds when full (RootZoneWater), the source takes mm; > 0
+ * @param given.easy share of it that plants take up without shortage, the source takes %; >= 0 and < 100
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function stressCoefficient(given: { depletion: Scalar; holds: Scalar; easy: Scalar }): number;
+export function stressCoefficient(given: { depletion: Values; holds: Values; easy: Values }): number | Float64Array;
+
+/**
+ * growthShare returns growth as a share of what it would be with water enough: the share of the wanted water that the plants got.
+ * 
+ * Formula: actual / potential
+ * 
+ * Note: a straight line through nothing and all. Water is not all that growth wants: in the cold both are small and the share says nothing.
+ * 
+ * Source: ours: dry matter goes with the water used where the air's thirst is the same, as the figures of kilograms to the millimetre have it
+ * 
+ * @param given.actual water used (BalanceStep), the source takes mm; 0 to potential
+ * @param given.potential water wanted, the source takes mm; > 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function growthShare(given: { actual: Scalar; potential: Scalar }): number;
+export function growthShare(given: { actual: Values; potential: Values }): number | Float64Array;
+
+/**
+ * waterBalance gives the account of the root zone's water, step by step: days or months, rain and demand in the same steps. Demand is of the crop (CropWater over the days of the step), rain what is not run off. By the plain rule rain first fills the need, the rest fills the store, what is over drains; what rain lacks comes from the store until it is empty. By the exponential rule it is the same, but of a lack l the store s gives s (1 - exp(-l/holds)), as Thornthwaite and Mather have it; for months. By the rule of stress rain fills the store and what is over drains, then the plants use StressCoefficient of the need; for days, since drainage comes before use.
+ * 
+ * Errors: lists of other lengths or empty; a gap, or a depth below 0, in either: an account cannot go on over a day that nobody knows, so fill the gap or end before it; a bucket that holds nothing, that starts with more than it holds, or whose rule is none; a share of easy water outside 0 to under 1, or one where the rule has none
+ * 
+ * Source: definition: what comes in less what goes out is what stays; FAO-56 eq. 84 and 85 for stress; THORNTHWAITE-MATHER for exponential
+ * 
+ * @param given.bucket 
+ * @param given.rain 
+ * @param given.demand 
+ * @returns a list of RainfallBalanceStep
+ */
+export function waterBalance(given: { bucket: documents.RainfallBucket; rain: Column; demand: Column }): Array<documents.RainfallBalanceStep>;
+
+/**
+ * classRows gives the table of RainClass, as a copy. Of each scheme the outer classes stand first: they have the numbers that two classes share.
+ * 
+ * Source: ours: a collection, each row with its source and mark
+ * @returns a list of RainfallClassRow
+ */
+export function classRows(): Array<documents.RainfallClassRow>;
+
+/**
+ * rainClass gives the word for how dry or wet it is.
+ * 
+ * Table: ClassRows. Most bands are printed with gaps, as 1.0 to 1.49 and 1.5 to 1.99: the number is rounded to the printed decimals first, half away from 0. Where two bands share a bound, the number on it is of the outer class. The tables differ. The index of -1.6 is severely dry by WMO, severe drought in the older words and extreme drought by the US Drought Monitor; -0.7 is near normal, mild drought and abnormally dry. Say whose word it is.
+ * 
+ * Note: 77 % of normal rain is near normal by the index where rain varies much: at Fort Collins the rule of 75 % calls 15 years of 103 a drought.
+ * 
+ * Errors: a number that no class has, as a percentile above 100
+ * 
+ * Source: WMO-1090-TABLE; MCKEE-WORDS; MONITOR-CLASSES; DROUGHT-GOV; GIBBS-DECILES; CARIBBEAN-DECILES; NRCS-DROUGHT, as the row says; ours: the rounding
+ * 
+ * @param given.scheme ; one of index, index older, monitor index, monitor palmer, monitor whole, monitor bounds, decile pairs, decile split, percent of year
+ * @param given.value 
+ * @returns a text
+ */
+export function rainClass(given: { scheme: "index" | "index older" | "monitor index" | "monitor palmer" | "monitor whole" | "monitor bounds" | "decile pairs" | "decile split" | "percent of year"; value: number }): string;
+
+/**
+ * cropRows gives the table of crop coefficients, as a copy.
+ * 
+ * Source: ours: a collection, each figure with the source and mark on its row
+ * @returns a list of RainfallCropRow
+ */
+export function cropRows(): Array<documents.RainfallCropRow>;
+
+/**
+ * cropCoefficient gives what a crop uses as a share of what reference grass uses, by its stage. Rotated pasture has a span at full cover; the end says where in it. The figures are for a climate that is neither humid nor windy; print folds bands of height and of days between cuts into them.
+ * 
+ * Errors: a *units.ParseError that lists the crops, or the stages, that have a figure
+ * 
+ * Source: FAO-56 table 12
+ * 
+ * @param given.crop 
+ * @param given.stage ; one of initial, mid, late
+ * @param given.end ; one of low, middle, high
+ * @returns a number
+ */
+export function cropCoefficient(given: { crop: string; stage: "initial" | "mid" | "late"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * cropWater returns the water that a crop uses where it is never short of it.
+ * 
+ * Formula: coefficient * reference
+ * 
+ * Source: FAO-56 eq. 58
+ * 
+ * @param given.reference reference evapotranspiration, the source takes mm/day; >= 0
+ * @param given.coefficient of the crop (CropCoefficient); >= 0
+ * @returns RainRate in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function cropWater(given: { reference: Scalar; coefficient: number }): number;
+export function cropWater(given: { reference: Values; coefficient: number | Column }): number | Float64Array;
+
+/**
+ * fitRain fits a gamma distribution to the rain of the same months of many years.
+ * 
+ * Method: over the depths above 0, with A = ln(mean) - mean(ln x): by Thom alpha = (1 + √(1 + 4 A ÷ 3)) ÷ (4 A); by the likelihood the alpha at which ln(alpha) - digamma(alpha) = A; by L-moments Hosking's approximation from the unbiased ratio of the first two. Then beta = mean ÷ alpha. The share without rain is the plain count. A gap is left out.
+ * 
+ * Note: the fits differ. For three months at Wichita the likelihood is within 0.0007 of Thom in the index, L-moments up to 0.20 away. Ten years say little of a drought of one in fifty, whatever the fit.
+ * 
+ * Errors: fewer than two different depths above 0, one below zero or above 1,000 m
+ * 
+ * Source: EDWARDS-MCKEE eq. 3.6 to 3.8, after Thom; HOSKING-LMOM for L-moments
+ * 
+ * @param given.depths 
+ * @param given.fit ; one of thom, likelihood, moments
+ * @returns RainfallRainFit
+ */
+export function fitRain(given: { depths: Column; fit: "thom" | "likelihood" | "moments" }): documents.RainfallRainFit;
+
+/**
+ * standardIndex returns the standardized precipitation index, SPI, of a depth of rain by the gamma distribution fitted to its record.
+ * 
+ * Method: H = dry + (1 - dry) × G(rain ÷ scale; shape), G the incomplete gamma function; the index is the standard normal value that H does not exceed. With no rain H = dry.
+ * 
+ * Errors: a *units.RangeError beside the value where H is nearer to 0 or to 1 than a number can tell, as with no rain where the record knows none such: the index is then at its bound, -8.21 or 8.21, and never infinite
+ * 
+ * Note: 0 is what half of the years exceed. RainClass has the words.
+ * 
+ * Source: EDWARDS-MCKEE eq. 3.6 to 3.8; WMO-1090
+ * 
+ * @param given.rain fallen in the months, the source takes mm; >= 0
+ * @param given.shape alpha of the gamma distribution; > 0
+ * @param given.scale beta of it, the source takes mm; > 0
+ * @param given.dry share of the record without rain, the source takes %; >= 0 and < 100
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function standardIndex(given: { rain: Scalar; shape: number; scale: Scalar; dry: Scalar }): number;
+export function standardIndex(given: { rain: Values; shape: number | Column; scale: Values; dry: Values }): number | Float64Array;
+
+/**
+ * chanceOfIndex returns the chance of an index no higher than this one.
+ * 
+ * Method: the standard normal distribution
+ * 
+ * Source: MESONET-SPI the chances beyond 1, 1.5 and 2; OMICS-SPI its table
+ * 
+ * @param given.index standardized precipitation index; any
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function chanceOfIndex(given: { index: number }): number;
+export function chanceOfIndex(given: { index: number | Column }): number | Float64Array;
+
+/**
+ * rainIndex gives the standardized precipitation index, SPI, of so many months in a row for every month of the record with which such a run ends.
+ * 
+ * Method: SumMonths; for each calendar month FitRain over the sums that end with it; StandardIndex of each. A calendar month that cannot be fitted, as one that is always dry, has no index: a gap.
+ * 
+ * Note: a drought runs while the index stays below 0 and reaches -1, and is over when it is above 0 [NDMC-MONITORING]. One month tells of grass now, three of the season, twelve of ponds and wells.
+ * 
+ * Errors: those of SumMonths; a fit that is none
+ * 
+ * Source: EDWARDS-MCKEE; HOSKING-LMOM; NDMC-MONITORING
+ * 
+ * @param given.record 
+ * @param given.months 
+ * @param given.fit ; one of thom, likelihood, moments
+ * @returns a list of RainfallMonthlyIndex
+ */
+export function rainIndex(given: { record: ReadonlyArray<documents.RainfallMonthlyRain>; months: number; fit: "thom" | "likelihood" | "moments" }): Array<documents.RainfallMonthlyIndex>;
+
+/**
+ * effectiveRain returns how much of a month's rain the plants can use, by one of the plain rules.
+ * 
+ * Table: short P (125 - 0.2 P) / 125 up to 250 mm and 125 + 0.1 P above; manual 0.6 P - 10 up to 75 mm and 0.8 P - 25 above; dependable 0.6 P - 10 up to 70 mm and 0.8 P - 24 above; seventy 0.7 P; less five 0.75 (P - 5); never below 0
+ * 
+ * Note: the rules disagree, widely in dry months: of 60 mm they leave 54, 26, 26, 42 and 41. The pair of lines with 25 is about with breaks at 75, 100 and 250 mm: at 75 alone the lines meet (35 and 35 mm), and that one is used; the pair with 24 meets at 70 (32 and 32). The short form is said to be for dry places of about 250 mm a year. Where the plants' use is known: EffectiveByUse. For a single rain: EffectiveOfStorm.
+ * 
+ * Source: FAO56-PACKAGE the short form; FAO-MANUAL-3 the pair with 25; FAO-DEPENDABLE the pair with 24; EFFECTIVE-PLAIN the last two
+ * 
+ * @param given.by the rule; one of short, manual, dependable, seventy, less five
+ * @param given.rain of the month, the source takes mm; >= 0
+ * @returns RainDepth in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function effectiveRain(given: { by: "short" | "manual" | "dependable" | "seventy" | "less five"; rain: Scalar }): number;
+export function effectiveRain(given: { by: Words<"short" | "manual" | "dependable" | "seventy" | "less five">; rain: Values }): number | Float64Array;
+
+/**
+ * effectiveByUse returns how much of a month's rain the plants can use, by what they use and what the root zone stores: never more than the rain, nor than the use.
+ * 
+ * Empirical: max(min(min((0.531747 + 0.295164*storage - 0.057697*pow(storage, 2) + 0.003804*pow(storage, 3)) * (0.70917*pow(rain, 0.82416) - 0.11556) * pow(10, 0.02426*use), rain), use), 0)
+ * 
+ * Note: agrees with an account of soil water on soil that drains well, not on soil that drains badly, nor in wet years (PATWARDHAN-1990).
+ * 
+ * Source: SCS-NEH-623 eq. 2-84 and 2-85
+ * 
+ * @param given.rain of the month, the source takes in; >= 0
+ * @param given.use by the plants in the month (CropWater), the source takes in; >= 0
+ * @param given.storage half of the available water of the root zone, the source takes in; >= 0
+ * @returns RainDepth in base units (the source gives in)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function effectiveByUse(given: { rain: Scalar; use: Scalar; storage: Scalar }): number;
+export function effectiveByUse(given: { rain: Values; use: Values; storage: Values }): number | Float64Array;
+
+/**
+ * effectiveOfStorm returns how much of a single rain the plants can use: nothing of the first tenth of an inch, all to one inch, two thirds to two inches, and nothing of what is over.
+ * 
+ * Empirical: max(min(rain, 1) - 0.1, 0) + max(min(rain, 2) - 1, 0)*2/3
+ * 
+ * Note: a rule of irrigation practice; no more than 1.567 in of any rain count.
+ * 
+ * Source: TAMU-RAIN
+ * 
+ * @param given.rain of one rain, the source takes in; >= 0
+ * @returns RainDepth in base units (the source gives in)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function effectiveOfStorm(given: { rain: Scalar }): number;
+export function effectiveOfStorm(given: { rain: Values }): number | Float64Array;
+
+/**
+ * airPressure returns the mean pressure of the air at an altitude.
+ * 
+ * Empirical: 101.3 * pow((293 - 0.0065*altitude) / 293, 5.26)
+ * 
+ * Source: FAO-56 eq. 7
+ * 
+ * @param given.altitude above the sea, the source takes m; -500 to 9000
+ * @returns Pressure in base units (the source gives kPa)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function airPressure(given: { altitude: Scalar }): number;
+export function airPressure(given: { altitude: Values }): number | Float64Array;
+
+/**
+ * psychrometricConstant returns how much vapour pressure goes with a degree between a dry and a wet thermometer.
+ * 
+ * Empirical: 0.000665 * pressure
+ * 
+ * Note: print reckons 0.000665 from the heat of evaporation at 20 °C, 2.45 MJ/kg.
+ * 
+ * Source: FAO-56 eq. 8
+ * 
+ * @param given.pressure of the air, the source takes kPa; > 0
+ * @returns PressureSlope in base units (the source gives kPa/°C)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function psychrometricConstant(given: { pressure: Scalar }): number;
+export function psychrometricConstant(given: { pressure: Values }): number | Float64Array;
+
+/**
+ * saturationPressure returns the pressure of as much vapour as air of a temperature can hold.
+ * 
+ * Empirical: 0.6108 * exp(17.27*temperature/(temperature + 237.3))
+ * 
+ * Note: of the dew point it is the vapour pressure that the air has (eq. 14); where no humidity was measured, print takes the lowest temperature of the day for the dew point (eq. 48), which holds for well watered land and not for dry.
+ * 
+ * Source: FAO-56 eq. 11
+ * 
+ * @param given.temperature of the air, the source takes °C; -100 to 100
+ * @returns Pressure in base units (the source gives kPa)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function saturationPressure(given: { temperature: Scalar }): number;
+export function saturationPressure(given: { temperature: Values }): number | Float64Array;
+
+/**
+ * meanSaturationPressure returns the vapour pressure at saturation over a day, a week or a month: the mean of those at its two ends of temperature.
+ * 
+ * Empirical: (0.6108*exp(17.27*high/(high + 237.3)) + 0.6108*exp(17.27*low/(low + 237.3))) / 2
+ * 
+ * Note: the saturation at the mean temperature is lower, and print warns of it.
+ * 
+ * Source: FAO-56 eq. 12
+ * 
+ * @param given.high mean of the daily highest temperatures, the source takes °C; low to 100
+ * @param given.low mean of the daily lowest temperatures, the source takes °C; -100 to 100
+ * @returns Pressure in base units (the source gives kPa)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function meanSaturationPressure(given: { high: Scalar; low: Scalar }): number;
+export function meanSaturationPressure(given: { high: Values; low: Values }): number | Float64Array;
+
+/**
+ * saturationSlope returns how fast the vapour pressure at saturation rises with the temperature.
+ * 
+ * Empirical: 4098 * (0.6108 * exp(17.27*temperature/(temperature + 237.3))) / pow(temperature + 237.3, 2)
+ * 
+ * Source: FAO-56 eq. 13
+ * 
+ * @param given.temperature mean of the day or month, the source takes °C; -100 to 100
+ * @returns PressureSlope in base units (the source gives kPa/°C)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function saturationSlope(given: { temperature: Scalar }): number;
+export function saturationSlope(given: { temperature: Values }): number | Float64Array;
+
+/**
+ * vapourPressure returns the vapour pressure of the air from both ends of the day's humidity: the highest goes with the lowest temperature.
+ * 
+ * Empirical: (0.6108*exp(17.27*low/(low + 237.3))*most/100 + 0.6108*exp(17.27*high/(high + 237.3))*least/100) / 2
+ * 
+ * Note: by the mean of the humidity alone: VapourPressureOfMean, which print takes for the poorer way. Without any humidity: SaturationPressure of the lowest temperature.
+ * 
+ * Source: FAO-56 eq. 17
+ * 
+ * @param given.high highest temperature of the day, the source takes °C; low to 100
+ * @param given.low lowest temperature of the day, the source takes °C; -100 to 100
+ * @param given.most highest relative humidity of the day, the source takes %; least to 100
+ * @param given.least lowest relative humidity of the day, the source takes %; 0 to 100
+ * @returns Pressure in base units (the source gives kPa)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function vapourPressure(given: { high: Scalar; low: Scalar; most: Scalar; least: Scalar }): number;
+export function vapourPressure(given: { high: Values; low: Values; most: Values; least: Values }): number | Float64Array;
+
+/**
+ * vapourPressureOfMean returns the vapour pressure of the air from the mean relative humidity.
+ * 
+ * Empirical: humidity / 100 * (0.6108*exp(17.27*high/(high + 237.3)) + 0.6108*exp(17.27*low/(low + 237.3))) / 2
+ * 
+ * Source: FAO-56 eq. 19
+ * 
+ * @param given.high mean of the daily highest temperatures, the source takes °C; low to 100
+ * @param given.low mean of the daily lowest temperatures, the source takes °C; -100 to 100
+ * @param given.humidity mean relative humidity, the source takes %; 0 to 100
+ * @returns Pressure in base units (the source gives kPa)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function vapourPressureOfMean(given: { high: Scalar; low: Scalar; humidity: Scalar }): number;
+export function vapourPressureOfMean(given: { high: Values; low: Values; humidity: Values }): number | Float64Array;
+
+/**
+ * windAtTwoMetres returns the speed of the wind at 2 m over short grass from that at another height.
+ * 
+ * Empirical: wind * 4.87 / log(67.8*height - 5.42)
+ * 
+ * Source: FAO-56 eq. 47
+ * 
+ * @param given.wind as measured, the source takes m/s; >= 0
+ * @param given.height of the instrument over the ground, the source takes m; >= 0.2
+ * @returns Speed in base units (the source gives m/s)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function windAtTwoMetres(given: { wind: Scalar; height: Scalar }): number;
+export function windAtTwoMetres(given: { wind: Values; height: Values }): number | Float64Array;
+
+/**
+ * inverseDistance returns how near the sun is: the inverse of its distance, squared, over that of the mean.
+ * 
+ * Method: 1 + 0.033 cos(2π day / 365)
+ * 
+ * Source: FAO-56 eq. 23
+ * 
+ * @param given.day day of the year, 1 for 1 January; 1 to 366
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function inverseDistance(given: { day: number }): number;
+export function inverseDistance(given: { day: number | Column }): number | Float64Array;
+
+/**
+ * solarDeclination returns how far north of the equator the sun stands at noon.
+ * 
+ * Method: 0.409 sin(2π day / 365 - 1.39), in radians
+ * 
+ * Source: FAO-56 eq. 24
+ * 
+ * @param given.day day of the year, 1 for 1 January; 1 to 366
+ * @returns Angle in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function solarDeclination(given: { day: number }): number;
+export function solarDeclination(given: { day: number | Column }): number | Float64Array;
+
+/**
+ * sunsetAngle returns the angle that the earth turns from noon to sunset.
+ * 
+ * Method: arccos(-tan(latitude) tan(declination)); half a round where the sun does not set, nothing where it does not rise
+ * 
+ * Source: FAO-56 eq. 25; ours: the two ends beyond the polar circles
+ * 
+ * @param given.latitude north of the equator, south below 0, the source takes °; -90 to 90
+ * @param given.declination of the sun, the source takes °; -90 to 90
+ * @returns Angle in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function sunsetAngle(given: { latitude: Scalar; declination: Scalar }): number;
+export function sunsetAngle(given: { latitude: Values; declination: Values }): number | Float64Array;
+
+/**
+ * extraterrestrialRadiation returns the sun's radiation on level ground as it would be without the air.
+ * 
+ * Method: 24 × 60 / π × 0.0820 d (w sin(latitude) sin(t) + cos(latitude) cos(t) sin(w)), with d by InverseDistance, t by SolarDeclination and w by SunsetAngle
+ * 
+ * Uses: InverseDistance, SolarDeclination, SunsetAngle
+ * 
+ * Note: for a month the day of its 15th gives the printed table within 0.16 MJ/m²/day; the other printed rule, the whole part of 30.4 times the month less 15, is up to 0.7 off in single months. Which day is taken is the user's to say.
+ * 
+ * Source: FAO-56 eq. 21
+ * 
+ * @param given.latitude north of the equator, south below 0, the source takes °; -90 to 90
+ * @param given.day day of the year, 1 for 1 January; 1 to 366
+ * @returns Radiation in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function extraterrestrialRadiation(given: { latitude: Scalar; day: number }): number;
+export function extraterrestrialRadiation(given: { latitude: Values; day: number | Column }): number | Float64Array;
+
+/**
+ * daylightHours returns how long the sun can shine.
+ * 
+ * Method: 24 h × w / π, with w by SunsetAngle
+ * 
+ * Uses: SolarDeclination, SunsetAngle
+ * 
+ * Source: FAO-56 eq. 34
+ * 
+ * @param given.latitude north of the equator, south below 0, the source takes °; -90 to 90
+ * @param given.day day of the year, 1 for 1 January; 1 to 366
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function daylightHours(given: { latitude: Scalar; day: number }): number;
+export function daylightHours(given: { latitude: Values; day: number | Column }): number | Float64Array;
+
+/**
+ * solarRadiation returns the sun's radiation on the ground from the hours of sunshine.
+ * 
+ * Formula: (0.25 + 0.50*sunshine/daylight) * extraterrestrial
+ * 
+ * Note: 0.25 and 0.50 are what print advises where nobody has measured the place's own. More sunshine than daylight is refused: such records are about.
+ * 
+ * Source: FAO-56 eq. 35
+ * 
+ * @param given.sunshine of bright sunshine in the day, the source takes h; 0 to daylight
+ * @param given.daylight that the sun can shine (DaylightHours), the source takes h; > 0
+ * @param given.extraterrestrial radiation above the air, the source takes MJ/m2/day; >= 0
+ * @returns Radiation in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function solarRadiation(given: { sunshine: Scalar; daylight: Scalar; extraterrestrial: Scalar }): number;
+export function solarRadiation(given: { sunshine: Values; daylight: Values; extraterrestrial: Values }): number | Float64Array;
+
+/**
+ * radiationByTemperature returns the sun's radiation on the ground from the span of the day's temperature, where no sunshine was measured: clear days have warm noons and cold nights.
+ * 
+ * Method: k √(high − low) × extraterrestrial, with k 0.16 in the interior and 0.19 on the coast
+ * 
+ * Source: FAO-56 eq. 50; the coefficient of the coast from memory
+ * 
+ * @param given.site interior or coast; one of interior, coastal
+ * @param given.high mean of the daily highest temperatures, the source takes °C; low to 100
+ * @param given.low mean of the daily lowest temperatures, the source takes °C; -100 to 100
+ * @param given.extraterrestrial radiation above the air, the source takes MJ/m2/day; >= 0
+ * @returns Radiation in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function radiationByTemperature(given: { site: "interior" | "coastal"; high: Scalar; low: Scalar; extraterrestrial: Scalar }): number;
+export function radiationByTemperature(given: { site: Words<"interior" | "coastal">; high: Values; low: Values; extraterrestrial: Values }): number | Float64Array;
+
+/**
+ * clearSkyRadiation returns the sun's radiation on the ground under a clear sky.
+ * 
+ * Empirical: (0.75 + 0.00002*altitude) * extraterrestrial
+ * 
+ * Source: FAO-56 eq. 37
+ * 
+ * @param given.altitude above the sea, the source takes m; -500 to 9000
+ * @param given.extraterrestrial radiation above the air, the source takes MJ/m2/day; >= 0
+ * @returns Radiation in base units (the source gives MJ/m2/day)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function clearSkyRadiation(given: { altitude: Scalar; extraterrestrial: Scalar }): number;
+export function clearSkyRadiation(given: { altitude: Values; extraterrestrial: Values }): number | Float64Array;
+
+/**
+ * netShortwave returns what short grass keeps of the sun's radiation.
+ * 
+ * Formula: (1 - 0.23) * solar
+ * 
+ * Note: 0.23 is what the reference grass throws back.
+ * 
+ * Source: FAO-56 eq. 38
+ * 
+ * @param given.solar on the ground, the source takes MJ/m2/day; >= 0
+ * @returns Radiation in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function netShortwave(given: { solar: Scalar }): number;
+export function netShortwave(given: { solar: Values }): number | Float64Array;
+
+/**
+ * blackbodyRadiation returns what a black body radiates.
+ * 
+ * Empirical: 0.000000004903 * pow(temperature + 273.16, 4)
+ * 
+ * Source: FAO-56 table 2.8, and eq. 39
+ * 
+ * @param given.temperature of the body, the source takes °C; -100 to 100
+ * @returns Radiation in base units (the source gives MJ/m2/day)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function blackbodyRadiation(given: { temperature: Scalar }): number;
+export function blackbodyRadiation(given: { temperature: Values }): number | Float64Array;
+
+/**
+ * netLongwave returns the heat that the ground loses by radiation.
+ * 
+ * Empirical: 0.000000004903 * (pow(high + 273.16, 4) + pow(low + 273.16, 4)) / 2 * (0.34 - 0.14*sqrt(vapour)) * (1.35*min(solar/clear, 1) - 0.35)
+ * 
+ * Note: as in print, the share of the clear sky is never taken above 1.
+ * 
+ * Source: FAO-56 eq. 39
+ * 
+ * @param given.high highest temperature of the day, the source takes °C; low to 100
+ * @param given.low lowest temperature of the day, the source takes °C; -100 to 100
+ * @param given.vapour vapour pressure of the air, the source takes kPa; >= 0
+ * @param given.solar radiation of the sun on the ground, the source takes MJ/m2/day; >= 0
+ * @param given.clear the same under a clear sky, the source takes MJ/m2/day; > 0
+ * @returns Radiation in base units (the source gives MJ/m2/day)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function netLongwave(given: { high: Scalar; low: Scalar; vapour: Scalar; solar: Scalar; clear: Scalar }): number;
+export function netLongwave(given: { high: Values; low: Values; vapour: Values; solar: Values; clear: Values }): number | Float64Array;
+
+/**
+ * netRadiation returns the radiation that short grass keeps.
+ * 
+ * Formula: shortwave - longwave
+ * 
+ * Source: FAO-56 eq. 40
+ * 
+ * @param given.shortwave kept of the sun's (NetShortwave), the source takes MJ/m2/day; any
+ * @param given.longwave lost (NetLongwave), the source takes MJ/m2/day; any
+ * @returns Radiation in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function netRadiation(given: { shortwave: Scalar; longwave: Scalar }): number;
+export function netRadiation(given: { shortwave: Values; longwave: Values }): number | Float64Array;
+
+/**
+ * soilHeatFlux returns the heat that goes into the soil over a month; below 0 it comes out.
+ * 
+ * Method: 0.07 (later − earlier) with the months before and after, 0.14 (later − earlier) with the month before and the month itself
+ * 
+ * Note: over a day print takes it for nothing (eq. 42). Over months it counts: left out, a spring month evaporates too much and an autumn month too little.
+ * 
+ * Source: FAO-56 eq. 43 and 44
+ * 
+ * @param given.span which two months; one of months around, month before
+ * @param given.earlier mean temperature of the earlier, the source takes °C; -100 to 100
+ * @param given.later mean temperature of the later, the source takes °C; -100 to 100
+ * @returns Radiation in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function soilHeatFlux(given: { span: "months around" | "month before"; earlier: Scalar; later: Scalar }): number;
+export function soilHeatFlux(given: { span: Words<"months around" | "month before">; earlier: Values; later: Values }): number | Float64Array;
+
+/**
+ * penmanMonteith returns the reference evapotranspiration: what short grass uses that is never short of water.
+ * 
+ * Empirical: (0.408*slope*(net - soil) + constant*900/(temperature + 273)*wind*(saturated - vapour)) / (slope + constant*(1 + 0.34*wind))
+ * 
+ * Note: below 0 the ground gains water by dew. ReferenceWater goes from weather to this in one call.
+ * 
+ * Source: FAO-56 eq. 6
+ * 
+ * @param given.slope of the vapour pressure at saturation (SaturationSlope), the source takes kPa/°C; > 0
+ * @param given.net radiation kept (NetRadiation), the source takes MJ/m2/day; any
+ * @param given.soil heat into the soil (SoilHeatFlux), the source takes MJ/m2/day; any
+ * @param given.constant PsychrometricConstant, the source takes kPa/°C; > 0
+ * @param given.temperature mean of the day or month, the source takes °C; -100 to 100
+ * @param given.wind at 2 m (WindAtTwoMetres), the source takes m/s; >= 0
+ * @param given.saturated vapour pressure at saturation (MeanSaturationPressure), the source takes kPa; >= vapour
+ * @param given.vapour vapour pressure of the air, the source takes kPa; >= 0
+ * @returns RainRate in base units (the source gives mm/day)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function penmanMonteith(given: { slope: Scalar; net: Scalar; soil: Scalar; constant: Scalar; temperature: Scalar; wind: Scalar; saturated: Scalar; vapour: Scalar }): number;
+export function penmanMonteith(given: { slope: Values; net: Values; soil: Values; constant: Values; temperature: Values; wind: Values; saturated: Values; vapour: Values }): number | Float64Array;
+
+/**
+ * referenceWater returns the reference evapotranspiration by Penman-Monteith from the weather of a day or the means of a month.
+ * 
+ * Method: the steps of print in order: AirPressure, PsychrometricConstant, SaturationSlope at the mean of high and low, MeanSaturationPressure, ClearSkyRadiation, NetShortwave, NetLongwave, NetRadiation, PenmanMonteith
+ * 
+ * Uses: AirPressure, PsychrometricConstant, SaturationSlope, MeanSaturationPressure, ClearSkyRadiation, NetShortwave, NetLongwave, NetRadiation, PenmanMonteith
+ * 
+ * Note: a vapour pressure above what the air can hold is reckoned with all the same: humidity beyond 100 % is a fault of the instrument. A polar night, without radiation above the air, is refused: it has no share of a clear sky.
+ * 
+ * Source: FAO-56 eq. 6 and those of its steps
+ * 
+ * @param given.altitude above the sea, the source takes m; -500 to 9000
+ * @param given.extraterrestrial radiation above the air (ExtraterrestrialRadiation), the source takes MJ/m2/day; > 0
+ * @param given.high highest temperature of the day, or the month's mean of them, the source takes °C; low to 100
+ * @param given.low lowest temperature of the day, or the month's mean of them, the source takes °C; -100 to 100
+ * @param given.vapour vapour pressure of the air (VapourPressure), the source takes kPa; >= 0
+ * @param given.wind at 2 m (WindAtTwoMetres), the source takes m/s; >= 0
+ * @param given.solar radiation of the sun on the ground (SolarRadiation), the source takes MJ/m2/day; >= 0
+ * @param given.soil heat into the soil (SoilHeatFlux), 0 for a day, the source takes MJ/m2/day; any
+ * @returns RainRate in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function referenceWater(given: { altitude: Scalar; extraterrestrial: Scalar; high: Scalar; low: Scalar; vapour: Scalar; wind: Scalar; solar: Scalar; soil: Scalar }): number;
+export function referenceWater(given: { altitude: Values; extraterrestrial: Values; high: Values; low: Values; vapour: Values; wind: Values; solar: Values; soil: Values }): number | Float64Array;
+
+/**
+ * hargreavesSamani returns the reference evapotranspiration from temperature alone.
+ * 
+ * Empirical: 0.0023 * ((high + low)/2 + 17.8) * sqrt(high - low) * 0.408 * extraterrestrial
+ * 
+ * Note: too low in wind and too high in damp air; print wants it checked against Penman-Monteith where that is to be had, and over five days or longer. Where the mean is under -17.8 °C the expression turns below 0, so lower temperatures are refused. A form without the 0.408, for radiation already in mm, is about.
+ * 
+ * Source: FAO-56 eq. 52
+ * 
+ * @param given.high mean of the daily highest temperatures, the source takes °C; low to 100
+ * @param given.low mean of the daily lowest temperatures, the source takes °C; -17.8 to 100
+ * @param given.extraterrestrial radiation above the air, the source takes MJ/m2/day; >= 0
+ * @returns RainRate in base units (the source gives mm/day)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function hargreavesSamani(given: { high: Scalar; low: Scalar; extraterrestrial: Scalar }): number;
+export function hargreavesSamani(given: { high: Values; low: Values; extraterrestrial: Values }): number | Float64Array;
+
+/**
+ * thornthwaite returns the potential evapotranspiration of a month from its mean temperature; a month at or below freezing has none.
+ * 
+ * Empirical: 16 * daylight/12 * days/30 * pow(10*max(temperature, 0)/index, 0.000000675*pow(index, 3) - 0.0000771*pow(index, 2) + 0.01792*index + 0.49239)
+ * 
+ * Note: made for the humid eastern states of America; too low in dry air. Above 26.5 °C a table of the author's stands in place of the formula; the formula runs on here, as in the public package that the check is made with.
+ * 
+ * Source: SPEI-PACKAGE, which carries the formula of Thornthwaite 1948
+ * 
+ * @param given.temperature mean of the month, the source takes °C; -100 to 60
+ * @param given.index heat index of the year (ThornthwaiteIndex); > 0 and <= 520
+ * @param given.daylight that the sun can shine, on the month's 15th (DaylightHours), the source takes h; 0 to 24
+ * @param given.days of the month, the source takes days; > 0
+ * @returns RainDepth in base units (the source gives mm)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function thornthwaite(given: { temperature: Scalar; index: number; daylight: Scalar; days: Scalar }): number;
+export function thornthwaite(given: { temperature: Values; index: number | Column; daylight: Values; days: Values }): number | Float64Array;
+
+/**
+ * thornthwaiteIndex gives the heat index of the year, from the mean temperatures of its twelve months: the sum of (temperature / 5) to the power of 1.514, months at or below freezing left out.
+ * 
+ * Errors: other than twelve months; a *units.DomainError for a temperature that is none; for a year without a month above freezing, which has no index
+ * 
+ * Source: SPEI-PACKAGE, which carries the formula of Thornthwaite 1948
+ * 
+ * @param given.means 
+ * @returns a number
+ */
+export function thornthwaiteIndex(given: { means: Column }): number;
+
+/**
+ * irrigationDepth returns the water to be given when the allowed share of the root zone's store is used up.
+ * 
+ * Formula: root * holds * allowed
+ * 
+ * Note: UTAH-IRRIGATION gives loam an inch to a foot of roots.
+ * 
+ * Source: FAWN-INTERVALS
+ * 
+ * @param given.root depth of the roots, the source takes ft; >= 0
+ * @param given.holds water that the soil holds (SoilWater), the source takes in/ft; >= 0
+ * @param given.allowed share of it that may be used up, the source takes %; 0 to 100
+ * @returns RainDepth in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function irrigationDepth(given: { root: Scalar; holds: Scalar; allowed: Scalar }): number;
+export function irrigationDepth(given: { root: Values; holds: Values; allowed: Values }): number | Float64Array;
+
+/**
+ * grossIrrigation returns the water to be pumped so that enough reaches the roots.
+ * 
+ * Formula: net / efficiency
+ * 
+ * Source: FAWN-INTERVALS
+ * 
+ * @param given.net to reach the roots, the source takes in; >= 0
+ * @param given.efficiency share of the pumped water that reaches them, the source takes %; > 0 and <= 100
+ * @returns RainDepth in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function grossIrrigation(given: { net: Scalar; efficiency: Scalar }): number;
+export function grossIrrigation(given: { net: Values; efficiency: Values }): number | Float64Array;
+
+/**
+ * irrigationInterval returns the days from one watering to the next without rain.
+ * 
+ * Formula: net / use
+ * 
+ * Note: print rounds down, to what is handy.
+ * 
+ * Source: FAWN-INTERVALS
+ * 
+ * @param given.net water given to the roots, the source takes in; >= 0
+ * @param given.use by the plants (CropWater, CropUse), the source takes in/day; > 0
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function irrigationInterval(given: { net: Scalar; use: Scalar }): number;
+export function irrigationInterval(given: { net: Values; use: Values }): number | Float64Array;
+
+/**
+ * irrigationTime returns how long the water must run.
+ * 
+ * Formula: depth / rate
+ * 
+ * Source: UTAH-IRRIGATION
+ * 
+ * @param given.depth to be given, the source takes in; >= 0
+ * @param given.rate that the sprinkler gives, or flooded soil takes in, the source takes in/h; > 0
+ * @returns Days in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function irrigationTime(given: { depth: Scalar; rate: Scalar }): number;
+export function irrigationTime(given: { depth: Values; rate: Values }): number | Float64Array;
+
+/**
+ * cropUseRows gives the table of water that crops use, as a copy.
+ * 
+ * Source: ours: a collection, each figure with the source and mark on its row
+ * @returns a list of RainfallCropUseRow
+ */
+export function cropUseRows(): Array<documents.RainfallCropUseRow>;
+
+/**
+ * cropUse gives the water that a crop uses in the growing season by printed figures, for places without weather to reckon from. In Utah they are of May to September; a whole season of pasture and hay wants 24 to 36 in (HORSE-ACREAGE).
+ * 
+ * Errors: a *units.ParseError that lists the crops that have a figure
+ * 
+ * Source: UTAH-IRRIGATION, HOPEWELL-1957, ONPASTURE-IRRIGATION, as the row says
+ * 
+ * @param given.crop 
+ * @param given.end ; one of low, middle, high
+ * @returns RainRate in base units
+ */
+export function cropUse(given: { crop: string; end: "low" | "middle" | "high" }): number;
+
+/**
  * passes returns how often in a year a pasture in average or good condition can be grazed, by the rain of the year. Common practice, with no agreed source: under 10 in hardly any grazing without added water, from 10 to 25 in one pass for 10 in, from about 30 in one pass for 7 in. A fraction is a share of the land grazed once more. From 25 to 30 in nothing is said: the straight line between the two ends stands there, beside a range error; so does one pass for 10 in below 10 in.
  * 
  * Empirical: rain / 10 when rain <= 25; 2.5 + (rain - 25) * (30/7 - 2.5) / 5 when rain <= 30; rain / 7
@@ -54,6 +808,70 @@ export function passesBySeason(given: { season: Scalar; rotation: Scalar }): num
 export function passesBySeason(given: { season: Values; rotation: Values }): number | Float64Array;
 
 /**
+ * rainForPasses returns the rain of a year that Passes wants for so many passes.
+ * 
+ * Empirical: passes * 10 when passes <= 2.5; 25 + (passes - 2.5) * 5 / (30/7 - 2.5) when passes <= 30/7; passes * 7
+ * 
+ * Errors: a *units.RangeError beside the value between 2.5 and 4.29 passes, where no rule is stated
+ * 
+ * Note: the inverse of Passes, with all its doubts. ChanceAtLeast of this depth is the chance of enough passes.
+ * 
+ * Source: HFG-CYCLES; common practice for the limit of one pass; ours: the line across the gap
+ * 
+ * @param given.passes passes in the year; >= 0; >= 1 [common practice]
+ * @returns RainDepth in base units (the source gives in)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function rainForPasses(given: { passes: number }): number;
+export function rainForPasses(given: { passes: number | Column }): number | Float64Array;
+
+/**
+ * rainPerPass returns the water of a season for each pass or cut.
+ * 
+ * Formula: water / passes
+ * 
+ * Note: measured figures run from 4 in (PassRows) where warmth and water are there to 14 in where neither is, the rule of Passes has 7 and 10.
+ * 
+ * Source: definition: water over passes
+ * 
+ * @param given.water rain and irrigation of the season, the source takes in; >= 0
+ * @param given.passes grazings or cuts; > 0
+ * @returns RainDepth in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function rainPerPass(given: { water: Scalar; passes: number }): number;
+export function rainPerPass(given: { water: Values; passes: number | Column }): number | Float64Array;
+
+/**
+ * passesAdded returns how many passes irrigation adds by the rule of Passes.
+ * 
+ * Uses: Passes
+ * 
+ * Method: Passes of rain and irrigation less Passes of rain
+ * 
+ * Errors: a *units.RangeError beside the value where the rain, or the rain with the water given, is between 25 and 30 in
+ * 
+ * Note: the dry rule gives a pass for 10 in. Water given when it is warm goes further: PassRows has five cuts for 20 in.
+ * 
+ * Source: HFG-CYCLES; common practice; ours: the difference
+ * 
+ * @param given.rain rain of the year, the source takes in; >= 0; >= 10 [common practice]
+ * @param given.irrigation water given in the year, the source takes in; >= 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function passesAdded(given: { rain: Scalar; irrigation: Scalar }): number;
+export function passesAdded(given: { rain: Values; irrigation: Values }): number | Float64Array;
+
+/**
+ * passRows gives what contradicts the rule of Passes, or bears it out, as a copy.
+ * 
+ * Source: ours: a collection, each row with its source and mark
+ * @returns a list of RainfallPassRow
+ */
+export function passRows(): Array<documents.RainfallPassRow>;
+
+/**
  * forageShare returns the forage of a year as a share of the usual, from the rain of the key months as a share of their normal.
  * 
  * Formula: min(rainShare, 1)
@@ -68,6 +886,124 @@ export function passesBySeason(given: { season: Values; rotation: Values }): num
  */
 export function forageShare(given: { rainShare: Scalar }): number;
 export function forageShare(given: { rainShare: Values }): number | Float64Array;
+
+/**
+ * yieldByRain returns the yield of range by its rain.
+ * 
+ * Method: on short-grass range of the northern plains 27.17 + 78.48 X lb/ac, X the inches of May and June; over the grasslands of the central US -34 + 0.6 X g/m², X the millimetres of a mean year
+ * 
+ * Errors: a *units.RangeError beside the value where the grassland line is below zero, under 56.7 mm
+ * 
+ * Note: the first is usable by 1 July. The second compares places, not years: from year to year one place follows a flatter line. Below 370 mm sandy soils yield more there, above it loams (SALA-1988).
+ * 
+ * Source: SMOLIAK-1956 the first, in a copy with a wrong title; SALA-1988 the second, whose equation is from memory
+ * 
+ * @param given.line region and months; one of short grass, grassland
+ * @param given.rain of the months that the line takes, the source takes mm; >= 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function yieldByRain(given: { line: "short grass" | "grassland"; rain: Scalar }): number;
+export function yieldByRain(given: { line: Words<"short grass" | "grassland">; rain: Values }): number | Float64Array;
+
+/**
+ * alfalfaYield returns the yield of alfalfa by the water that it used.
+ * 
+ * Empirical: 0.14 + 0.12 * water
+ * 
+ * Note: of New Mexico, r² 0.78. 0.12 t/ha a centimetre is about 7.4 in a short ton, where Montana has 4 to 5 in and Nebraska 6.5 to 7.5 (WaterUseRows).
+ * 
+ * Source: SAMMIS-1981
+ * 
+ * @param given.water evapotranspiration of the season, the source takes cm; >= 0
+ * @returns Yield in base units (the source gives t/ha)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function alfalfaYield(given: { water: Scalar }): number;
+export function alfalfaYield(given: { water: Values }): number | Float64Array;
+
+/**
+ * yieldOfWater returns the yield that so much water makes.
+ * 
+ * Formula: water * use
+ * 
+ * Note: WaterUse has the figures. They hold about the rain that they were measured in, for water that is the only thing wanting.
+ * 
+ * Source: definition: water times yield for water; NDMC-INCHES
+ * 
+ * @param given.water rain, or water used, as the figure of use means it, the source takes mm; >= 0
+ * @param given.use dry matter for each depth of water, the source takes kg/ha/mm; >= 0
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function yieldOfWater(given: { water: Scalar; use: Scalar }): number;
+export function yieldOfWater(given: { water: Values; use: Values }): number | Float64Array;
+
+/**
+ * useOfWater returns the dry matter grown for each depth of water.
+ * 
+ * Formula: yield / water
+ * 
+ * Source: TONMUKAYAKUL-2009
+ * 
+ * @param given.yield grown, the source takes kg/ha; >= 0
+ * @param given.water rain, or water used, the source takes mm; > 0
+ * @returns RainUse in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function useOfWater(given: { yield: Scalar; water: Scalar }): number;
+export function useOfWater(given: { yield: Values; water: Values }): number | Float64Array;
+
+/**
+ * waterUseRows gives the table of WaterUse, as a copy.
+ * 
+ * Source: ours: a collection, each row with its source and mark
+ * @returns a list of RainfallWaterUseRow
+ */
+export function waterUseRows(): Array<documents.RainfallWaterUseRow>;
+
+/**
+ * waterUse gives the dry matter that a crop grows for each depth of water: at the low end of the printed span, half way, or at its high end.
+ * 
+ * Table: WaterUseRows. What is printed as inches for a ton is turned about. Prints differ: alfalfa wants 4 to 5 in a ton by Montana, 6.5 to 7.5 by Nebraska; bermudagrass 3.5 to more than 20 by its nitrogen. Text and maps of one source have 58 to 153 and 51 to 128 lb/ac for each inch of one region. Sown forages want about 18 to 25 in in the year (OREGON-FORAGES); with less, wheatgrasses.
+ * 
+ * Errors: a *units.ParseError that lists the names
+ * 
+ * Source: NDMC-INCHES, NEBRASKA-G2012, MONTANA-ALFALFA, NOBLE-2002-RAIN, NOBLE-2000-RAIN, TONMUKAYAKUL-2009, CALUKA-PASTURE, PALMER-2010, RANGELANDS-WA, as the row says
+ * 
+ * @param given.name 
+ * @param given.end ; one of low, middle, high
+ * @returns RainUse in base units
+ */
+export function waterUse(given: { name: string; end: "low" | "middle" | "high" }): number;
+
+/**
+ * readMonths reads a monthly record of rain from CSV text.
+ * 
+ * Method: the first line names the columns: "year", "month" and "rain" with its unit, as in "year,month,rain mm", a month to a line; or "year" and the twelve months with their unit, as in "year,Jan mm,Feb mm", a year to a line. The unit may also stand in brackets or behind a colon. Other columns are not read. A month is a number from 1 or an English name of three letters or more. An empty cell, or NA, is a gap: the record has no such month. Lines that begin with # are remarks.
+ * 
+ * Errors: each names line and column, what stands there and what would be right: a column that is missing or stands twice, rain without unit, a cell that is no number, below zero or above 1,000 m, a month that stands twice
+ * 
+ * Source: definition: text into a record
+ * 
+ * @param given.text 
+ * @returns a list of RainfallMonthlyRain
+ */
+export function readMonths(given: { text: string }): Array<documents.RainfallMonthlyRain>;
+
+/**
+ * readDays reads a daily record of rain from CSV text.
+ * 
+ * Method: the first line names the columns, among them "date" and "rain" with its unit, as in "date,rain mm"; the rest as in ReadMonths. A date is year-month-day. An empty cell, or NA, is a gap: the record has no such day.
+ * 
+ * Errors: as in ReadMonths; days that are not in their order, or twice
+ * 
+ * Source: definition: text into a record
+ * 
+ * @param given.text 
+ * @returns a list of RainfallDailyRain
+ */
+export function readDays(given: { text: string }): Array<documents.RainfallDailyRain>;
 
 /**
  * shareOfNormal returns rain as a share of the normal of the same time.
@@ -89,7 +1025,7 @@ export function shareOfNormal(given: { rain: Values; normal: Values }): number |
  * 
  * Method: plain mean, month by month
  * 
- * Errors: a month that no year has, one that stands twice, one outside 1 to 12, rain below zero or not a number
+ * Errors: a month that no year has, one that stands twice, one outside 1 to 12, rain below zero, above 1,000 m or not a number
  * 
  * Source: definition: a normal is the mean of a stated run of years, here those given
  * 
@@ -131,3 +1067,758 @@ export function yearTotal(given: { record: ReadonlyArray<documents.RainfallMonth
  * @returns Fraction in base units
  */
 export function keyRainShare(given: { date: string; keyMonths: ReadonlyArray<number>; record: ReadonlyArray<documents.RainfallMonthlyRain>; normals: Column }): number;
+
+/**
+ * depths gives the rain of the years alone, for the functions that rank it.
+ * 
+ * Source: definition: one column of a list
+ * 
+ * @param given.years 
+ * @returns a list of RainDepth in base units
+ */
+export function depths(given: { years: ReadonlyArray<documents.RainfallYearRain> }): Float64Array;
+
+/**
+ * monthTotals gives the rain of each month of a daily record.
+ * 
+ * Method: plain sums; a month of which any day is missing is left out, as a gap
+ * 
+ * Errors: days not in order or twice, rain below zero, above 1,000 m or not a number
+ * 
+ * Source: definition: the sum of the days
+ * 
+ * @param given.days 
+ * @returns a list of RainfallMonthlyRain
+ */
+export function monthTotals(given: { days: ReadonlyArray<documents.RainfallDailyRain> }): Array<documents.RainfallMonthlyRain>;
+
+/**
+ * dayTotals gives the rain from one day of the year to another, both counted, for every year of a daily record that has all the days between.
+ * 
+ * Method: plain sums; a year that lacks a day is left out. Where the last day comes before the first in the calendar, it is of the year after.
+ * 
+ * Note: with ChanceAtLeast this is the chance of so much rain by a date.
+ * 
+ * Errors: a day that not every year has; those of MonthTotals
+ * 
+ * Source: definition: the sum of the days
+ * 
+ * @param given.days 
+ * @param given.firstMonth 
+ * @param given.firstDay 
+ * @param given.lastMonth 
+ * @param given.lastDay 
+ * @returns a list of RainfallYearRain
+ */
+export function dayTotals(given: { days: ReadonlyArray<documents.RainfallDailyRain>; firstMonth: number; firstDay: number; lastMonth: number; lastDay: number }): Array<documents.RainfallYearRain>;
+
+/**
+ * sumMonths gives the rain of so many months in a row, for every month of the record with which such a run ends.
+ * 
+ * Method: plain sums in the order of time; a run that lacks a month is left out, as a gap
+ * 
+ * Errors: fewer than one month; those of MonthNormals but the month that no year has
+ * 
+ * Source: definition: the sum of the months
+ * 
+ * @param given.record 
+ * @param given.months 
+ * @returns a list of RainfallMonthlyRain
+ */
+export function sumMonths(given: { record: ReadonlyArray<documents.RainfallMonthlyRain>; months: number }): Array<documents.RainfallMonthlyRain>;
+
+/**
+ * keyTotals gives the rain of the key months of each year that has them all.
+ * 
+ * Method: plain sums. The first key month opens the run and names its year; in a list that passes the turn of the year, such as 11, 12, 1, the later months are of the year after. All twelve from 1 give the years.
+ * 
+ * Errors: no key month; those of KeyRainShare
+ * 
+ * Source: definition: the sum of the months
+ * 
+ * @param given.record 
+ * @param given.keyMonths 
+ * @returns a list of RainfallYearRain
+ */
+export function keyTotals(given: { record: ReadonlyArray<documents.RainfallMonthlyRain>; keyMonths: ReadonlyArray<number> }): Array<documents.RainfallYearRain>;
+
+/**
+ * curveRows gives the table of curve numbers, as a copy.
+ * 
+ * Source: ours: a collection, each figure with the source and mark on its row
+ * @returns a list of RainfallCurveRow
+ */
+export function curveRows(): Array<documents.RainfallCurveRow>;
+
+/**
+ * curveNumber gives the runoff curve number of land by its cover and soil, for ground of average wetness (Antecedent).
+ * 
+ * Errors: a *units.ParseError that lists the covers, the conditions of the cover, or the soil groups that have a number
+ * 
+ * Source: TR-55 table 2-2
+ * 
+ * @param given.cover 
+ * @param given.condition ; one of poor, fair, good
+ * @param given.soil ; one of a, b, c, d
+ * @returns a number
+ */
+export function curveNumber(given: { cover: string; condition: "poor" | "fair" | "good"; soil: "a" | "b" | "c" | "d" }): number;
+
+/**
+ * weightedCurveNumber gives the curve number of land in parts: the mean of the numbers by their areas.
+ * 
+ * Errors: lists of other lengths, or empty; an area that is not above 0; a number that is not above 0 and at most 100
+ * 
+ * Source: TR-55 worksheet 2
+ * 
+ * @param given.areas 
+ * @param given.numbers 
+ * @returns a number
+ */
+export function weightedCurveNumber(given: { areas: Column; numbers: Column }): number;
+
+/**
+ * retention returns how much rain the land can take up after runoff has begun.
+ * 
+ * Empirical: 1000/number - 10
+ * 
+ * Source: TR-55 eq. 2-4
+ * 
+ * @param given.number curve number; > 0 and < 100; 30 to 98 [TR-55]
+ * @returns RainDepth in base units (the source gives in)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function retention(given: { number: number }): number;
+export function retention(given: { number: number | Column }): number | Float64Array;
+
+/**
+ * initialAbstraction returns how much rain falls before any runs off.
+ * 
+ * Empirical: 0.2 * (1000/number - 10)
+ * 
+ * Source: TR-55 eq. 2-2 and table of initial abstraction
+ * 
+ * @param given.number curve number; > 0 and < 100; 30 to 98 [TR-55]
+ * @returns RainDepth in base units (the source gives in)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function initialAbstraction(given: { number: number }): number;
+export function initialAbstraction(given: { number: number | Column }): number | Float64Array;
+
+/**
+ * runoff returns the depth of water that runs off in a storm.
+ * 
+ * Empirical: pow(max(rain - 0.2*(1000/number - 10), 0), 2) / (rain + 0.8*(1000/number - 10))
+ * 
+ * Note: of whole storms on ground of average wetness, not of snow or frozen ground, and poor under half an inch of runoff. Where the reckoned number of land is under 30, print wants 30 used.
+ * 
+ * Source: TR-55 eq. 2-1 to 2-4
+ * 
+ * @param given.rain of the storm, the source takes in; >= 0
+ * @param given.number curve number of the land (CurveNumber); > 0 and < 100; 30 to 98 [TR-55]
+ * @returns RainDepth in base units (the source gives in)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function runoff(given: { rain: Scalar; number: number }): number;
+export function runoff(given: { rain: Values; number: number | Column }): number | Float64Array;
+
+/**
+ * antecedent gives the class of the ground's wetness by the rain of the five days before a storm.
+ * 
+ * Errors: a domain error where the rain is below 0 or not a number; a *units.ParseError for a season that is none
+ * 
+ * Source: SWB-ANTECEDENT
+ * 
+ * @param given.rain 
+ * @param given.season ; one of growing, dormant
+ * @returns a word: rainfall.Wetness
+ */
+export function antecedent(given: { rain: Scalar; season: "growing" | "dormant" }): "dry" | "average" | "wet";
+
+/**
+ * caught returns the water that a roof or a piece of ground yields.
+ * 
+ * Formula: area * rain * caught
+ * 
+ * Note: a millimetre on a square metre is a litre; an inch on an acre 27,154 gal. Printed shortcuts round: RoofCatch.
+ * 
+ * Source: definition: area times depth
+ * 
+ * @param given.area as seen from above, the source takes ft2; >= 0
+ * @param given.rain that falls on it, the source takes in; >= 0
+ * @param given.caught share that reaches the tank, the source takes %; 0 to 100
+ * @returns Volume in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function caught(given: { area: Scalar; rain: Scalar; caught: Scalar }): number;
+export function caught(given: { area: Values; rain: Values; caught: Values }): number | Float64Array;
+
+/**
+ * roofCatch returns the water that a roof yields by a printed shortcut.
+ * 
+ * Table: gallons to a square foot of roof and an inch of rain: whole 0.623, rounded 0.6, tenth lost 0.56
+ * 
+ * Note: Caught reckons it out with the share stated. Water off a roof carries what lies on it: local rules say whether people may drink it.
+ * 
+ * Source: OSE-RAINWATER 0.623; STUDYLIB-RAINWATER 0.6; GREYWATER-ROOF 0.56
+ * 
+ * @param given.by the shortcut; one of whole, rounded, tenth lost
+ * @param given.area of the roof as seen from above, the source takes ft2; >= 0
+ * @param given.rain that falls on it, the source takes in; >= 0
+ * @returns Volume in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function roofCatch(given: { by: "whole" | "rounded" | "tenth lost"; area: Scalar; rain: Scalar }): number;
+export function roofCatch(given: { by: Words<"whole" | "rounded" | "tenth lost">; area: Values; rain: Values }): number | Float64Array;
+
+/**
+ * feedlotRunoff returns the water that runs off an open lot in a storm.
+ * 
+ * Empirical: max(rain - 0.5, 0) / 12 * area
+ * 
+ * Note: it carries dung. How much must be held, and where it may go, is law: ask the authority.
+ * 
+ * Source: MONTANA-FEEDLOT
+ * 
+ * @param given.rain of the storm, the source takes in; >= 0
+ * @param given.area of the lot, the source takes ac; >= 0
+ * @returns Volume in base units (the source gives ac-ft)
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function feedlotRunoff(given: { rain: Scalar; area: Scalar }): number;
+export function feedlotRunoff(given: { rain: Values; area: Values }): number | Float64Array;
+
+/**
+ * openWaterLoss returns what a pond loses to the air by what a pan of class A loses.
+ * 
+ * Formula: 0.70 * pan
+ * 
+ * Note: about. What seeps away comes on top, and both are mostly more than stock drink.
+ * 
+ * Source: EPA-POND
+ * 
+ * @param given.pan evaporation of the pan, the source takes in; >= 0
+ * @returns RainDepth in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function openWaterLoss(given: { pan: Scalar }): number;
+export function openWaterLoss(given: { pan: Values }): number | Float64Array;
+
+/**
+ * degreeDays returns the warmth of a day over a base, which growth goes by.
+ * 
+ * Method: mean: (high + low) / 2 less the base, never below 0. Corn: the same with high and low first raised to the base where they are under it, and lowered to 86 °F where they are over
+ * 
+ * Note: bases in print are 0, 6 and 10 °C; cool-season grasses about stop at 6 °C, warm-season ones at 10 °C (GREENCAST-DEGREES). On the northern Plains 32 °F and 40 °F are used. Corn has the base of 50 °F; its limit of 86 °F is from memory.
+ * 
+ * Source: GREENCAST-DEGREES mean; CAPJOURNAL-DEGREES corn
+ * 
+ * @param given.form of the two; one of mean, corn
+ * @param given.high highest temperature of the day, the source takes °C; low to 100
+ * @param given.low lowest temperature of the day, the source takes °C; -100 to 100
+ * @param given.base under which nothing grows, the source takes °C; -30 to 30
+ * @returns DegreeDays in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function degreeDays(given: { form: "mean" | "corn"; high: Scalar; low: Scalar; base: Scalar }): number;
+export function degreeDays(given: { form: Words<"mean" | "corn">; high: Values; low: Values; base: Values }): number | Float64Array;
+
+/**
+ * degreeDaySum gives the warmth of the days from one to another, both counted.
+ * 
+ * Errors: a day of the span that the record lacks, has twice or knows no temperature of; a form or base that DegreeDays refuses; a span that ends before it begins
+ * 
+ * Source: GREENCAST-DEGREES
+ * 
+ * @param given.record 
+ * @param given.form ; one of mean, corn
+ * @param given.base 
+ * @param given.first 
+ * @param given.last 
+ * @returns DegreeDays in base units
+ */
+export function degreeDaySum(given: { record: ReadonlyArray<documents.RainfallDailyWeather>; form: "mean" | "corn"; base: Scalar; first: string; last: string }): number;
+
+/**
+ * degreeDayDate gives the day on which the warmth since another day first reaches a target, such as the sum of 200 °C days from 1 January over a base of 0 °C at which grass is given its first nitrogen (DegreeDayTarget).
+ * 
+ * Errors: as DegreeDaySum, up to that day; a target that is not above 0; a record that ends before the target is reached
+ * 
+ * Source: EUROFINS-TSUM
+ * 
+ * @param given.record 
+ * @param given.form ; one of mean, corn
+ * @param given.base 
+ * @param given.first 
+ * @param given.target 
+ * @returns a date
+ */
+export function degreeDayDate(given: { record: ReadonlyArray<documents.RainfallDailyWeather>; form: "mean" | "corn"; base: Scalar; first: string; target: Scalar }): string;
+
+/**
+ * targetRows gives the printed sums of warmth, as a copy.
+ * 
+ * Source: ours: a collection, each figure with the source and mark on its row
+ * @returns a list of RainfallTargetRow
+ */
+export function targetRows(): Array<documents.RainfallTargetRow>;
+
+/**
+ * degreeDayTarget gives the sum of warmth at which something is to be done. The sources differ: the first nitrogen at 200 by one, 180 to 250 and more by another. Grazing too early has cost up to 60 % of the year's forage (NDSU-TOO-EARLY).
+ * 
+ * Errors: a *units.ParseError that lists the rules
+ * 
+ * Source: EUROFINS-TSUM, BRITAIN-T200, OREGON-T200, NDSU-READINESS, as the row says
+ * 
+ * @param given.rule 
+ * @param given.end ; one of low, middle, high
+ * @returns DegreeDays in base units
+ */
+export function degreeDayTarget(given: { rule: string; end: "low" | "middle" | "high" }): number;
+
+/**
+ * seasonByWarmth gives the growing season: it starts with the first run of so many days whose means are all over a limit, and ends where the first run of as many days, all under the limit, begins; the end is looked for from the turn of the year's warmth on, a day that the user names (1 July in the north), since a cold week in March ends no season. Print has five days and 5 °C; a text for gardeners has 6 °C (GROWING-SIX). In Britain the season was 244 days in 1861 to 1890 and 280 in 2006 to 2015; 181 in 1782, 330 in 2000 (DEFRA-SEASON; MET-OFFICE-SEASON).
+ * 
+ * Errors: a day from the first to the last of the span that the record lacks, has twice or knows no temperature of; a turn outside the span; a run of fewer days than one; a limit that is not a number; a span in which it never starts
+ * 
+ * Source: DEFRA-SEASON
+ * 
+ * @param given.record 
+ * @param given.limit 
+ * @param given.run 
+ * @param given.first 
+ * @param given.turn 
+ * @param given.last 
+ * @returns RainfallGrowingSeason
+ */
+export function seasonByWarmth(given: { record: ReadonlyArray<documents.RainfallDailyWeather>; limit: Scalar; run: number; first: string; turn: string; last: string }): documents.RainfallGrowingSeason;
+
+/**
+ * coldOf gives the US word for a night by its lowest temperature. After a frost some plants are a danger to stock: sorghums above all hold prussic acid.
+ * 
+ * Errors: a domain error where the temperature is not a number
+ * 
+ * Source: NWS-FROST
+ * 
+ * @param given.low 
+ * @returns a word: rainfall.Cold
+ */
+export function coldOf(given: { low: Scalar }): "none" | "frost" | "freeze" | "hard freeze";
+
+/**
+ * frostYears gives the last frost of spring and the first of autumn of each summer in the record whose half years before and after are known to the day. The summer month parts them: 7 in the north, 1 in the south.
+ * 
+ * Errors: a month that is none of 1 to 12; a limit that is not a number; a day that stands twice; a record in which no such year is whole
+ * 
+ * Source: definition: a frost is a lowest temperature at or under the limit
+ * 
+ * @param given.record 
+ * @param given.limit 
+ * @param given.summer 
+ * @returns a list of RainfallFrostYear
+ */
+export function frostYears(given: { record: ReadonlyArray<documents.RainfallDailyWeather>; limit: Scalar; summer: number }): Array<documents.RainfallFrostYear>;
+
+/**
+ * frostOdds gives the share of the years that still had a frost on a day of spring or after it, or had one already on a day of autumn or before it. The day is any year's: its distance from that year's turn counts. It counts years and fits nothing: with 30 years a tenth is three of them. A spring day of 90 % has such cold after it in nine years of ten (NOAA-FREEZE).
+ * 
+ * Errors: no years; a side that is none; a day more than half a year from the turn of summer that the years have
+ * 
+ * Source: definition: years with such a frost over all years
+ * 
+ * @param given.years 
+ * @param given.side ; one of spring, autumn
+ * @param given.date 
+ * @returns Fraction in base units
+ */
+export function frostOdds(given: { years: ReadonlyArray<documents.RainfallFrostYear>; side: "spring" | "autumn"; date: string }): number;
+
+/**
+ * frostDate gives the day of spring on or after which so large a share of the years had its last frost, or the day of autumn on or before which so large a share had its first, in the year of the turn of summer given. Ranks are m/(n + 1), with a straight line between, to the nearest day; print calls 10 % and 90 % early and late.
+ * 
+ * Errors: no years; a year without such a frost, which no date can stand for; a side that is none; a chance outside 1/(n + 1) to n/(n + 1), which so few years cannot tell
+ * 
+ * Source: MRCC-FREEZE the percentiles; WEIBULL-RANKS the ranks
+ * 
+ * @param given.years 
+ * @param given.side ; one of spring, autumn
+ * @param given.chance 
+ * @param given.turn 
+ * @returns a date
+ */
+export function frostDate(given: { years: ReadonlyArray<documents.RainfallFrostYear>; side: "spring" | "autumn"; chance: Scalar; turn: string }): string;
+
+/**
+ * forageByDateRows gives the table of GrownShare, as a copy.
+ * 
+ * Source: ours: a collection, each row with its source and mark
+ * @returns a list of RainfallGrownRow
+ */
+export function forageByDateRows(): Array<documents.RainfallGrownRow>;
+
+/**
+ * grownShare gives the share of the year's forage that is made by the first day of a month.
+ * 
+ * Table: ForageByDateRows Print differs for like country: by 1 July 91 % (15 data sets, standard deviations 20, 19 and 12 of the three months), about 90, 80 or 75 to 90 %. Rain after that hardly makes up for a dry spring.
+ * 
+ * Errors: a place or a month that the table has not, with those that it has
+ * 
+ * Source: HEITSCHMIDT-2004, MILES-CITY-FORAGE, NDSU-SPRING, NDSU-BALANCING, SDSU-MAY-RULE, as the row says
+ * 
+ * @param given.place 
+ * @param given.month 
+ * @param given.end ; one of low, middle, high
+ * @returns Fraction in base units
+ */
+export function grownShare(given: { place: string; month: number; end: "low" | "middle" | "high" }): number;
+
+/**
+ * criticalMonths gives the printed months whose rain decides the forage, as a copy. Growth peaks a month after the best rain.
+ * 
+ * Source: ours: a collection, each row with its source and mark
+ * @returns a list of RainfallCriticalMonth
+ */
+export function criticalMonths(): Array<documents.RainfallCriticalMonth>;
+
+/**
+ * soilRows gives the table of water that soils hold, as a copy.
+ * 
+ * Source: ours: a collection, each figure with the source and mark on its row
+ * @returns a list of RainfallSoilRow
+ */
+export function soilRows(): Array<documents.RainfallSoilRow>;
+
+/**
+ * soilWater gives the water that a depth of soil holds for plants, between what drains away and what roots cannot reach, by its texture. The sources differ: silt loam holds 1.5 to 2.3 in/ft by one, 1.5 to 2.1 by another, about 2 by a third.
+ * 
+ * Errors: a *units.ParseError that lists the textures, or the sources, that have a figure
+ * 
+ * Source: UC-SOIL-WATER, NRCS-WYOMING-SOIL, UNL-SOIL-WATER, as the row says
+ * 
+ * @param given.texture 
+ * @param given.by ; one of california, wyoming, nebraska
+ * @param given.end ; one of low, middle, high
+ * @returns WaterHolding in base units
+ */
+export function soilWater(given: { texture: string; by: "california" | "wyoming" | "nebraska"; end: "low" | "middle" | "high" }): number;
+
+/**
+ * rootZoneWater returns the water that the soil holds within reach of the roots.
+ * 
+ * Formula: root * holds
+ * 
+ * Source: definition: depth of soil times what it holds
+ * 
+ * @param given.root depth of the roots, the source takes ft; >= 0
+ * @param given.holds water that the soil holds (SoilWater), the source takes in/ft; >= 0
+ * @returns RainDepth in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function rootZoneWater(given: { root: Scalar; holds: Scalar }): number;
+export function rootZoneWater(given: { root: Values; holds: Values }): number | Float64Array;
+
+/**
+ * refillPoint returns the water that is still in the root zone when it is time to water.
+ * 
+ * Formula: store * (1 - used)
+ * 
+ * Note: print waters pasture when half is used; grass grew best with 15 to 50 % used (NZREGEN-MOISTURE).
+ * 
+ * Source: USU-PASTURE-WATER the 50 %; definition: what is left of the store
+ * 
+ * @param given.store what the root zone holds (RootZoneWater), the source takes in; >= 0
+ * @param given.used share that may be used up, the source takes %; 0 to 100
+ * @returns RainDepth in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function refillPoint(given: { store: Scalar; used: Scalar }): number;
+export function refillPoint(given: { store: Values; used: Values }): number | Float64Array;
+
+/**
+ * profileWater gives the water that a soil in layers holds for plants.
+ * 
+ * Errors: lists of other lengths, or empty; a depth or a holding below 0 or not a number
+ * 
+ * Source: PROFILE-CLASSES
+ * 
+ * @param given.depths 
+ * @param given.holds 
+ * @returns RainDepth in base units
+ */
+export function profileWater(given: { depths: Column; holds: Column }): number;
+
+/**
+ * classOfProfile gives the class of a soil by the water that its upper 60 in (or all of it, where rock comes sooner) hold for plants. Print leaves open where 6 in belong: to the higher class here.
+ * 
+ * Errors: a domain error where the water is below 0 or not a number
+ * 
+ * Source: PROFILE-CLASSES
+ * 
+ * @param given.water 
+ * @returns a word: rainfall.ProfileClass
+ */
+export function classOfProfile(given: { water: Scalar }): "very low" | "low" | "moderate" | "high";
+
+/**
+ * quantile gives the depth of rain that a share of the years does not exceed.
+ * 
+ * Method: the depths in their order, a straight line between neighbours: by RuleWeibull the place (n + 1) × share, below the first the first and above the last the last; by RuleSpread the place 1 + (n - 1) × share. A gap is left out.
+ * 
+ * Errors: no depth at all, one below zero or above 1,000 m, a share outside 0 to 100 %
+ * 
+ * Source: RFOUNDATION-QUANTILE
+ * 
+ * @param given.depths 
+ * @param given.share 
+ * @param given.rule ; one of weibull, spread
+ * @returns RainDepth in base units
+ */
+export function quantile(given: { depths: Column; share: Scalar; rule: "weibull" | "spread" }): number;
+
+/**
+ * deciles gives the nine depths that part a record into ten.
+ * 
+ * Method: Quantile at 10, 20 … 90 %
+ * 
+ * Errors: those of Quantile
+ * 
+ * Source: GIBBS-DECILES deciles for drought; RFOUNDATION-QUANTILE the rules
+ * 
+ * @param given.depths 
+ * @param given.rule ; one of weibull, spread
+ * @returns a list of RainDepth in base units
+ */
+export function deciles(given: { depths: Column; rule: "weibull" | "spread" }): Float64Array;
+
+/**
+ * decileOf gives the decile, 1 to 10, in which a depth of rain lies.
+ * 
+ * Method: one more than the deciles that it exceeds, so that a depth on a boundary is of the drier part
+ * 
+ * Errors: a depth or a decile that is no depth of rain; deciles that fall
+ * 
+ * Source: GIBBS-DECILES; ours: the boundary to the drier part
+ * 
+ * @param given.depth 
+ * @param given.deciles 
+ * @returns a whole
+ */
+export function decileOf(given: { depth: Scalar; deciles: Column }): number;
+
+/**
+ * variation gives the coefficient of variation of a record: the standard deviation as a share of the mean.
+ * 
+ * Method: the sample's deviation, by n - 1. A gap is left out.
+ * 
+ * Note: above about 33 % herds are said to follow the rain and not the grass, and an average stocking rate then means little; most rangeland lies below (TYPOLOGY-VARIATION).
+ * 
+ * Errors: fewer than two depths, no rain at all, a depth below zero or above 1,000 m
+ * 
+ * Source: definition: deviation over mean
+ * 
+ * @param given.depths 
+ * @returns Fraction in base units
+ */
+export function variation(given: { depths: Column }): number;
+
+/**
+ * rankChance returns the chance that belongs to a rank in a record of so many years: of at least so much rain where the wettest year is first, of at most so much where the driest is.
+ * 
+ * Method: m ÷ (n + 1) by Weibull, (2 m - 1) ÷ (2 n) by Hazen, (m - 0.375) ÷ (n + 0.25) in water harvesting, m ÷ n by plain count
+ * 
+ * Note: of 66 years the wettest has 1.5 % by Weibull, 0.76 % by Hazen. The plain count gives the last of the order 100 %, as if nothing beyond it could come.
+ * 
+ * Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from memory: the rule of water harvesting; definition: the count
+ * 
+ * @param given.position the rule; one of weibull, hazen, harvesting, count
+ * @param given.rank place in the order, from 1; 1 to years
+ * @param given.years years of the record; >= 1
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function rankChance(given: { position: "weibull" | "hazen" | "harvesting" | "count"; rank: number; years: number }): number;
+export function rankChance(given: { position: Words<"weibull" | "hazen" | "harvesting" | "count">; rank: number | Column; years: number | Column }): number | Float64Array;
+
+/**
+ * returnPeriod returns after how many years, on average, something comes again that has a chance every year.
+ * 
+ * Formula: 1 / chance
+ * 
+ * Note: an average over a very long time. It says nothing of when: see AtLeastOnce.
+ * 
+ * Source: HAZEN-CLASS a chance of 50 % is a return period of 2 years
+ * 
+ * @param given.chance in one year, the source takes %; > 0 and <= 100
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function returnPeriod(given: { chance: Scalar }): number;
+export function returnPeriod(given: { chance: Values }): number | Float64Array;
+
+/**
+ * atLeastOnce returns the chance that something with a return period comes once or more in so many years.
+ * 
+ * Formula: 1 - pow(1 - 1 / period, years)
+ * 
+ * Note: a drought of one year in ten has 65 % in ten years. Years are taken to know nothing of each other, which dry spells of several years deny.
+ * 
+ * Source: definition: the years all without it have (1 - 1 ÷ period) to the power of their number
+ * 
+ * @param given.period return period in years; >= 1
+ * @param given.years years looked at; >= 0
+ * @returns Fraction in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function atLeastOnce(given: { period: number; years: number }): number;
+export function atLeastOnce(given: { period: number | Column; years: number | Column }): number | Float64Array;
+
+/**
+ * chanceAtLeast gives the chance that a year brings at least so much rain, by the years of a record.
+ * 
+ * Method: RankChance of the number of years that had as much. Where none had, 0, and where all had by PositionCount, 1: the record then says only that it is rare, or usual. A gap is left out.
+ * 
+ * Note: with depths of DayTotals it is the chance of so much by a date, with those of KeyTotals of so much in the key months.
+ * 
+ * Errors: no depth at all, one below zero or above 1,000 m
+ * 
+ * Source: WEIBULL-LAB; HAZEN-CLASS; definition: the count
+ * 
+ * @param given.depths 
+ * @param given.depth 
+ * @param given.position ; one of weibull, hazen, harvesting, count
+ * @returns Fraction in base units
+ */
+export function chanceAtLeast(given: { depths: Column; depth: Scalar; position: "weibull" | "hazen" | "harvesting" | "count" }): number;
+
+/**
+ * dryMonthRuns gives the runs of months that each had less than a share of their normal, in the order of time.
+ * 
+ * Method: month by month; a missing month ends a run, and so does the last
+ * 
+ * Note: a single wet month ends a run however deep the drought is: the index of several months, RainIndex, looks further back.
+ * 
+ * Errors: a share that is not above 0 or is not finite; those of KeyRainShare
+ * 
+ * Source: definition: months in a row
+ * 
+ * @param given.record 
+ * @param given.share 
+ * @param given.normals 
+ * @returns a list of RainfallDryMonths
+ */
+export function dryMonthRuns(given: { record: ReadonlyArray<documents.RainfallMonthlyRain>; share: Scalar; normals: Column }): Array<documents.RainfallDryMonths>;
+
+/**
+ * dryDayRuns gives the runs of days that each had less rain than a depth, in the order of time.
+ * 
+ * Method: day by day; a missing day ends a run, and so does the last
+ * 
+ * Errors: a depth that is not above 0; those of MonthTotals
+ * 
+ * Source: definition: days in a row
+ * 
+ * @param given.days 
+ * @param given.under 
+ * @returns a list of RainfallDryDays
+ */
+export function dryDayRuns(given: { days: ReadonlyArray<documents.RainfallDailyRain>; under: Scalar }): Array<documents.RainfallDryDays>;
+
+/**
+ * potentialStocking returns the stock in dry sheep (DSE) that the rain lets land carry at best.
+ * 
+ * Method: by French 1.3 × (rain of the year - 250 mm) ÷ 25 mm; in Western Australia ((rain of the growing season - 50 mm) × 28 kg/ha/mm - 500 kg/ha) ÷ 365 kg a head and year, each per ha
+ * 
+ * Errors: a *units.RangeError beside the value, which is below zero, under 250 mm by French and under 67.9 mm in Western Australia
+ * 
+ * Note: a potential. Where it is 21 the farms ran about half; poor native pasture carries about 1, improved perennials 7.5 to 10 (MURRUMBIDGEE-DSE). The rules differ: 650 mm in the year is 20.8, 450 mm of growing season in the same place 29.3.
+ * 
+ * Source: FRENCH-1987, from memory, 650 mm giving 21 as printed; CALUKA-PASTURE
+ * 
+ * @param given.rule which, and of which months it takes the rain; one of french, western australia
+ * @param given.rain of the year, or of the growing season, the source takes mm; >= 0
+ * @returns HeadRate in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function potentialStocking(given: { rule: "french" | "western australia"; rain: Scalar }): number;
+export function potentialStocking(given: { rule: Words<"french" | "western australia">; rain: Values }): number | Float64Array;
+
+/**
+ * triggers gives the printed trigger dates, as a copy, in the order of the year. The dates are of the northern and central plains of the US, whose grass is made by the rain of April to June. Another climate has other dates: those by which most of its grass is made, see GrownShare.
+ * 
+ * Source: ours: a collection, each row with its source and mark
+ * @returns a list of RainfallTrigger
+ */
+export function triggers(): Array<documents.RainfallTrigger>;
+
+/**
+ * droughtRules gives the other printed rules for drought, as a copy. They contradict each other in one thing: the year after a drought is 20 to 50 % below the average by one print, hardly different by another.
+ * 
+ * Source: ours: a collection, each row with its source and mark
+ * @returns a list of RainfallDroughtRule
+ */
+export function droughtRules(): Array<documents.RainfallDroughtRule>;
+
+/**
+ * sellingOrder gives the printed orders in which cattle are sold in a drought, as a copy, what goes first in front. Early weaning comes before it: milk raises a cow's needs by more than 60 % (UC-PLACER-DROUGHT). An adviser who knows the herd decides.
+ * 
+ * Source: ours: a collection, each row with its source and mark
+ * @returns a list of RainfallSale
+ */
+export function sellingOrder(): Array<documents.RainfallSale>;
+
+/**
+ * judgeTriggers holds each trigger against the rain of a year.
+ * 
+ * Method: the rain of the months from the trigger's first to the last that is wholly past on its date, over the normal of the same months, which is MonthNormals of the record. A trigger of which the record lacks a month, or whose months are normally dry, is left out.
+ * 
+ * Note: a monthly record does not know the first half of April: on 15 April the months to March are judged. With a gauge, hold the sum to the day against the figure of DroughtPlan.
+ * 
+ * Errors: those of MonthNormals; a year outside -9999 to 9999
+ * 
+ * Source: CHERRY-TRIGGER, SDSU-MAY-RULE, NDSU-JULY-RULE, NDSU-SPRING, as the trigger says; ours: whole months only
+ * 
+ * @param given.year 
+ * @param given.record 
+ * @returns a list of RainfallTriggerReading
+ */
+export function judgeTriggers(given: { year: number; record: ReadonlyArray<documents.RainfallMonthlyRain> }): Array<documents.RainfallTriggerReading>;
+
+/**
+ * droughtPlan gives the dates of a year on which to hold the rain gauge against a figure, and what to do when less has fallen.
+ * 
+ * Method: after each key month, three quarters of the normal rain of the key months so far, at which a quarter less forage is to be expected; and the printed Triggers, in the order of the dates. Normals are MonthNormals of the record; of a month that is not past, as many days as are past, as if its rain fell evenly. A date whose normal is nothing is left out.
+ * 
+ * Note: the triggers are of the plains of North America, the key months are your own. What stands under Act is where to begin: the sooner stock goes, the less is bought for it, and an adviser, and a vet for stock in poor condition, decide with you. SellingOrder tells who goes first.
+ * 
+ * Errors: no key month; those of KeyRainShare and JudgeTriggers
+ * 
+ * Source: NDMC-DATES a target of 75 % of average rain; NDSU-SPRING the forage at that; CHERRY-TRIGGER, SDSU-MAY-RULE, NDSU-JULY-RULE, as the step says; ours: rain spread evenly over a month
+ * 
+ * @param given.year 
+ * @param given.keyMonths 
+ * @param given.record 
+ * @returns a list of RainfallDroughtStep
+ */
+export function droughtPlan(given: { year: number; keyMonths: ReadonlyArray<number>; record: ReadonlyArray<documents.RainfallMonthlyRain> }): Array<documents.RainfallDroughtStep>;
+
+/**
+ * groundFor gives whether the ground bears stock, by the water that it is short of field capacity (BalanceStep); below 0 it is wetter than that. Damage began at a deficit under 3 mm on two soils of Otago, and it began while the soil was drier than field capacity: the plastic limit was a poor guide. Other soils, heavy stock and sloping or much trodden ground give way sooner. Saturated ground is pugged, ground about field capacity is pressed together (LANDSCAPE-PUGGING): take stock off early in a wet spell (CSU-WET-GRAZING), to a lot or the driest paddock, and go out and look: the figure is no promise. Stock that must stand in mud get foot and udder trouble; ask an adviser or a vet.
+ * 
+ * Errors: a domain error where the deficit is not a number
+ * 
+ * Source: LAURENSON-2016
+ * 
+ * @param given.deficit 
+ * @returns a word: rainfall.Ground
+ */
+export function groundFor(given: { deficit: Scalar }): "soft" | "firm";
+
+/**
+ * puggingLoss gives the yield of the next twelve months that is lost where a pasture was pugged, at an end of the printed span of 16 to 80 %.
+ * 
+ * Source: ONTARIO-PUGGING
+ * 
+ * @param given.end ; one of low, middle, high
+ * @returns Fraction in base units
+ */
+export function puggingLoss(given: { end: "low" | "middle" | "high" }): number;

@@ -38,6 +38,8 @@ export const cubicFoot = 0.028316846592;
 export const cubicInch = 1.6387064e-05;
 /** gal: Volume. */
 export const gallon = 0.003785411784;
+/** ac-ft: Volume. */
+export const acreFoot = 1233.48183754752;
 /** kg: Mass, DryMatter, FreshFeed, LiveWeight. */
 export const kg = 1;
 /** g: Mass, DryMatter, FreshFeed, LiveWeight. */
@@ -50,21 +52,21 @@ export const lb = 0.45359237;
 export const ounce = 0.028349523125;
 /** short ton: Mass, DryMatter, FreshFeed. */
 export const shortTon = 907.18474;
-/** kg/m2: Yield, StockDensity. */
+/** kg/m2: Yield, StockDensity, Dressing. */
 export const kgPerSquareMetre = 1;
-/** kg/ha: Yield, StockDensity. */
+/** kg/ha: Yield, StockDensity, Dressing. */
 export const kgPerHectare = 0.0001;
 /** t/ha: Yield. */
 export const tonnePerHectare = 0.1;
-/** lb/ac: Yield, StockDensity. */
+/** lb/ac: Yield, StockDensity, Dressing. */
 export const lbPerAcre = 0.0001120851156194456;
 /** short ton/ac: Yield. */
 export const shortTonPerAcre = 0.2241702312388912;
-/** kg/m2/m: Density, PlateDensity. */
+/** kg/m2/m: Density, PlateDensity, RainUse. */
 export const kgPerSquareMetreMetre = 1;
 /** kg/ha/cm: Density, PlateDensity. */
 export const kgPerHectareCentimetre = 0.01;
-/** lb/ac/in: Density, PlateDensity. */
+/** lb/ac/in: Density, PlateDensity, RainUse. */
 export const lbPerAcreInch = 0.004412799827537228;
 /** kg/m2/day: Growth. */
 export const kgPerSquareMetreDay = 1;
@@ -136,7 +138,7 @@ export const week = 7;
 export const hour = 0.041666666666666664;
 /** share: Fraction. */
 export const share = 1;
-/** %: Fraction. */
+/** %: Fraction, Concentration. */
 export const percent = 0.01;
 /** lb/short ton: Fraction. */
 export const lbPerShortTon = 0.0005;
@@ -162,7 +164,7 @@ export const kcalPerKg = 0.004184;
 export const mcalPerLb = 9.224141049815278;
 /** kcal/lb: EnergyDensity. */
 export const kcalPerLb = 0.009224141049815279;
-/** m/day: Speed. */
+/** m/day: Speed, RainRate. */
 export const metrePerDay = 1;
 /** m/s: Speed. */
 export const metrePerS = 86400;
@@ -170,6 +172,62 @@ export const metrePerS = 86400;
 export const kilometrePerHour = 24000;
 /** mph: Speed. */
 export const mph = 38624.256;
+/** mm/day: RainRate. */
+export const millimetrePerDay = 0.001;
+/** in/day: RainRate. */
+export const inchPerDay = 0.0254;
+/** in/week: RainRate. */
+export const inchPerWeek = 0.0036285714285714285;
+/** mm/h: RainRate. */
+export const millimetrePerHour = 0.024;
+/** in/h: RainRate. */
+export const inchPerHour = 0.6096;
+/** MJ/m2/day: Radiation. */
+export const mjPerSquareMetreDay = 1;
+/** W/m2: Radiation. */
+export const wPerSquareMetre = 0.0864;
+/** kPa: Pressure. */
+export const kpa = 1;
+/** Pa: Pressure. */
+export const pa = 0.001;
+/** mbar: Pressure. */
+export const mbar = 0.1;
+/** kPa/°C: PressureSlope. */
+export const kpaPerCelsiusDegree = 1;
+/** rad: Angle. */
+export const rad = 1;
+/** °: Angle. */
+export const degree = 0.017453292519943295;
+/** m/m: WaterHolding. */
+export const metrePerMetre = 1;
+/** mm/m: WaterHolding. */
+export const millimetrePerMetre = 0.001;
+/** in/ft: WaterHolding. */
+export const inchPerFoot = 0.08333333333333333;
+/** °C day: DegreeDays. */
+export const celsiusDegreeDay = 1;
+/** °F day: DegreeDays. */
+export const fahrenheitDegreeDay = 0.5555555555555556;
+/** kg/kg: Concentration. */
+export const kgPerKg = 1;
+/** ppm: Concentration. */
+export const ppm = 1e-06;
+/** kg/m3: FeedDensity. */
+export const kgPerCubicMetre = 1;
+/** lb/ft3: FeedDensity. */
+export const lbPerCubicFoot = 16.018463373960138;
+/** kg/ha/mm: RainUse. */
+export const kgPerHectareMillimetre = 0.1;
+/** short ton/ac/in: RainUse. */
+export const shortTonPerAcreInch = 8.825599655074457;
+/** V: Voltage. */
+export const v = 1;
+/** kV: Voltage. */
+export const kv = 1000;
+/** J: PulseEnergy. */
+export const j = 1;
+/** mJ: PulseEnergy. */
+export const mj = 0.001;
 
 /** A temperature from degrees Fahrenheit. */
 export const fahrenheit = (degrees) => (degrees - 32) / 1.8;

@@ -138,10 +138,45 @@ func api(root string) (m *manifest, text []byte, err error) {
 	if err != nil {
 		return nil, nil, err
 	}
+	if err := m.checkNames(); err != nil {
+		return nil, nil, err
+	}
 	sum := sha256.Sum256(unnumbered)
 	m.Number = int32(binary.BigEndian.Uint32(sum[:4]) & 0x7fffffff)
 	text, err = json.MarshalIndent(m, "", " ")
 	return m, append(text, '\n'), err
+}
+
+// mostArguments is how many a formula can take through the doors (eval1 of the
+// wasm door, the arrays of the C header).
+const mostArguments = 8
+
+// reserved are words that some language keeps for itself, and functions of ours
+// could be called.
+var reserved = []string{
+	"break", "case", "catch", "class", "const", "continue", "def", "default", "delete", "else", "export", "finally", "for", "from",
+	"function", "if", "import", "in", "new", "next", "pass", "raise", "repeat", "return", "switch", "throw", "try", "typeof", "var", "while", "with", "yield",
+}
+
+// checkNames refuses what no wrapper could be written for.
+func (m *manifest) checkNames() error {
+	for _, f := range m.Functions {
+		if f.Kind == "formula" && len(f.Parameters) > mostArguments {
+			return fmt.Errorf("%s: takes %d arguments, and the doors pass %d", f.Name, len(f.Parameters), mostArguments)
+		}
+		_, name, _ := strings.Cut(f.Name, ".")
+		if slices.Contains(reserved, strings.ToLower(name)) {
+			return fmt.Errorf("%s: the name is a reserved word of a language; choose another", f.Name)
+		}
+	}
+	for _, u := range m.Units {
+		for _, r := range u.Name {
+			if !(r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9' || r == '_') {
+				return fmt.Errorf("the unit %q is called %q in other languages, which is no name: give its symbol a word in unitWords", u.Symbol, u.Name)
+			}
+		}
+	}
+	return nil
 }
 
 func (m *manifest) leaveOut(name, reason string) {
@@ -155,6 +190,7 @@ var unitWords = map[string]string{
 	"m3": "cubic_metre", "L": "litre", "ft3": "cubic_foot", "in3": "cubic_inch", "gal": "gallon",
 	"g": "gram", "kg": "kg", "t": "tonne", "oz": "ounce", "lb": "lb", "short ton": "short_ton",
 	"days": "day", "weeks": "week", "h": "hour", "%": "percent", "°C": "celsius_degree", "°F": "fahrenheit_degree",
+	"ac-ft": "acre_foot", "°": "degree", "°C day": "celsius_degree_day", "°F day": "fahrenheit_degree_day",
 }
 
 // unitName speaks a symbol: "lb/ac/in" is lb_per_acre_inch.
@@ -238,8 +274,8 @@ func (m *manifest) addPackage(root string, p, units *decl.Package, index *int) e
 		case f.Name == "Formulas":
 			m.leaveOut(f.Full(), "its content is this manifest")
 			continue
-		case f.Name == "ReadFarm":
-			m.leaveOut(f.Full(), "a farm is given as a document, and is read and checked, where it is planned")
+		case f.Name == "ReadFarm" || f.Name == "ReadFitting":
+			m.leaveOut(f.Full(), "it is given as a document, and is read and checked, where it is planned or answered")
 			continue
 		}
 		a := apiFunction{Name: f.Full(), Package: p.Name, Snake: decl.Snake(f.Name), Camel: decl.Camel(f.Name), Kind: "work", Index: -1, Summary: f.Summary(), ResultUnit: f.ResultUnit()}

@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 )
@@ -159,7 +160,7 @@ func inFarm(name string) bool {
 		return true
 	}
 	short, found := strings.CutPrefix(name, "grazing.")
-	return found && slices.Contains([]string{"Farm", "Season", "Land", "Stretch", "Group", "Event", "Rotation", "Member", "Rain", "Feed", "Cut", "Water", "Fence", "Prices", "OwnFactor"}, short)
+	return found && slices.Contains([]string{"Farm", "Season", "Land", "Stretch", "Group", "Event", "Rotation", "Member", "Rain", "Feed", "Cut", "Water", "Fence", "Prices", "OwnFactor", "Fitting", "FitLand", "FitClass", "FitOwnDiet", "FitHay", "FitHousing", "FitNeed"}, short)
 }
 
 // tsType writes what comes out, or stands in a document of its own kind.
@@ -260,11 +261,10 @@ func (j *javascript) types(pkg string) string {
 
 // qualified finds structs in the module of documents.
 func qualified(text string) string {
-	for _, prefix := range []string{"Herd", "Forage", "Rainfall", "Grazing"} {
-		text = strings.ReplaceAll(text, prefix, "documents."+prefix)
-	}
-	return text
+	return structNames.ReplaceAllString(text, "documents.$1")
 }
+
+var structNames = regexp.MustCompile(`\b((?:Herd|Forage|Rainfall|Grazing)[A-Z])`)
 
 func (j *javascript) returned(f *apiFunction) string {
 	if len(f.Results) > 1 {

@@ -313,8 +313,8 @@ func rArgument(m *manifest, f *apiFunction, p *apiParameter, names rNames) strin
 	switch {
 	case p.Type.Kind == "quantity":
 		parts = append(parts, rKindText(m, &p.Type)+", or text with a unit")
-	case p.Type.Kind == "struct" && p.Type.Name == "grazing.Farm":
-		parts = append(parts, "a \\link[=documents]{grazing.Farm}: a list, JSON text, or the path of a file that holds it")
+	case p.Type.Kind == "struct" && (p.Type.Name == "grazing.Farm" || p.Type.Name == "grazing.Fitting"):
+		parts = append(parts, "a \\link[=documents]{"+p.Type.Name+"}: a list, JSON text, or the path of a file that holds it")
 	default:
 		parts = append(parts, rKindText(m, &p.Type))
 	}

@@ -188,10 +188,9 @@ func fill(v reflect.Value, raw json.RawMessage, path string) error {
 	wrong := func(problem, allowed string) error {
 		return &document.Error{Path: path, Value: short(raw), Problem: problem, Allowed: allowed}
 	}
-	if v.Type() == reflect.TypeFor[*grazing.Farm]() {
-		farm := new(grazing.Farm)
-		v.Set(reflect.ValueOf(farm))
-		return document.Decode(raw, farm)
+	if v.Kind() == reflect.Pointer && v.Type().Elem().Kind() == reflect.Struct { // a document
+		v.Set(reflect.New(v.Type().Elem()))
+		return document.Decode(raw, v.Interface())
 	}
 	raw = bytes.TrimSpace(raw)
 	null, text := bytes.Equal(raw, []byte("null")), ""

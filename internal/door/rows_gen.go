@@ -1166,6 +1166,88 @@ func rowsHerdPairWeight(columns [most][]float64, strides [most]int, out []float6
 	}
 }
 
+func rowsForageClippedYield(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		sample := c0[i*s0]
+		dryMatter := c1[i*s1]
+		frame := c2[i*s2]
+		if sample >= 0 && sample <= math.MaxFloat64 && dryMatter >= 0 && dryMatter <= 100*float64(units.Percent) && frame > 0 && frame <= math.MaxFloat64 {
+			if v := sample * dryMatter / frame; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.ClippedYield(units.FreshFeed(sample), units.Fraction(dryMatter), units.Area(frame))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageHoopArea(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		rim := c0[i*s0]
+		if rim >= 0 && rim <= math.MaxFloat64 {
+			if v := rim * rim / (4.0 * 3.141592653589793); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.HoopArea(units.Length(rim))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageAirDryShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		plant := c0[i*s0]
+		stage := c1[i*s1]
+		v, err := forage.AirDryShare(forage.RangePlant(whole(plant)), forage.PlantStage(whole(stage)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageTurnInCover(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		demand := c0[i*s0]
+		area := c1[i*s1]
+		rotation := c2[i*s2]
+		residual := c3[i*s3]
+		if demand >= 0 && demand <= math.MaxFloat64 && area > 0 && area <= math.MaxFloat64 && rotation >= 0 && rotation <= math.MaxFloat64 && residual >= 0 && residual <= math.MaxFloat64 {
+			if v := demand/area*rotation + residual; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.TurnInCover(units.Demand(demand), units.Area(area), units.Days(rotation), units.Yield(residual))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageCurveMass(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		height := c0[i*s0]
+		thickness := c1[i*s1]
+		v, err := forage.CurveMass(units.Height(height), forage.Thickness(whole(thickness)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsForageMonthGrowth(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -1288,6 +1370,320 @@ func rowsForagePeakGrowth(columns [most][]float64, strides [most]int, out []floa
 	}
 }
 
+func rowsForageGrown(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		growth := c0[i*s0]
+		days := c1[i*s1]
+		if growth >= -math.MaxFloat64 && growth <= math.MaxFloat64 && days >= 0 && days <= math.MaxFloat64 {
+			if v := growth * days; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.Grown(units.Growth(growth), units.Days(days))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageGrowthByRain(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		normal := c0[i*s0]
+		share := c1[i*s1]
+		if normal >= 0 && normal <= math.MaxFloat64 && share >= 0 && share <= math.MaxFloat64 {
+			if v := normal * share; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.GrowthByRain(units.Growth(normal), units.Fraction(share))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageGompertz(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		start := c0[i*s0]
+		ceiling := c1[i*s1]
+		peak := c2[i*s2]
+		days := c3[i*s3]
+		if start > 0 && start <= math.MaxFloat64 && ceiling >= start && ceiling <= math.MaxFloat64 && peak >= 0 && peak <= math.MaxFloat64 && days >= 0 && days <= math.MaxFloat64 {
+			if v := ceiling * math.Pow(start/ceiling, math.Exp(-2.718281828459045*peak*days/ceiling)); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.Gompertz(units.Yield(start), units.Yield(ceiling), units.Growth(peak), units.Days(days))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageGompertzDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		start := c0[i*s0]
+		target := c1[i*s1]
+		ceiling := c2[i*s2]
+		peak := c3[i*s3]
+		if start > 0 && start <= math.MaxFloat64 && target >= start && target <= math.MaxFloat64 && ceiling > target && ceiling <= math.MaxFloat64 && peak > 0 && peak <= math.MaxFloat64 {
+			if v := ceiling / (2.718281828459045 * peak) * math.Log(math.Log(ceiling/start)/math.Log(ceiling/target)); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.GompertzDays(units.Yield(start), units.Yield(target), units.Yield(ceiling), units.Growth(peak))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageExpolinear(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		fastest := c0[i*s0]
+		relative := c1[i*s1]
+		days := c2[i*s2]
+		lost := c3[i*s3]
+		if fastest >= 0 && fastest <= math.MaxFloat64 && relative > 0 && relative <= math.MaxFloat64 && days >= 0 && days <= math.MaxFloat64 && lost >= -math.MaxFloat64 && lost <= math.MaxFloat64 {
+			if v := fastest / relative * (max(relative*(days-lost), 0.0) + math.Log(1.0+math.Exp(-max(relative*(days-lost), relative*(lost-days))))); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.Expolinear(units.Growth(fastest), relative, units.Days(days), units.Days(lost))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageExpolinearDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		mass := c0[i*s0]
+		fastest := c1[i*s1]
+		relative := c2[i*s2]
+		lost := c3[i*s3]
+		if mass > 0 && mass <= math.MaxFloat64 && fastest > 0 && fastest <= math.MaxFloat64 && relative > 0 && relative <= math.MaxFloat64 && lost >= -math.MaxFloat64 && lost <= math.MaxFloat64 {
+			if v := lost + (mass*relative/fastest+math.Log(1.0-math.Exp(-mass*relative/fastest)))/relative; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.ExpolinearDays(units.Yield(mass), units.Growth(fastest), relative, units.Days(lost))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageFeedForDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		head := c0[i*s0]
+		weight := c1[i*s1]
+		intake := c2[i*s2]
+		days := c3[i*s3]
+		if head >= 0 && head <= math.MaxFloat64 && weight > 0 && weight <= math.MaxFloat64 && intake >= 0 && intake <= 100*float64(units.Percent) && days >= 0 && days <= math.MaxFloat64 {
+			if v := head * weight * intake * days; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.FeedForDays(head, units.LiveWeight(weight), units.Fraction(intake), units.Days(days))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageHayToHaul(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		eaten := c0[i*s0]
+		content := c1[i*s1]
+		waste := c2[i*s2]
+		rule := c3[i*s3]
+		v, err := forage.HayToHaul(units.DryMatter(eaten), units.Fraction(content), units.Fraction(waste), forage.WasteRule(whole(rule)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageHayDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	c4, s4 := columns[4], strides[4]
+	status = status[:len(out)]
+	for i := range out {
+		store := c0[i*s0]
+		lost := c1[i*s1]
+		content := c2[i*s2]
+		waste := c3[i*s3]
+		demand := c4[i*s4]
+		if store >= 0 && store <= math.MaxFloat64 && lost >= 0 && lost <= 100*float64(units.Percent) && content > 0 && content <= 100*float64(units.Percent) && waste >= 0 && waste <= 100*float64(units.Percent) && demand > 0 && demand <= math.MaxFloat64 {
+			if v := store * (1.0 - lost) * content * (1.0 - waste) / demand; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.HayDays(units.FreshFeed(store), units.Fraction(lost), units.Fraction(content), units.Fraction(waste), units.Demand(demand))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageBales(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		feed := c0[i*s0]
+		bale := c1[i*s1]
+		if feed >= 0 && feed <= math.MaxFloat64 && bale > 0 && bale <= math.MaxFloat64 {
+			if v := feed / bale; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.Bales(units.FreshFeed(feed), units.FreshFeed(bale))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageBaleVolume(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		diameter := c0[i*s0]
+		width := c1[i*s1]
+		if diameter > 0 && diameter <= math.MaxFloat64 && width > 0 && width <= math.MaxFloat64 {
+			if v := 3.141592653589793 / 4.0 * diameter * diameter * width; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.BaleVolume(units.Length(diameter), units.Length(width))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageBaleWeight(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		diameter := c0[i*s0]
+		width := c1[i*s1]
+		density := c2[i*s2]
+		if diameter > 0 && diameter <= math.MaxFloat64 && width > 0 && width <= math.MaxFloat64 && density > 0 && density <= math.MaxFloat64 {
+			if v := 3.141592653589793 / 4.0 * diameter * diameter * width * density; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.BaleWeight(units.Length(diameter), units.Length(width), units.FeedDensity(density))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageOuterShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		diameter := c0[i*s0]
+		layer := c1[i*s1]
+		v, err := forage.OuterShare(units.Length(diameter), units.Length(layer))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageWasteShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		wasted := c0[i*s0]
+		gone := c1[i*s1]
+		if wasted >= 0 && wasted <= gone && gone > 0 && gone <= math.MaxFloat64 {
+			if v := wasted / gone; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.WasteShare(units.Demand(wasted), units.Demand(gone))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageRainLoss(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		rain := c0[i*s0]
+		grass := c1[i*s1]
+		v, err := forage.RainLoss(units.RainDepth(rain), forage.RainedGrass(whole(grass)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageTetanyRatio(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		potassium := c0[i*s0]
+		calcium := c1[i*s1]
+		magnesium := c2[i*s2]
+		v, err := forage.TetanyRatio(units.Fraction(potassium), units.Fraction(calcium), units.Fraction(magnesium))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageEndophyteLoss(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		infected := c0[i*s0]
+		if infected >= 0 && infected <= 100*float64(units.Percent) {
+			if v := 0.045 * infected / 0.1; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.EndophyteLoss(units.Fraction(infected))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsForageAvailable(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -1384,6 +1780,272 @@ func rowsForageDryMatterContent(columns [most][]float64, strides [most]int, out 
 	}
 }
 
+func rowsForageNitrateAs(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		amount := c0[i*s0]
+		from := c1[i*s1]
+		to := c2[i*s2]
+		v, err := forage.NitrateAs(units.Concentration(amount), forage.NitrateForm(whole(from)), forage.NitrateForm(whole(to)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageNitrateDilution(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		high := c0[i*s0]
+		low := c1[i*s1]
+		wanted := c2[i*s2]
+		if high > low && high <= math.MaxFloat64 && low >= 0 && low <= math.MaxFloat64 && wanted >= low && wanted <= high {
+			if v := (wanted - low) / (high - low); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.NitrateDilution(units.Concentration(high), units.Concentration(low), units.Concentration(wanted))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageNitrateFeed(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		nitrogen := c0[i*s0]
+		weight := c1[i*s1]
+		v, err := forage.NitrateFeed(units.Concentration(nitrogen), units.LiveWeight(weight))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForagePlateCover(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		height := c0[i*s0]
+		slope := c1[i*s1]
+		intercept := c2[i*s2]
+		if height >= 0 && height <= math.MaxFloat64 && slope >= 0 && slope <= math.MaxFloat64 && intercept >= -math.MaxFloat64 && intercept <= math.MaxFloat64 {
+			if v := height*slope + intercept; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.PlateCover(units.PlateHeight(height), units.PlateDensity(slope), units.Yield(intercept))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageCountedCover(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	c4, s4 := columns[4], strides[4]
+	status = status[:len(out)]
+	for i := range out {
+		opening := c0[i*s0]
+		closing := c1[i*s1]
+		readings := c2[i*s2]
+		perCount := c3[i*s3]
+		offset := c4[i*s4]
+		if opening >= 0 && opening <= math.MaxFloat64 && closing >= opening && closing <= math.MaxFloat64 && readings >= 1 && readings <= math.MaxFloat64 && perCount >= 0 && perCount <= math.MaxFloat64 && offset >= -math.MaxFloat64 && offset <= math.MaxFloat64 {
+			if v := (closing-opening)/readings*perCount + offset; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.CountedCover(opening, closing, readings, units.Yield(perCount), units.Yield(offset))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForagePrussicDaysLeft(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		since := c0[i*s0]
+		if since >= 0 && since <= math.MaxFloat64 {
+			if v := max(14.0-since, 0.0); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.PrussicDaysLeft(units.Days(since))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageCherryDose(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		weight := c0[i*s0]
+		place := c1[i*s1]
+		v, err := forage.CherryDose(units.LiveWeight(weight), units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageAlfalfaFibre(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		height := c0[i*s0]
+		stage := c1[i*s1]
+		v, err := forage.AlfalfaFibre(units.Height(height), forage.AlfalfaStage(whole(stage)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageQualityAfter(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		now := c0[i*s0]
+		drift := c1[i*s1]
+		days := c2[i*s2]
+		v, err := forage.QualityAfter(units.Fraction(now), forage.QualityDrift(whole(drift)), units.Days(days))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageDaysToFibre(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		now := c0[i*s0]
+		target := c1[i*s1]
+		rate := c2[i*s2]
+		if now >= 0 && now <= target && target >= 0 && target <= 100*float64(units.Percent) && rate > 0 && rate <= 100*float64(units.Percent) {
+			if v := (target - now) / rate; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.DaysToFibre(units.Fraction(now), units.Fraction(target), units.Fraction(rate))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageCrudeProtein(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		feed := c0[i*s0]
+		protein := c1[i*s1]
+		if feed >= 0 && feed <= math.MaxFloat64 && protein >= 0 && protein <= 100*float64(units.Percent) {
+			if v := feed * protein; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.CrudeProtein(units.DryMatter(feed), units.Fraction(protein))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageMixedDigestibility(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		green := c0[i*s0]
+		dead := c1[i*s1]
+		share := c2[i*s2]
+		if green >= 0 && green <= 100*float64(units.Percent) && dead >= 0 && dead <= 100*float64(units.Percent) && share >= 0 && share <= 100*float64(units.Percent) {
+			if v := share*dead + (1.0-share)*green; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.MixedDigestibility(units.Fraction(green), units.Fraction(dead), units.Fraction(share))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageReadingsNeeded(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		variation := c0[i*s0]
+		wanted := c1[i*s1]
+		confidence := c2[i*s2]
+		v, err := forage.ReadingsNeeded(units.Fraction(variation), units.Fraction(wanted), units.Fraction(confidence))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageRestFromGrowth(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		leave := c0[i*s0]
+		turnIn := c1[i*s1]
+		growth := c2[i*s2]
+		if leave >= 0 && leave <= math.MaxFloat64 && turnIn >= leave && turnIn <= math.MaxFloat64 && growth > 0 && growth <= math.MaxFloat64 {
+			if v := (turnIn - leave) / growth; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.RestFromGrowth(units.Yield(leave), units.Yield(turnIn), units.Growth(growth))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageStockpile(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		nitrogen := c0[i*s0]
+		trial := c1[i*s1]
+		v, err := forage.Stockpile(units.Dressing(nitrogen), forage.StockpileTrial(whole(trial)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageFertilizer(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		nutrient := c0[i*s0]
+		content := c1[i*s1]
+		if nutrient >= 0 && nutrient <= math.MaxFloat64 && content > 0 && content <= 100*float64(units.Percent) {
+			if v := nutrient / content; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.Fertilizer(units.Dressing(nutrient), units.Fraction(content))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsForageUsableShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
@@ -1456,6 +2118,632 @@ func rowsForageLandPerUnitMonth(columns [most][]float64, strides [most]int, out 
 	}
 }
 
+func rowsForageTrampled(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		available := c0[i*s0]
+		use := c1[i*s1]
+		if available >= 0 && available <= math.MaxFloat64 && use >= 0 && use <= 100*float64(units.Percent) {
+			if v := available * (1.0 - use); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.Trampled(units.Yield(available), units.Fraction(use))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageEatenShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		left := c0[i*s0]
+		lost := c1[i*s1]
+		v, err := forage.EatenShare(units.Fraction(left), units.Fraction(lost))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForagePalatableAbove(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		standing := c0[i*s0]
+		detached := c1[i*s1]
+		unpalatable := c2[i*s2]
+		leave := c3[i*s3]
+		if standing >= 0 && standing <= math.MaxFloat64 && detached >= 0 && detached <= 100*float64(units.Percent) && unpalatable >= 0 && unpalatable <= 100*float64(units.Percent) && leave >= 0 && leave <= math.MaxFloat64 {
+			if v := standing*(1.0-detached)*(1.0-unpalatable) - leave; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.PalatableAbove(units.Yield(standing), units.Fraction(detached), units.Fraction(unpalatable), units.Yield(leave))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageHeightRemoved(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		height := c0[i*s0]
+		leave := c1[i*s1]
+		if height > 0 && height <= math.MaxFloat64 && leave >= 0 && leave <= height {
+			if v := (height - leave) / height; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.HeightRemoved(units.Height(height), units.Height(leave))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsForageRootStop(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		removed := c0[i*s0]
+		test := c1[i*s1]
+		v, err := forage.RootStop(units.Fraction(removed), forage.RootTest(whole(test)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallStressCoefficient(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		depletion := c0[i*s0]
+		holds := c1[i*s1]
+		easy := c2[i*s2]
+		if depletion >= 0 && depletion <= holds && holds > 0 && holds <= math.MaxFloat64 && easy >= 0 && easy < 100*float64(units.Percent) {
+			if v := min((1.0-depletion/holds)/(1.0-easy), 1.0); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.StressCoefficient(units.RainDepth(depletion), units.RainDepth(holds), units.Fraction(easy))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallGrowthShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		actual := c0[i*s0]
+		potential := c1[i*s1]
+		if actual >= 0 && actual <= potential && potential > 0 && potential <= math.MaxFloat64 {
+			if v := actual / potential; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.GrowthShare(units.RainDepth(actual), units.RainDepth(potential))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallCropWater(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		reference := c0[i*s0]
+		coefficient := c1[i*s1]
+		if reference >= 0 && reference <= math.MaxFloat64 && coefficient >= 0 && coefficient <= math.MaxFloat64 {
+			if v := coefficient * reference; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.CropWater(units.RainRate(reference), coefficient)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallStandardIndex(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		rain := c0[i*s0]
+		shape := c1[i*s1]
+		scale := c2[i*s2]
+		dry := c3[i*s3]
+		v, err := rainfall.StandardIndex(units.RainDepth(rain), shape, units.RainDepth(scale), units.Fraction(dry))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallChanceOfIndex(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		index := c0[i*s0]
+		v, err := rainfall.ChanceOfIndex(index)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallEffectiveRain(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		by := c0[i*s0]
+		rain := c1[i*s1]
+		v, err := rainfall.EffectiveRain(rainfall.EffectiveRule(whole(by)), units.RainDepth(rain))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallEffectiveByUse(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		rain := c0[i*s0]
+		use := c1[i*s1]
+		storage := c2[i*s2]
+		v, err := rainfall.EffectiveByUse(units.RainDepth(rain), units.RainDepth(use), units.RainDepth(storage))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallEffectiveOfStorm(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		rain := c0[i*s0]
+		v, err := rainfall.EffectiveOfStorm(units.RainDepth(rain))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallAirPressure(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		altitude := c0[i*s0]
+		v, err := rainfall.AirPressure(units.Length(altitude))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallPsychrometricConstant(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		pressure := c0[i*s0]
+		v, err := rainfall.PsychrometricConstant(units.Pressure(pressure))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallSaturationPressure(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		temperature := c0[i*s0]
+		v, err := rainfall.SaturationPressure(units.Temperature(temperature))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallMeanSaturationPressure(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		high := c0[i*s0]
+		low := c1[i*s1]
+		v, err := rainfall.MeanSaturationPressure(units.Temperature(high), units.Temperature(low))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallSaturationSlope(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		temperature := c0[i*s0]
+		v, err := rainfall.SaturationSlope(units.Temperature(temperature))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallVapourPressure(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		high := c0[i*s0]
+		low := c1[i*s1]
+		most := c2[i*s2]
+		least := c3[i*s3]
+		v, err := rainfall.VapourPressure(units.Temperature(high), units.Temperature(low), units.Fraction(most), units.Fraction(least))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallVapourPressureOfMean(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		high := c0[i*s0]
+		low := c1[i*s1]
+		humidity := c2[i*s2]
+		v, err := rainfall.VapourPressureOfMean(units.Temperature(high), units.Temperature(low), units.Fraction(humidity))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallWindAtTwoMetres(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		wind := c0[i*s0]
+		height := c1[i*s1]
+		v, err := rainfall.WindAtTwoMetres(units.Speed(wind), units.Length(height))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallInverseDistance(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		day := c0[i*s0]
+		v, err := rainfall.InverseDistance(day)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallSolarDeclination(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		day := c0[i*s0]
+		v, err := rainfall.SolarDeclination(day)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallSunsetAngle(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		latitude := c0[i*s0]
+		declination := c1[i*s1]
+		v, err := rainfall.SunsetAngle(units.Angle(latitude), units.Angle(declination))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallExtraterrestrialRadiation(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		latitude := c0[i*s0]
+		day := c1[i*s1]
+		v, err := rainfall.ExtraterrestrialRadiation(units.Angle(latitude), day)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallDaylightHours(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		latitude := c0[i*s0]
+		day := c1[i*s1]
+		v, err := rainfall.DaylightHours(units.Angle(latitude), day)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallSolarRadiation(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		sunshine := c0[i*s0]
+		daylight := c1[i*s1]
+		extraterrestrial := c2[i*s2]
+		if sunshine >= 0 && sunshine <= daylight && daylight > 0 && daylight <= math.MaxFloat64 && extraterrestrial >= 0 && extraterrestrial <= math.MaxFloat64 {
+			if v := (0.25 + 0.5*sunshine/daylight) * extraterrestrial; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.SolarRadiation(units.Days(sunshine), units.Days(daylight), units.Radiation(extraterrestrial))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallRadiationByTemperature(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		site := c0[i*s0]
+		high := c1[i*s1]
+		low := c2[i*s2]
+		extraterrestrial := c3[i*s3]
+		v, err := rainfall.RadiationByTemperature(rainfall.SiteOfSun(whole(site)), units.Temperature(high), units.Temperature(low), units.Radiation(extraterrestrial))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallClearSkyRadiation(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		altitude := c0[i*s0]
+		extraterrestrial := c1[i*s1]
+		v, err := rainfall.ClearSkyRadiation(units.Length(altitude), units.Radiation(extraterrestrial))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallNetShortwave(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		solar := c0[i*s0]
+		if solar >= 0 && solar <= math.MaxFloat64 {
+			if v := (1.0 - 0.23) * solar; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.NetShortwave(units.Radiation(solar))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallBlackbodyRadiation(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		temperature := c0[i*s0]
+		v, err := rainfall.BlackbodyRadiation(units.Temperature(temperature))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallNetLongwave(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	c4, s4 := columns[4], strides[4]
+	status = status[:len(out)]
+	for i := range out {
+		high := c0[i*s0]
+		low := c1[i*s1]
+		vapour := c2[i*s2]
+		solar := c3[i*s3]
+		clear := c4[i*s4]
+		v, err := rainfall.NetLongwave(units.Temperature(high), units.Temperature(low), units.Pressure(vapour), units.Radiation(solar), units.Radiation(clear))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallNetRadiation(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		shortwave := c0[i*s0]
+		longwave := c1[i*s1]
+		if shortwave >= -math.MaxFloat64 && shortwave <= math.MaxFloat64 && longwave >= -math.MaxFloat64 && longwave <= math.MaxFloat64 {
+			if v := shortwave - longwave; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.NetRadiation(units.Radiation(shortwave), units.Radiation(longwave))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallSoilHeatFlux(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		span := c0[i*s0]
+		earlier := c1[i*s1]
+		later := c2[i*s2]
+		v, err := rainfall.SoilHeatFlux(rainfall.HeatFluxSpan(whole(span)), units.Temperature(earlier), units.Temperature(later))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallPenmanMonteith(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	c4, s4 := columns[4], strides[4]
+	c5, s5 := columns[5], strides[5]
+	c6, s6 := columns[6], strides[6]
+	c7, s7 := columns[7], strides[7]
+	status = status[:len(out)]
+	for i := range out {
+		slope := c0[i*s0]
+		net := c1[i*s1]
+		soil := c2[i*s2]
+		constant := c3[i*s3]
+		temperature := c4[i*s4]
+		wind := c5[i*s5]
+		saturated := c6[i*s6]
+		vapour := c7[i*s7]
+		v, err := rainfall.PenmanMonteith(units.PressureSlope(slope), units.Radiation(net), units.Radiation(soil), units.PressureSlope(constant), units.Temperature(temperature), units.Speed(wind), units.Pressure(saturated), units.Pressure(vapour))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallReferenceWater(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	c4, s4 := columns[4], strides[4]
+	c5, s5 := columns[5], strides[5]
+	c6, s6 := columns[6], strides[6]
+	c7, s7 := columns[7], strides[7]
+	status = status[:len(out)]
+	for i := range out {
+		altitude := c0[i*s0]
+		extraterrestrial := c1[i*s1]
+		high := c2[i*s2]
+		low := c3[i*s3]
+		vapour := c4[i*s4]
+		wind := c5[i*s5]
+		solar := c6[i*s6]
+		soil := c7[i*s7]
+		v, err := rainfall.ReferenceWater(units.Length(altitude), units.Radiation(extraterrestrial), units.Temperature(high), units.Temperature(low), units.Pressure(vapour), units.Speed(wind), units.Radiation(solar), units.Radiation(soil))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallHargreavesSamani(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		high := c0[i*s0]
+		low := c1[i*s1]
+		extraterrestrial := c2[i*s2]
+		v, err := rainfall.HargreavesSamani(units.Temperature(high), units.Temperature(low), units.Radiation(extraterrestrial))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallThornthwaite(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		temperature := c0[i*s0]
+		index := c1[i*s1]
+		daylight := c2[i*s2]
+		days := c3[i*s3]
+		v, err := rainfall.Thornthwaite(units.Temperature(temperature), index, units.Days(daylight), units.Days(days))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallIrrigationDepth(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		root := c0[i*s0]
+		holds := c1[i*s1]
+		allowed := c2[i*s2]
+		if root >= 0 && root <= math.MaxFloat64 && holds >= 0 && holds <= math.MaxFloat64 && allowed >= 0 && allowed <= 100*float64(units.Percent) {
+			if v := root * holds * allowed; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.IrrigationDepth(units.Length(root), units.WaterHolding(holds), units.Fraction(allowed))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallGrossIrrigation(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		net := c0[i*s0]
+		efficiency := c1[i*s1]
+		if net >= 0 && net <= math.MaxFloat64 && efficiency > 0 && efficiency <= 100*float64(units.Percent) {
+			if v := net / efficiency; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.GrossIrrigation(units.RainDepth(net), units.Fraction(efficiency))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallIrrigationInterval(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		net := c0[i*s0]
+		use := c1[i*s1]
+		if net >= 0 && net <= math.MaxFloat64 && use > 0 && use <= math.MaxFloat64 {
+			if v := net / use; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.IrrigationInterval(units.RainDepth(net), units.RainRate(use))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallIrrigationTime(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		depth := c0[i*s0]
+		rate := c1[i*s1]
+		if depth >= 0 && depth <= math.MaxFloat64 && rate > 0 && rate <= math.MaxFloat64 {
+			if v := depth / rate; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.IrrigationTime(units.RainDepth(depth), units.RainRate(rate))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsRainfallPasses(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
@@ -1502,6 +2790,46 @@ func rowsRainfallPassesBySeason(columns [most][]float64, strides [most]int, out 
 	}
 }
 
+func rowsRainfallRainForPasses(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		passes := c0[i*s0]
+		v, err := rainfall.RainForPasses(passes)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallRainPerPass(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		water := c0[i*s0]
+		passes := c1[i*s1]
+		if water >= 0 && water <= math.MaxFloat64 && passes > 0 && passes <= math.MaxFloat64 {
+			if v := water / passes; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.RainPerPass(units.RainDepth(water), passes)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallPassesAdded(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		rain := c0[i*s0]
+		irrigation := c1[i*s1]
+		v, err := rainfall.PassesAdded(units.RainDepth(rain), units.RainDepth(irrigation))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsRainfallForageShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	status = status[:len(out)]
@@ -1514,6 +2842,64 @@ func rowsRainfallForageShare(columns [most][]float64, strides [most]int, out []f
 			}
 		}
 		v, err := rainfall.ForageShare(units.Fraction(rainShare))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallYieldByRain(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		line := c0[i*s0]
+		rain := c1[i*s1]
+		v, err := rainfall.YieldByRain(rainfall.RainLine(whole(line)), units.RainDepth(rain))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallAlfalfaYield(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		water := c0[i*s0]
+		v, err := rainfall.AlfalfaYield(units.RainDepth(water))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallYieldOfWater(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		water := c0[i*s0]
+		use := c1[i*s1]
+		if water >= 0 && water <= math.MaxFloat64 && use >= 0 && use <= math.MaxFloat64 {
+			if v := water * use; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.YieldOfWater(units.RainDepth(water), units.RainUse(use))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallUseOfWater(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		yield := c0[i*s0]
+		water := c1[i*s1]
+		if yield >= 0 && yield <= math.MaxFloat64 && water > 0 && water <= math.MaxFloat64 {
+			if v := yield / water; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.UseOfWater(units.Yield(yield), units.RainDepth(water))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -1532,6 +2918,212 @@ func rowsRainfallShareOfNormal(columns [most][]float64, strides [most]int, out [
 			}
 		}
 		v, err := rainfall.ShareOfNormal(units.RainDepth(rain), units.RainDepth(normal))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallRetention(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		number := c0[i*s0]
+		v, err := rainfall.Retention(number)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallInitialAbstraction(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		number := c0[i*s0]
+		v, err := rainfall.InitialAbstraction(number)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallRunoff(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		rain := c0[i*s0]
+		number := c1[i*s1]
+		v, err := rainfall.Runoff(units.RainDepth(rain), number)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallCaught(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		area := c0[i*s0]
+		rain := c1[i*s1]
+		caught := c2[i*s2]
+		if area >= 0 && area <= math.MaxFloat64 && rain >= 0 && rain <= math.MaxFloat64 && caught >= 0 && caught <= 100*float64(units.Percent) {
+			if v := area * rain * caught; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.Caught(units.Area(area), units.RainDepth(rain), units.Fraction(caught))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallRoofCatch(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		by := c0[i*s0]
+		area := c1[i*s1]
+		rain := c2[i*s2]
+		v, err := rainfall.RoofCatch(rainfall.CatchFactor(whole(by)), units.Area(area), units.RainDepth(rain))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallFeedlotRunoff(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		rain := c0[i*s0]
+		area := c1[i*s1]
+		v, err := rainfall.FeedlotRunoff(units.RainDepth(rain), units.Area(area))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallOpenWaterLoss(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		pan := c0[i*s0]
+		if pan >= 0 && pan <= math.MaxFloat64 {
+			if v := 0.7 * pan; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.OpenWaterLoss(units.RainDepth(pan))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallDegreeDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		form := c0[i*s0]
+		high := c1[i*s1]
+		low := c2[i*s2]
+		base := c3[i*s3]
+		v, err := rainfall.DegreeDays(rainfall.DegreeDayForm(whole(form)), units.Temperature(high), units.Temperature(low), units.Temperature(base))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallRootZoneWater(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		root := c0[i*s0]
+		holds := c1[i*s1]
+		if root >= 0 && root <= math.MaxFloat64 && holds >= 0 && holds <= math.MaxFloat64 {
+			if v := root * holds; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.RootZoneWater(units.Length(root), units.WaterHolding(holds))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallRefillPoint(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		store := c0[i*s0]
+		used := c1[i*s1]
+		if store >= 0 && store <= math.MaxFloat64 && used >= 0 && used <= 100*float64(units.Percent) {
+			if v := store * (1.0 - used); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.RefillPoint(units.RainDepth(store), units.Fraction(used))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallRankChance(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		position := c0[i*s0]
+		rank := c1[i*s1]
+		years := c2[i*s2]
+		v, err := rainfall.RankChance(rainfall.PlottingPosition(whole(position)), rank, years)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallReturnPeriod(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		chance := c0[i*s0]
+		if chance > 0 && chance <= 100*float64(units.Percent) {
+			if v := 1.0 / chance; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.ReturnPeriod(units.Fraction(chance))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallAtLeastOnce(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		period := c0[i*s0]
+		years := c1[i*s1]
+		if period >= 1 && period <= math.MaxFloat64 && years >= 0 && years <= math.MaxFloat64 {
+			if v := 1.0 - math.Pow(1.0-1.0/period, years); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := rainfall.AtLeastOnce(period, years)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsRainfallPotentialStocking(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		rule := c0[i*s0]
+		rain := c1[i*s1]
+		v, err := rainfall.PotentialStocking(rainfall.StockingRule(whole(rule)), units.RainDepth(rain))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -1658,6 +3250,180 @@ func rowsGrazingBalanceCover(columns [most][]float64, strides [most]int, out []f
 			}
 		}
 		v, err := grazing.BalanceCover(units.HeadRate(rate), units.Demand(intake), units.Days(round), units.Yield(residual))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingGrazingDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		mass := c0[i*s0]
+		leave := c1[i*s1]
+		eaten := c2[i*s2]
+		growth := c3[i*s3]
+		if mass >= leave && mass <= math.MaxFloat64 && leave >= 0 && leave <= math.MaxFloat64 && eaten > growth && eaten <= math.MaxFloat64 && growth >= -math.MaxFloat64 && growth <= math.MaxFloat64 {
+			if v := (mass - leave) / (eaten - growth); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.GrazingDays(units.Yield(mass), units.Yield(leave), units.Growth(eaten), units.Growth(growth))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingWinterFeed(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		demand := c0[i*s0]
+		days := c1[i*s1]
+		reserve := c2[i*s2]
+		waste := c3[i*s3]
+		if demand >= 0 && demand <= math.MaxFloat64 && days >= 0 && days <= math.MaxFloat64 && reserve >= 0 && reserve <= math.MaxFloat64 && waste >= 0 && waste < 100*float64(units.Percent) {
+			if v := demand * days * (1.0 + reserve) / (1.0 - waste); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.WinterFeed(units.Demand(demand), units.Days(days), units.Fraction(reserve), units.Fraction(waste))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingHeadToSell(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		supply := c0[i*s0]
+		need := c1[i*s1]
+		if supply >= 0 && supply <= math.MaxFloat64 && need > 0 && need <= math.MaxFloat64 {
+			if v := max(0.0, 1.0-(supply/need)); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.HeadToSell(units.DryMatter(supply), units.DryMatter(need))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingHeadDensity(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		head := c0[i*s0]
+		area := c1[i*s1]
+		if head >= 0 && head <= math.MaxFloat64 && area > 0 && area <= math.MaxFloat64 {
+			if v := head / area; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.HeadDensity(head, units.Area(area))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingHeadOnLand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		area := c0[i*s0]
+		rate := c1[i*s1]
+		if area >= 0 && area <= math.MaxFloat64 && rate >= 0 && rate <= math.MaxFloat64 {
+			if v := area * rate; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.HeadOnLand(units.Area(area), units.HeadRate(rate))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingReplacementHead(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		head := c0[i*s0]
+		share := c1[i*s1]
+		ratio := c2[i*s2]
+		if head >= 0 && head <= math.MaxFloat64 && share >= 0 && share <= 100*float64(units.Percent) && ratio >= 0 && ratio <= math.MaxFloat64 {
+			if v := head * share * ratio; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.ReplacementHead(head, units.Fraction(share), ratio)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingRelativeLoad(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		one := c0[i*s0]
+		oneAlone := c1[i*s1]
+		other := c2[i*s2]
+		otherAlone := c3[i*s3]
+		if one >= 0 && one <= math.MaxFloat64 && oneAlone > 0 && oneAlone <= math.MaxFloat64 && other >= 0 && other <= math.MaxFloat64 && otherAlone > 0 && otherAlone <= math.MaxFloat64 {
+			if v := one/oneAlone + other/otherAlone; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.RelativeLoad(units.HeadRate(one), units.HeadRate(oneAlone), units.HeadRate(other), units.HeadRate(otherAlone))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingEnergizerOutput(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		fence := c0[i*s0]
+		v, err := grazing.EnergizerOutput(units.Length(fence))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingGroundRod(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		output := c0[i*s0]
+		rule := c1[i*s1]
+		v, err := grazing.GroundRod(units.PulseEnergy(output), grazing.RodRule(whole(rule)))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingGroundRods(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		rod := c0[i*s0]
+		each := c1[i*s1]
+		v, err := grazing.GroundRods(units.Length(rod), units.Length(each))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -1860,6 +3626,320 @@ func rowsGrazingDailyArea(columns [most][]float64, strides [most]int, out []floa
 			}
 		}
 		v, err := grazing.DailyArea(units.Area(area), units.Days(rotation))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingPaddocksToBuild(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		rest := c0[i*s0]
+		stay := c1[i*s1]
+		groups := c2[i*s2]
+		v, err := grazing.PaddocksToBuild(units.Days(rest), units.Days(stay), groups)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingStayOfRest(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		rest := c0[i*s0]
+		paddocks := c1[i*s1]
+		groups := c2[i*s2]
+		if rest >= 0 && rest <= math.MaxFloat64 && paddocks > groups && paddocks <= math.MaxFloat64 && groups >= 1 && groups <= math.MaxFloat64 {
+			if v := rest / (paddocks - groups); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.StayOfRest(units.Days(rest), paddocks, groups)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingStripOpen(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		stay := c0[i*s0]
+		strips := c1[i*s1]
+		if stay >= 0 && stay <= math.MaxFloat64 && strips >= 1 && strips <= math.MaxFloat64 {
+			if v := stay * strips; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.StripOpen(units.Days(stay), strips)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingRegrowthBitten(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		open := c0[i*s0]
+		place := c1[i*s1]
+		v, err := grazing.RegrowthBitten(units.Days(open), units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingFencePosts(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		fence := c0[i*s0]
+		spacing := c1[i*s1]
+		v, err := grazing.FencePosts(units.Length(fence), units.Length(spacing))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingNettingRolls(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		fence := c0[i*s0]
+		roll := c1[i*s1]
+		v, err := grazing.NettingRolls(units.Length(fence), units.Length(roll))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingNettingSquare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		rolls := c0[i*s0]
+		roll := c1[i*s1]
+		if rolls >= 0 && rolls <= math.MaxFloat64 && roll >= 0 && roll <= math.MaxFloat64 {
+			if v := math.Pow(rolls*roll/4.0, 2.0); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.NettingSquare(rolls, units.Length(roll))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingTameRate(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		native := c0[i*s0]
+		if native >= 0 && native <= math.MaxFloat64 {
+			if v := native * 1.5; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.TameRate(units.UseRate(native))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingUseOfYield(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		yield := c0[i*s0]
+		use := c1[i*s1]
+		demand := c2[i*s2]
+		if yield >= 0 && yield <= math.MaxFloat64 && use >= 0 && use <= 100*float64(units.Percent) && demand > 0 && demand <= math.MaxFloat64 {
+			if v := yield * use / demand; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.UseOfYield(units.Yield(yield), units.Fraction(use), units.Demand(demand))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingLandOfUse(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		rate := c0[i*s0]
+		if rate > 0 && rate <= math.MaxFloat64 {
+			if v := 1.0 / rate; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.LandOfUse(units.UseRate(rate))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingUseOfLand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		land := c0[i*s0]
+		if land > 0 && land <= math.MaxFloat64 {
+			if v := 1.0 / land; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.UseOfLand(units.LandPerUse(land))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingHeadForUse(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		use := c0[i*s0]
+		each := c1[i*s1]
+		days := c2[i*s2]
+		if use >= 0 && use <= math.MaxFloat64 && each > 0 && each <= math.MaxFloat64 && days > 0 && days <= math.MaxFloat64 {
+			if v := use / (each * days); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.HeadForUse(units.UnitDays(use), units.AnimalUnits(each), units.Days(days))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingDaysForUse(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		use := c0[i*s0]
+		density := c1[i*s1]
+		if use >= 0 && use <= math.MaxFloat64 && density > 0 && density <= math.MaxFloat64 {
+			if v := use / density; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.DaysForUse(units.UseRate(use), units.UnitRate(density))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingUseLost(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		rate := c0[i*s0]
+		area := c1[i*s1]
+		years := c2[i*s2]
+		lost := c3[i*s3]
+		if rate >= 0 && rate <= math.MaxFloat64 && area >= 0 && area <= math.MaxFloat64 && years >= 0 && years <= math.MaxFloat64 && lost >= 0 && lost <= 100*float64(units.Percent) {
+			if v := rate * area * years * lost; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.UseLost(units.UseRate(rate), units.Area(area), years, units.Fraction(lost))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingSlopeReduction(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		slope := c0[i*s0]
+		v, err := grazing.SlopeReduction(units.Fraction(slope))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingWaterReduction(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		distance := c0[i*s0]
+		v, err := grazing.WaterReduction(units.Length(distance))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingGrazedArea(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		area := c0[i*s0]
+		slope := c1[i*s1]
+		water := c2[i*s2]
+		if area >= 0 && area <= math.MaxFloat64 && slope >= 0 && slope <= 100*float64(units.Percent) && water >= 0 && water <= 100*float64(units.Percent) {
+			if v := area * (1.0 - slope) * (1.0 - water); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.GrazedArea(units.Area(area), units.Fraction(slope), units.Fraction(water))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingRestingShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		paddocks := c0[i*s0]
+		groups := c1[i*s1]
+		if paddocks >= 1 && paddocks <= math.MaxFloat64 && groups >= 0 && groups <= paddocks {
+			if v := 1.0 - groups/paddocks; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.RestingShare(paddocks, groups)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingLandInUse(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		area := c0[i*s0]
+		resting := c1[i*s1]
+		deferred := c2[i*s2]
+		part := c3[i*s3]
+		if area >= 0 && area <= math.MaxFloat64 && resting >= 0 && resting <= 100*float64(units.Percent) && deferred >= 0 && deferred <= 100*float64(units.Percent) && part >= 0 && part <= 100*float64(units.Percent) {
+			if v := area * (1.0 - resting - deferred*(1.0-resting)*part); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.LandInUse(units.Area(area), units.Fraction(resting), units.Fraction(deferred), units.Fraction(part))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -2144,6 +4224,126 @@ func rowsGrazingStripArea(columns [most][]float64, strides [most]int, out []floa
 	}
 }
 
+func rowsGrazingStripsPerLane(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		lane := c0[i*s0]
+		strip := c1[i*s1]
+		if lane >= 0 && lane <= math.MaxFloat64 && strip > 0 && strip <= math.MaxFloat64 {
+			if v := lane / strip; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.StripsPerLane(units.Length(lane), units.Length(strip))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingPartOfDayDemand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		demand := c0[i*s0]
+		share := c1[i*s1]
+		part := c2[i*s2]
+		if demand >= 0 && demand <= math.MaxFloat64 && share >= 0 && share <= 100*float64(units.Percent) && part >= 0 && part <= 100*float64(units.Percent) {
+			if v := demand * share * part; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.PartOfDayDemand(units.Demand(demand), units.Fraction(share), units.Fraction(part))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingWalkLimit(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		by := c0[i*s0]
+		place := c1[i*s1]
+		v, err := grazing.WalkLimit(grazing.WalkSource(whole(by)), units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingTankVolume(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		rule := c0[i*s0]
+		head := c1[i*s1]
+		each := c2[i*s2]
+		v, err := grazing.TankVolume(grazing.TankRule(whole(rule)), head, units.WaterRate(each))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingFillRate(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		volume := c0[i*s0]
+		time := c1[i*s1]
+		if volume >= 0 && volume <= math.MaxFloat64 && time > 0 && time <= math.MaxFloat64 {
+			if v := volume / time; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.FillRate(units.Volume(volume), units.Days(time))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingTankEdge(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		head := c0[i*s0]
+		share := c1[i*s1]
+		each := c2[i*s2]
+		if head >= 0 && head <= math.MaxFloat64 && share >= 2*float64(units.Percent) && share <= 10*float64(units.Percent) && share >= 0 && share <= 100*float64(units.Percent) && each >= 0 && each <= math.MaxFloat64 {
+			if v := head * share * each; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.TankEdge(head, units.Fraction(share), units.Length(each))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingRoundTank(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		radius := c0[i*s0]
+		depth := c1[i*s1]
+		if radius >= 0 && radius <= math.MaxFloat64 && depth >= 0 && depth <= math.MaxFloat64 {
+			if v := 3.14 * math.Pow(radius, 2.0) * depth; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.RoundTank(units.Length(radius), units.Length(depth))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 // table holds the formulas by number.
 var table = []struct {
 	name      string
@@ -2229,32 +4429,143 @@ var table = []struct {
 	{"herd.DrySheepRate", 3, rowsHerdDrySheepRate},
 	{"herd.Water", 5, rowsHerdWater},
 	{"herd.PairWeight", 2, rowsHerdPairWeight},
+	{"forage.ClippedYield", 3, rowsForageClippedYield},
+	{"forage.HoopArea", 1, rowsForageHoopArea},
+	{"forage.AirDryShare", 2, rowsForageAirDryShare},
+	{"forage.TurnInCover", 4, rowsForageTurnInCover},
+	{"forage.CurveMass", 2, rowsForageCurveMass},
 	{"forage.MonthGrowth", 3, rowsForageMonthGrowth},
 	{"forage.MeanGrowth", 3, rowsForageMeanGrowth},
 	{"forage.Regrown", 4, rowsForageRegrown},
 	{"forage.DaysToRegrow", 4, rowsForageDaysToRegrow},
 	{"forage.MeanToPeak", 3, rowsForageMeanToPeak},
 	{"forage.PeakGrowth", 2, rowsForagePeakGrowth},
+	{"forage.Grown", 2, rowsForageGrown},
+	{"forage.GrowthByRain", 2, rowsForageGrowthByRain},
+	{"forage.Gompertz", 4, rowsForageGompertz},
+	{"forage.GompertzDays", 4, rowsForageGompertzDays},
+	{"forage.Expolinear", 4, rowsForageExpolinear},
+	{"forage.ExpolinearDays", 4, rowsForageExpolinearDays},
+	{"forage.FeedForDays", 4, rowsForageFeedForDays},
+	{"forage.HayToHaul", 4, rowsForageHayToHaul},
+	{"forage.HayDays", 5, rowsForageHayDays},
+	{"forage.Bales", 2, rowsForageBales},
+	{"forage.BaleVolume", 2, rowsForageBaleVolume},
+	{"forage.BaleWeight", 3, rowsForageBaleWeight},
+	{"forage.OuterShare", 2, rowsForageOuterShare},
+	{"forage.WasteShare", 2, rowsForageWasteShare},
+	{"forage.RainLoss", 2, rowsForageRainLoss},
+	{"forage.TetanyRatio", 3, rowsForageTetanyRatio},
+	{"forage.EndophyteLoss", 1, rowsForageEndophyteLoss},
 	{"forage.Available", 3, rowsForageAvailable},
 	{"forage.Standing", 2, rowsForageStanding},
 	{"forage.HeightOf", 2, rowsForageHeightOf},
 	{"forage.PlateAvailable", 3, rowsForagePlateAvailable},
 	{"forage.DryMatterContent", 3, rowsForageDryMatterContent},
+	{"forage.NitrateAs", 3, rowsForageNitrateAs},
+	{"forage.NitrateDilution", 3, rowsForageNitrateDilution},
+	{"forage.NitrateFeed", 2, rowsForageNitrateFeed},
+	{"forage.PlateCover", 3, rowsForagePlateCover},
+	{"forage.CountedCover", 5, rowsForageCountedCover},
+	{"forage.PrussicDaysLeft", 1, rowsForagePrussicDaysLeft},
+	{"forage.CherryDose", 2, rowsForageCherryDose},
+	{"forage.AlfalfaFibre", 2, rowsForageAlfalfaFibre},
+	{"forage.QualityAfter", 3, rowsForageQualityAfter},
+	{"forage.DaysToFibre", 3, rowsForageDaysToFibre},
+	{"forage.CrudeProtein", 2, rowsForageCrudeProtein},
+	{"forage.MixedDigestibility", 3, rowsForageMixedDigestibility},
+	{"forage.ReadingsNeeded", 3, rowsForageReadingsNeeded},
+	{"forage.RestFromGrowth", 3, rowsForageRestFromGrowth},
+	{"forage.Stockpile", 2, rowsForageStockpile},
+	{"forage.Fertilizer", 2, rowsForageFertilizer},
 	{"forage.UsableShare", 1, rowsForageUsableShare},
 	{"forage.Usable", 3, rowsForageUsable},
 	{"forage.Allotment", 2, rowsForageAllotment},
 	{"forage.LandPerUnitMonth", 5, rowsForageLandPerUnitMonth},
+	{"forage.Trampled", 2, rowsForageTrampled},
+	{"forage.EatenShare", 2, rowsForageEatenShare},
+	{"forage.PalatableAbove", 4, rowsForagePalatableAbove},
+	{"forage.HeightRemoved", 2, rowsForageHeightRemoved},
+	{"forage.RootStop", 2, rowsForageRootStop},
+	{"rainfall.StressCoefficient", 3, rowsRainfallStressCoefficient},
+	{"rainfall.GrowthShare", 2, rowsRainfallGrowthShare},
+	{"rainfall.CropWater", 2, rowsRainfallCropWater},
+	{"rainfall.StandardIndex", 4, rowsRainfallStandardIndex},
+	{"rainfall.ChanceOfIndex", 1, rowsRainfallChanceOfIndex},
+	{"rainfall.EffectiveRain", 2, rowsRainfallEffectiveRain},
+	{"rainfall.EffectiveByUse", 3, rowsRainfallEffectiveByUse},
+	{"rainfall.EffectiveOfStorm", 1, rowsRainfallEffectiveOfStorm},
+	{"rainfall.AirPressure", 1, rowsRainfallAirPressure},
+	{"rainfall.PsychrometricConstant", 1, rowsRainfallPsychrometricConstant},
+	{"rainfall.SaturationPressure", 1, rowsRainfallSaturationPressure},
+	{"rainfall.MeanSaturationPressure", 2, rowsRainfallMeanSaturationPressure},
+	{"rainfall.SaturationSlope", 1, rowsRainfallSaturationSlope},
+	{"rainfall.VapourPressure", 4, rowsRainfallVapourPressure},
+	{"rainfall.VapourPressureOfMean", 3, rowsRainfallVapourPressureOfMean},
+	{"rainfall.WindAtTwoMetres", 2, rowsRainfallWindAtTwoMetres},
+	{"rainfall.InverseDistance", 1, rowsRainfallInverseDistance},
+	{"rainfall.SolarDeclination", 1, rowsRainfallSolarDeclination},
+	{"rainfall.SunsetAngle", 2, rowsRainfallSunsetAngle},
+	{"rainfall.ExtraterrestrialRadiation", 2, rowsRainfallExtraterrestrialRadiation},
+	{"rainfall.DaylightHours", 2, rowsRainfallDaylightHours},
+	{"rainfall.SolarRadiation", 3, rowsRainfallSolarRadiation},
+	{"rainfall.RadiationByTemperature", 4, rowsRainfallRadiationByTemperature},
+	{"rainfall.ClearSkyRadiation", 2, rowsRainfallClearSkyRadiation},
+	{"rainfall.NetShortwave", 1, rowsRainfallNetShortwave},
+	{"rainfall.BlackbodyRadiation", 1, rowsRainfallBlackbodyRadiation},
+	{"rainfall.NetLongwave", 5, rowsRainfallNetLongwave},
+	{"rainfall.NetRadiation", 2, rowsRainfallNetRadiation},
+	{"rainfall.SoilHeatFlux", 3, rowsRainfallSoilHeatFlux},
+	{"rainfall.PenmanMonteith", 8, rowsRainfallPenmanMonteith},
+	{"rainfall.ReferenceWater", 8, rowsRainfallReferenceWater},
+	{"rainfall.HargreavesSamani", 3, rowsRainfallHargreavesSamani},
+	{"rainfall.Thornthwaite", 4, rowsRainfallThornthwaite},
+	{"rainfall.IrrigationDepth", 3, rowsRainfallIrrigationDepth},
+	{"rainfall.GrossIrrigation", 2, rowsRainfallGrossIrrigation},
+	{"rainfall.IrrigationInterval", 2, rowsRainfallIrrigationInterval},
+	{"rainfall.IrrigationTime", 2, rowsRainfallIrrigationTime},
 	{"rainfall.Passes", 1, rowsRainfallPasses},
 	{"rainfall.RotationDays", 2, rowsRainfallRotationDays},
 	{"rainfall.PassesBySeason", 2, rowsRainfallPassesBySeason},
+	{"rainfall.RainForPasses", 1, rowsRainfallRainForPasses},
+	{"rainfall.RainPerPass", 2, rowsRainfallRainPerPass},
+	{"rainfall.PassesAdded", 2, rowsRainfallPassesAdded},
 	{"rainfall.ForageShare", 1, rowsRainfallForageShare},
+	{"rainfall.YieldByRain", 2, rowsRainfallYieldByRain},
+	{"rainfall.AlfalfaYield", 1, rowsRainfallAlfalfaYield},
+	{"rainfall.YieldOfWater", 2, rowsRainfallYieldOfWater},
+	{"rainfall.UseOfWater", 2, rowsRainfallUseOfWater},
 	{"rainfall.ShareOfNormal", 2, rowsRainfallShareOfNormal},
+	{"rainfall.Retention", 1, rowsRainfallRetention},
+	{"rainfall.InitialAbstraction", 1, rowsRainfallInitialAbstraction},
+	{"rainfall.Runoff", 2, rowsRainfallRunoff},
+	{"rainfall.Caught", 3, rowsRainfallCaught},
+	{"rainfall.RoofCatch", 3, rowsRainfallRoofCatch},
+	{"rainfall.FeedlotRunoff", 2, rowsRainfallFeedlotRunoff},
+	{"rainfall.OpenWaterLoss", 1, rowsRainfallOpenWaterLoss},
+	{"rainfall.DegreeDays", 4, rowsRainfallDegreeDays},
+	{"rainfall.RootZoneWater", 2, rowsRainfallRootZoneWater},
+	{"rainfall.RefillPoint", 2, rowsRainfallRefillPoint},
+	{"rainfall.RankChance", 3, rowsRainfallRankChance},
+	{"rainfall.ReturnPeriod", 1, rowsRainfallReturnPeriod},
+	{"rainfall.AtLeastOnce", 2, rowsRainfallAtLeastOnce},
+	{"rainfall.PotentialStocking", 2, rowsRainfallPotentialStocking},
 	{"grazing.GrazeableMass", 4, rowsGrazingGrazeableMass},
 	{"grazing.HeadNeed", 3, rowsGrazingHeadNeed},
 	{"grazing.HeadPerLand", 2, rowsGrazingHeadPerLand},
 	{"grazing.GrowthLessNeed", 3, rowsGrazingGrowthLessNeed},
 	{"grazing.CoverAfter", 5, rowsGrazingCoverAfter},
 	{"grazing.BalanceCover", 4, rowsGrazingBalanceCover},
+	{"grazing.GrazingDays", 4, rowsGrazingGrazingDays},
+	{"grazing.WinterFeed", 4, rowsGrazingWinterFeed},
+	{"grazing.HeadToSell", 2, rowsGrazingHeadToSell},
+	{"grazing.HeadDensity", 2, rowsGrazingHeadDensity},
+	{"grazing.HeadOnLand", 2, rowsGrazingHeadOnLand},
+	{"grazing.ReplacementHead", 3, rowsGrazingReplacementHead},
+	{"grazing.RelativeLoad", 4, rowsGrazingRelativeLoad},
+	{"grazing.EnergizerOutput", 1, rowsGrazingEnergizerOutput},
+	{"grazing.GroundRod", 2, rowsGrazingGroundRod},
+	{"grazing.GroundRods", 2, rowsGrazingGroundRods},
 	{"grazing.FenceLength", 2, rowsGrazingFenceLength},
 	{"grazing.SquareSide", 1, rowsGrazingSquareSide},
 	{"grazing.LaneSides", 3, rowsGrazingLaneSides},
@@ -2266,6 +4577,25 @@ var table = []struct {
 	{"grazing.PaddockArea", 2, rowsGrazingPaddockArea},
 	{"grazing.LandForPaddocks", 2, rowsGrazingLandForPaddocks},
 	{"grazing.DailyArea", 2, rowsGrazingDailyArea},
+	{"grazing.PaddocksToBuild", 3, rowsGrazingPaddocksToBuild},
+	{"grazing.StayOfRest", 3, rowsGrazingStayOfRest},
+	{"grazing.StripOpen", 2, rowsGrazingStripOpen},
+	{"grazing.RegrowthBitten", 2, rowsGrazingRegrowthBitten},
+	{"grazing.FencePosts", 2, rowsGrazingFencePosts},
+	{"grazing.NettingRolls", 2, rowsGrazingNettingRolls},
+	{"grazing.NettingSquare", 2, rowsGrazingNettingSquare},
+	{"grazing.TameRate", 1, rowsGrazingTameRate},
+	{"grazing.UseOfYield", 3, rowsGrazingUseOfYield},
+	{"grazing.LandOfUse", 1, rowsGrazingLandOfUse},
+	{"grazing.UseOfLand", 1, rowsGrazingUseOfLand},
+	{"grazing.HeadForUse", 3, rowsGrazingHeadForUse},
+	{"grazing.DaysForUse", 2, rowsGrazingDaysForUse},
+	{"grazing.UseLost", 4, rowsGrazingUseLost},
+	{"grazing.SlopeReduction", 1, rowsGrazingSlopeReduction},
+	{"grazing.WaterReduction", 1, rowsGrazingWaterReduction},
+	{"grazing.GrazedArea", 3, rowsGrazingGrazedArea},
+	{"grazing.RestingShare", 2, rowsGrazingRestingShare},
+	{"grazing.LandInUse", 4, rowsGrazingLandInUse},
 	{"grazing.LandPerUse", 3, rowsGrazingLandPerUse},
 	{"grazing.UsePerLand", 3, rowsGrazingUsePerLand},
 	{"grazing.Use", 2, rowsGrazingUse},
@@ -2280,6 +4610,13 @@ var table = []struct {
 	{"grazing.LandForHead", 2, rowsGrazingLandForHead},
 	{"grazing.StripLength", 2, rowsGrazingStripLength},
 	{"grazing.StripArea", 2, rowsGrazingStripArea},
+	{"grazing.StripsPerLane", 2, rowsGrazingStripsPerLane},
+	{"grazing.PartOfDayDemand", 3, rowsGrazingPartOfDayDemand},
+	{"grazing.WalkLimit", 2, rowsGrazingWalkLimit},
+	{"grazing.TankVolume", 3, rowsGrazingTankVolume},
+	{"grazing.FillRate", 2, rowsGrazingFillRate},
+	{"grazing.TankEdge", 3, rowsGrazingTankEdge},
+	{"grazing.RoundTank", 2, rowsGrazingRoundTank},
 }
 
 var _ = math.Sqrt

@@ -131,7 +131,7 @@ type shown struct {
 // inUnits tells whether the numbers are in other units than the reader's.
 func inUnits(step units.Step) (base, metric bool) {
 	other := strings.HasPrefix(step.Factor, "= ")
-	return other || strings.Contains(step.Numbers, " m2") || strings.Contains(step.Numbers, " m3") || strings.Contains(step.Numbers, " kg/m2"), other || strings.Contains(step.Numbers, " kg")
+	return other || strings.Contains(step.Numbers, " m2") || strings.Contains(step.Numbers, " m3") || strings.Contains(step.Numbers, " kg/m2") || strings.Contains(step.Numbers, " kg/kg"), other || strings.Contains(step.Numbers, " kg")
 }
 
 // argument finds an argument in the step, and gives its number in the unit that

@@ -251,6 +251,155 @@ HerdWaterFigure = TypedDict("HerdWaterFigure", {
 }, total=False)
 HerdWaterFigure.__doc__ = "WaterFigure is a row of the water table: what is drunk in a day by so many head, or by so much live weight."
 
+ForagePlateCalibration = TypedDict("ForagePlateCalibration", {
+    "slope": "Quantity",  # Slope is dry matter for each unit of compressed height.
+    "intercept": "Quantity",  # Intercept is dry matter of the line at no height.
+    "deviation": "Quantity",  # Deviation is the residual standard deviation: how far single places stray from the line.
+    "fit": "float",  # Fit is r², the part of the scatter of the masses, about their mean, that the line explains; 0 where the masses are all alike, below 0 for a line through zero that is worse than the mean.
+    "places": "int",  # Places is the number of places clipped.
+    "through_zero": "bool",  # ThroughZero tells that the line was made to go through nothing at no height.
+    "centre": "Quantity",  # Centre is the mean of the heights, 0 for a line through zero.
+    "breadth": "Quantity",  # Breadth is the root of the sum of the squared distances of the heights from Centre.
+    "lowest": "Quantity",  # Lowest and Highest are the ends of the heights clipped.
+    "highest": "Quantity",
+}, total=False)
+ForagePlateCalibration.__doc__ = "PlateCalibration is a line of one's own between heights under a plate and what was clipped there, with what its error is reckoned from."
+
+ForageRulerCalibration = TypedDict("ForageRulerCalibration", {
+    "slope": "Quantity",  # Slope is dry matter for each unit of ruler height.
+    "intercept": "Quantity",  # Intercept is dry matter of the line at no height.
+    "deviation": "Quantity",  # Deviation is the residual standard deviation.
+    "fit": "float",  # Fit is r² about the mean of the masses.
+    "places": "int",  # Places is the number of places clipped.
+    "through_zero": "bool",  # ThroughZero tells that the line was made to go through nothing at no height.
+    "centre": "Quantity",  # Centre is the mean of the heights, 0 for a line through zero.
+    "breadth": "Quantity",  # Breadth is the root of the sum of the squared distances from Centre.
+    "lowest": "Quantity",  # Lowest and Highest are the ends of the heights clipped.
+    "highest": "Quantity",
+}, total=False)
+ForageRulerCalibration.__doc__ = "RulerCalibration is PlateCalibration for ruler heights."
+
+ForageMassEstimate = TypedDict("ForageMassEstimate", {
+    "mass_kg_m2": "Quantity",  # Mass is the dry matter by the line.
+    "error_kg_m2": "Quantity",  # Error is its standard error.
+    "low_kg_m2": "Quantity",  # Low and High are the ends of the interval of the confidence asked for.
+    "high_kg_m2": "Quantity",
+}, total=False)
+ForageMassEstimate.__doc__ = "MassEstimate is a mass read off a calibration, with how far the truth may be."
+
+ForageFrame = TypedDict("ForageFrame", {
+    "name": "str",  # Name of the frame, lower case with hyphens.
+    "area": "Quantity",  # Area is the ground clipped, of all plots together.
+    "factor": "Quantity",  # Factor is the printed dry matter per area for one gram of dry sample; 0 where the source prints the size alone.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figures were come by.
+    "note": "str",  # Note tells what does not agree.
+}, total=False)
+ForageFrame.__doc__ = "Frame is a row of the table of clipping frames. A user's own frame needs no row: ClippedYield takes its area."
+
+ForagePaddockCover = TypedDict("ForagePaddockCover", {
+    "paddock": "str",  # its name
+    "area": "Quantity",  # its land
+    "cover": "Quantity",  # dry matter standing, from the soil up
+}, total=False)
+ForagePaddockCover.__doc__ = "PaddockCover is one paddock of a walk."
+
+ForageCoverPlace = TypedDict("ForageCoverPlace", {
+    "paddock": "str",  # its name
+    "area_m2": "Quantity",  # its land
+    "cover_kg_m2": "Quantity",  # dry matter standing
+    "target_kg_m2": "Quantity",  # Target is the cover wanted at this place of the line.
+    "surplus_kg_m2": "Quantity",  # Surplus is cover less target, below nothing where it is short.
+}, total=False)
+ForageCoverPlace.__doc__ = "CoverPlace is a paddock in the line of covers."
+
+ForageCoverLine = TypedDict("ForageCoverLine", {
+    "mean_kg_m2": "Quantity",  # Mean is the mean cover by area.
+    "target_mean_kg_m2": "Quantity",  # TargetMean is the mean cover that the rotation wants.
+    "turn_in_kg_m2": "Quantity",  # TurnIn is the cover at which the line begins, Residual where it ends.
+    "residual_kg_m2": "Quantity",
+    "area_m2": "Quantity",  # Area is the land of all paddocks.
+    "surplus_kg": "Quantity",  # Surplus is what all paddocks hold beyond the line, below nothing what is short.
+    "places": "List[ForageCoverPlace]",  # Places are the paddocks, the most grown first.
+}, total=False)
+ForageCoverLine.__doc__ = "CoverLine is the paddocks of a farm from the most grown to the least, beside the line on which a steady rotation would have them."
+
+ForageStorageRow = TypedDict("ForageStorageRow", {
+    "kept": "Literal[\"inside\", \"inside on rock\", \"inside on ground\", \"covered on pad\", \"covered on ground\", \"uncovered on pad\", \"uncovered on ground\", \"wrapped\"]",  # Kept is how the hay is kept.
+    "by": "Literal[\"kentucky\", \"iowa\", \"wisconsin\", \"wisconsin long\", \"purdue\"]",  # By is whose figure it is.
+    "loss": "Span",  # Loss is the share of the dry matter that is lost; for Purdue, of the weight.
+    "and_more": "bool",  # AndMore tells that print has no upper end.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForageStorageRow.__doc__ = "StorageRow is a row of the table of losses in store."
+
+ForageFeederRow = TypedDict("ForageFeederRow", {
+    "feeder": "Literal[\"cone\", \"ring\", \"trailer\", \"cradle\", \"sheeted\", \"poly\", \"none\"]",  # Feeder is what the hay is fed in.
+    "by": "Literal[\"buskirk\", \"oklahoma\", \"bell\"]",  # By is whose trial it is.
+    "waste": "Quantity",  # Waste is the share of what is hauled.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForageFeederRow.__doc__ = "FeederRow is a row of the table of waste at feeding."
+
+ForageWastedHay = TypedDict("ForageWastedHay", {
+    "each_kg": "Quantity",  # Each is the hay wasted of one bale, as it lies.
+    "cost": "str",  # Cost is what that cost.
+    "all_kg": "Quantity",  # All is the hay wasted of all bales.
+    "total": "str",  # Total is what all of it cost.
+}, total=False)
+ForageWastedHay.__doc__ = "WastedHay is hay wasted at a feeder and what it cost."
+
+ForageFertility = TypedDict("ForageFertility", {
+    "nitrogen_kg": "Quantity",  # Nitrogen, Phosphorus and Potassium are the masses as the source tells them.
+    "phosphorus_kg": "Quantity",
+    "potassium_kg": "Quantity",
+    "worth": "str",  # Worth is the sum of their prices.
+}, total=False)
+ForageFertility.__doc__ = "Fertility is what hay brings to the ground it is fed on, and what it is worth."
+
+ForageBloatPlant = TypedDict("ForageBloatPlant", {
+    "plant": "str",  # Plant is the plant, lower case with hyphens.
+    "tendency": "Literal[\"none\", \"possible\", \"moderate\", \"high\"]",  # Tendency is how ready it is to bloat stock.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForageBloatPlant.__doc__ = "BloatPlant is a row of the table of plants that bloat and that do not."
+
+ForageHeightRow = TypedDict("ForageHeightRow", {
+    "crop": "str",  # Crop is what is grazed, for Scotland by which stock, lower case with hyphens.
+    "by": "Literal[\"georgia\", \"luling\", \"maine\", \"tennessee\", \"washington\", \"scotland\", \"middle park\", \"cornell\"]",  # By is whose figure it is.
+    "begin": "Span",  # Begin is the height at which stock go in.
+    "end": "Span",  # End is the height at which they come out.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForageHeightRow.__doc__ = "HeightRow is a row of the table of heights, mean ruler height of the stand."
+
+ForageYieldRow = TypedDict("ForageYieldRow", {
+    "crop": "str",  # Crop is the crop, lower case with hyphens.
+    "low": "Quantity",  # Low, Middle and High are the printed yields; where print has two, the middle is half way between them.
+    "middle": "Quantity",
+    "high": "Quantity",
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForageYieldRow.__doc__ = "YieldRow is a row of the table of yields a year."
+
+ForageNitrateStep = TypedDict("ForageNitrateStep", {
+    "scale": "Literal[\"clemson\", \"dairyland\", \"servitech\", \"oklahoma\", \"manitoba\"]",  # Scale is the scale that the row is of.
+    "form": "Literal[\"nitrogen\", \"ion\", \"potassium\"]",  # Form is the form in which the scale tells nitrate.
+    "from": "Quantity",  # From is the lowest amount of the class, in that form.
+    "level": "Literal[\"safe\", \"pregnant limited\", \"limited\", \"pregnant none\", \"toxic\", \"normal\", \"above normal\", \"very low\", \"low\", \"medium\", \"high\", \"very high\", \"extreme\", \"moderately safe\", \"dangerous\"]",  # Level is the class.
+    "told": "bool",  # Told says whether the scale tells the shares of the ration that follow; where it does not, they are 0 and mean nothing.
+    "pregnant": "Span",  # Pregnant is the largest share of the ration's dry matter for pregnant stock.
+    "others": "Span",  # Others is the largest share for stock that is not pregnant.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForageNitrateStep.__doc__ = "NitrateStep is a row of the scales of nitrate in feed."
+
 ForagePasture = TypedDict("ForagePasture", {
     "name": "str",  # lower case with hyphens
     "density_fair": "Span",  # Dry matter per area for each unit of ruler height above the stubble, by condition of the stand. A zero span is not published: see Density.
@@ -274,9 +423,260 @@ ForagePasture = TypedDict("ForagePasture", {
     "key_months_mark": "str",
     "holds_legume": "bool",  # HoldsLegume tells that figures of the row are printed for a stand with a legume in it.
     "legume": "Quantity",  # Legume is the share of legume in the stand; 0 is "not said". No source of the rows says it, so look at the stand: above half of it, see BloatRisk.
+    "may_bloat": "bool",  # MayBloat tells that the row holds a legume, which may be one that bloats: see BloatRisk and BloatOf.
+    "prussic_acid": "bool",  # PrussicAcid tells that the row makes prussic acid: see PrussicRisk.
+    "endophyte": "bool",  # Endophyte tells that the row may carry the toxic fungus of tall fescue: see EndophyteLoss.
+    "danger_source": "str",  # Key of SOURCES.md of what stock are in danger of on the row; none where print tells of nothing, which is not "safe".
     "note": "str",  # Note tells what was chosen where print leaves it open.
 }, total=False)
 ForagePasture.__doc__ = "Pasture is a row of figures of one kind of pasture. Each group of figures has its source key and its mark beside it. A user's own row is filled in the same way."
+
+ForagePlateEquation = TypedDict("ForagePlateEquation", {
+    "name": "str",  # Name of the row, lower case with hyphens.
+    "slope": "Quantity",  # Slope is dry matter for each unit of compressed height.
+    "above": "Quantity",  # Above is the height from which the slope counts, where the source says so.
+    "deviation": "Quantity",  # Deviation is the residual standard deviation of single places, 0 where it is not printed.
+    "fit": "float",  # Fit is the printed r², 0 where it is not.
+    "where": "str",  # Where and when it was measured.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figures were come by.
+}, total=False)
+ForagePlateEquation.__doc__ = "PlateEquation is a row of the table of published plate-meter slopes."
+
+ForagePrussicHeightRow = TypedDict("ForagePrussicHeightRow", {
+    "crop": "Literal[\"sudangrass\", \"sorghum\", \"sorghum sudangrass\"]",  # Crop is the crop.
+    "by": "Literal[\"nebraska\", \"illinois\", \"kansas\", \"press\", \"dairy\", \"drovers\"]",  # By is whose figure it is.
+    "height": "Span",  # Height is the least height of the stand.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForagePrussicHeightRow.__doc__ = "PrussicHeightRow is a row of the least heights for grazing."
+
+ForagePrussicWaitRow = TypedDict("ForagePrussicWaitRow", {
+    "frost": "Literal[\"light\", \"killing\"]",  # Frost is what the frost did.
+    "by": "Literal[\"nebraska\", \"illinois\", \"kansas\", \"press\", \"dairy\", \"drovers\"]",  # By is whose figure it is.
+    "wait": "Span",  # Wait is the days from the frost to grazing.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForagePrussicWaitRow.__doc__ = "PrussicWaitRow is a row of the days to wait after a frost."
+
+ForageForageRow = TypedDict("ForageForageRow", {
+    "forage": "str",  # Forage is the forage with its stage, lower case with hyphens.
+    "figure": "Literal[\"protein\", \"neutral fibre\", \"acid fibre\", \"nutrients\", \"digestible\"]",  # Figure is what is told of it.
+    "share": "Span",  # Share is the printed span; both ends are the limit where print says over or under.
+    "bound": "Literal[\"within\", \"over\", \"under\"]",  # Bound is how the span is meant.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForageForageRow.__doc__ = "ForageRow is a row of the table of quality by forage and stage."
+
+ForageGradeStep = TypedDict("ForageGradeStep", {
+    "figure": "Literal[\"feed value\", \"acid fibre\", \"neutral fibre\", \"nutrients\", \"protein\", \"grass protein\"]",  # Figure is the figure that the grade is read from.
+    "limit": "float",  # Limit is the worst value of the grade: the lowest, or for fibre the highest.
+    "grade": "Literal[\"supreme\", \"premium\", \"good\", \"fair\", \"utility\", \"low\"]",  # Grade is the grade.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForageGradeStep.__doc__ = "GradeStep is a row of the grades of hay."
+
+ForagePastureGrade = TypedDict("ForagePastureGrade", {
+    "name": "str",  # Name is the class.
+    "green": "Quantity",  # Green is the digestibility of what is green.
+    "dead": "Quantity",  # Dead is the digestibility of what is dead.
+    "legume": "Quantity",  # Legume is the share of legume; for low at most that.
+    "share": "Quantity",  # Share is the share of dead herbage; for low up to that.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForagePastureGrade.__doc__ = "PastureGrade is a row of classes of pasture by digestibility."
+
+ForageHeightReadings = TypedDict("ForageHeightReadings", {
+    "readings": "int",  # readings counted
+    "gaps": "int",  # readings left out for want of a number
+    "mean_m": "Quantity",  # Mean of the readings.
+    "deviation_m": "Quantity",  # Deviation is the standard deviation of single readings.
+    "error_m": "Quantity",  # Error is the standard error of the mean.
+    "low_m": "Quantity",  # Low and High are the ends of the confidence interval of the mean. Low may be below nothing where readings are few and far apart: take more.
+    "high_m": "Quantity",
+    "variation": "Quantity",  # Variation is the standard deviation as a share of the mean, for ReadingsNeeded; 0 where all readings are alike.
+}, total=False)
+ForageHeightReadings.__doc__ = "HeightReadings is what a walk with a ruler tells: the mean of its readings and how far the true mean may be from it."
+
+ForagePlateReadings = TypedDict("ForagePlateReadings", {
+    "readings": "int",  # readings counted
+    "gaps": "int",  # readings left out for want of a number
+    "mean_m": "Quantity",  # Mean of the readings.
+    "deviation_m": "Quantity",  # Deviation is the standard deviation of single readings.
+    "error_m": "Quantity",  # Error is the standard error of the mean.
+    "low_m": "Quantity",  # Low and High are the ends of the confidence interval of the mean.
+    "high_m": "Quantity",
+    "variation": "Quantity",  # Variation is the standard deviation as a share of the mean, for ReadingsNeeded; 0 where all readings are alike.
+}, total=False)
+ForagePlateReadings.__doc__ = "PlateReadings is HeightReadings for heights under a plate."
+
+ForageYieldReadings = TypedDict("ForageYieldReadings", {
+    "readings": "int",  # samples counted
+    "gaps": "int",  # samples left out for want of a number
+    "mean_kg_m2": "Quantity",  # Mean of the samples.
+    "deviation_kg_m2": "Quantity",  # Deviation is the standard deviation of single samples.
+    "error_kg_m2": "Quantity",  # Error is the standard error of the mean.
+    "low_kg_m2": "Quantity",  # Low and High are the ends of the confidence interval of the mean.
+    "high_kg_m2": "Quantity",
+    "variation": "Quantity",  # Variation is the standard deviation as a share of the mean, for ReadingsNeeded; 0 where all readings are alike.
+}, total=False)
+ForageYieldReadings.__doc__ = "YieldReadings is HeightReadings for clipped samples."
+
+ForageRestRow = TypedDict("ForageRestRow", {
+    "situation": "str",  # Situation is the plant or the place, lower case with hyphens.
+    "season": "Literal[\"spring\", \"summer\", \"autumn\", \"winter\", \"all year\"]",  # Season that the figure is for.
+    "rest": "Span",  # Rest is the printed span.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figures were come by.
+    "note": "str",  # Note tells what the figure is, where it is not a span of rest plainly.
+}, total=False)
+ForageRestRow.__doc__ = "RestRow is a row of the table of printed rests."
+
+ForageGrowthCurve = TypedDict("ForageGrowthCurve", {
+    "name": "str",  # Name of the row, lower case with hyphens.
+    "shares": "List[Quantity]",  # Shares of the year's growth, January first, as printed.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figures were come by.
+    "note": "str",  # Note tells what the row does not say of itself.
+}, total=False)
+ForageGrowthCurve.__doc__ = "GrowthCurve is a row of shares of the year's growth by month."
+
+ForageSeasonCurve = TypedDict("ForageSeasonCurve", {
+    "place": "str",  # Place where it was measured, lower case with hyphens.
+    "winter": "Quantity",  # Winter, Spring, Summer and Autumn are shares of the year's growth.
+    "spring": "Quantity",
+    "summer": "Quantity",
+    "autumn": "Quantity",
+    "annual": "Quantity",  # Annual is the year's growth, 0 where it is not printed with the shares.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figures were come by.
+}, total=False)
+ForageSeasonCurve.__doc__ = "SeasonCurve is a row of shares of the year's growth by season."
+
+ForageGrowthRow = TypedDict("ForageGrowthRow", {
+    "place": "str",  # Place and year, lower case with hyphens.
+    "when": "str",  # When, in words, lower case with hyphens.
+    "growth": "Quantity",  # Growth is the mean daily growth.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForageGrowthRow.__doc__ = "GrowthRow is a row of measured daily growth."
+
+ForageResponseRow = TypedDict("ForageResponseRow", {
+    "by": "Literal[\"iowa wet\", \"iowa dry\", \"wisconsin less\", \"wisconsin more\", \"kentucky\", \"oklahoma\"]",  # By is whose figure it is.
+    "response": "Span",  # Response is dry matter for each equal mass of nitrogen.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+ForageResponseRow.__doc__ = "ResponseRow is a row of the table of responses to nitrogen."
+
+ForageUseRow = TypedDict("ForageUseRow", {
+    "system": "Literal[\"continuous\", \"slow\", \"moderate\", \"strip\", \"hay\", \"silage\", \"green chop\", \"range growing\", \"range dormant\", \"browse\"]",  # System of use.
+    "by": "Literal[\"georgia\", \"britain\", \"cornell\", \"mississippi\", \"maine\", \"texas range\", \"bryan\", \"noble\", \"australia\", \"north dakota\", \"south dakota\", \"queensland\"]",  # By is whose figure it is.
+    "share": "Span",  # Share is the printed span.
+    "of": "str",  # Of tells what the share is of.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figures were come by.
+    "note": "str",  # Note tells what the figure is besides.
+}, total=False)
+ForageUseRow.__doc__ = "UseRow is a row of the table of shares used."
+
+RainfallBucket = TypedDict("RainfallBucket", {
+    "holds": "Quantity",  # Holds is what it holds when full (RootZoneWater).
+    "start": "Quantity",  # Start is what is in it before the first step.
+    "rule": "Literal[\"plain\", \"stress\", \"exponential\"]",  # Rule is how plants draw on it.
+    "easy": "Quantity",  # Easy is the share of it that plants take up without shortage; for the rule of stress alone, and 0 otherwise.
+}, total=False)
+RainfallBucket.__doc__ = "Bucket is the water store of the root zone."
+
+RainfallBalanceStep = TypedDict("RainfallBalanceStep", {
+    "rain": "Quantity",  # Rain is what fell, with water given.
+    "demand": "Quantity",  # Demand is what the plants would have used with water enough.
+    "actual": "Quantity",  # Actual is what they used.
+    "short": "Quantity",  # Short is what they lacked: demand less actual.
+    "drained": "Quantity",  # Drained is what the soil could not hold: it ran off or sank away.
+    "store": "Quantity",  # Store is what is in the soil at the end.
+    "deficit": "Quantity",  # Deficit is what the soil is short of full at the end (GroundFor).
+}, total=False)
+RainfallBalanceStep.__doc__ = "BalanceStep is a day or a month of a water balance."
+
+RainfallClassRow = TypedDict("RainfallClassRow", {
+    "scheme": "Literal[\"index\", \"index older\", \"monitor index\", \"monitor palmer\", \"monitor whole\", \"monitor bounds\", \"decile pairs\", \"decile split\", \"percent of year\"]",  # Scheme is whose table it is.
+    "name": "str",  # Name is the class, lower case.
+    "low": "float",  # Low is the lowest number of the class, as printed; without meaning where LowOpen.
+    "high": "float",  # High is the highest number of the class, as printed; without meaning where HighOpen.
+    "lowOpen": "bool",  # LowOpen tells that the class has no lower end.
+    "highOpen": "bool",  # HighOpen tells that the class has no upper end.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallClassRow.__doc__ = "ClassRow is a row of the table of RainClass."
+
+RainfallCropRow = TypedDict("RainfallCropRow", {
+    "crop": "str",  # Crop is the crop and how it is used, lower case with hyphens.
+    "initial": "float",  # Initial is the coefficient of the initial stage, 0 where none is printed.
+    "mid_low": "float",  # MidLow is the lower printed coefficient of full cover.
+    "mid_high": "float",  # MidHigh is the higher printed coefficient of full cover.
+    "late": "float",  # Late is the coefficient of the end of the season, 0 where none is printed.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallCropRow.__doc__ = "CropRow is a row of the table of crop coefficients."
+
+RainfallRainFit = TypedDict("RainfallRainFit", {
+    "shape": "float",  # alpha
+    "scale": "Quantity",  # beta
+    "dry": "Quantity",  # of the record without rain
+}, total=False)
+RainfallRainFit.__doc__ = "RainFit is a gamma distribution of rain, with the share of times without any."
+
+RainfallMonthlyIndex = TypedDict("RainfallMonthlyIndex", {
+    "year": "int",  # of the last month
+    "month": "int",  # the last month
+    "rain": "Quantity",  # of all the months
+    "index": "float",  # the index
+    "bounded": "bool",  # Bounded tells that the chance is nearer to 0 or 1 than a number can tell, and that the index is at its bound.
+}, total=False)
+RainfallMonthlyIndex.__doc__ = "MonthlyIndex is the standardized precipitation index of the months that end with one."
+
+RainfallCropUseRow = TypedDict("RainfallCropUseRow", {
+    "crop": "str",  # Crop is the crop and the place, lower case with hyphens.
+    "use": "Span",  # Use is the printed span.
+    "root": "Quantity",  # Root is the depth of the roots, 0 where none is printed.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallCropUseRow.__doc__ = "CropUseRow is a row of the table of water that crops use in the season."
+
+RainfallPassRow = TypedDict("RainfallPassRow", {
+    "name": "str",  # Name is lower case with hyphens.
+    "water": "Span",  # Water is rain and irrigation, as a printed span; 0 where it is not printed.
+    "passes": "Span",  # Passes is the grazings or cuts in the year.
+    "text": "str",  # Text is the circumstances.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallPassRow.__doc__ = "PassRow is what was seen somewhere of water and grazings or cuts."
+
+RainfallWaterUseRow = TypedDict("RainfallWaterUseRow", {
+    "name": "str",  # Name is crop and place, lower case with hyphens.
+    "water": "str",  # Water is which water is counted.
+    "use": "Span",  # Use is the printed span.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallWaterUseRow.__doc__ = "WaterUseRow is a row of the table of WaterUse."
+
+RainfallDailyRain = TypedDict("RainfallDailyRain", {
+    "date": "str",  # the day
+    "rain": "Quantity",  # fallen on it
+}, total=False)
+RainfallDailyRain.__doc__ = "DailyRain is the rain of one day."
 
 RainfallMonthlyRain = TypedDict("RainfallMonthlyRain", {
     "year": "int",  # calendar year
@@ -284,6 +684,158 @@ RainfallMonthlyRain = TypedDict("RainfallMonthlyRain", {
     "rain": "Quantity",  # fallen in the month
 }, total=False)
 RainfallMonthlyRain.__doc__ = "MonthlyRain is the rain of one calendar month."
+
+RainfallYearRain = TypedDict("RainfallYearRain", {
+    "year": "int",  # the year in which it began
+    "rain": "Quantity",  # fallen in it
+}, total=False)
+RainfallYearRain.__doc__ = "YearRain is the rain of the same part of one year."
+
+RainfallCurveRow = TypedDict("RainfallCurveRow", {
+    "cover": "str",  # Cover is the cover of the land, lower case with hyphens.
+    "condition": "Literal[\"poor\", \"fair\", \"good\"]",  # Condition is how well the land is covered.
+    "a": "float",  # A is the number on soil of group A, 0 where none is printed.
+    "b": "float",  # B is the number on soil of group B.
+    "c": "float",  # C is the number on soil of group C.
+    "d": "float",  # D is the number on soil of group D.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallCurveRow.__doc__ = "CurveRow is a row of the table of curve numbers."
+
+RainfallDailyWeather = TypedDict("RainfallDailyWeather", {
+    "date": "str",  # Date is the day.
+    "rain": "Quantity",  # Rain is what fell.
+    "high": "Quantity",  # High is the highest temperature.
+    "low": "Quantity",  # Low is the lowest temperature.
+}, total=False)
+RainfallDailyWeather.__doc__ = "DailyWeather is the weather of a day. What was not measured is not a number."
+
+RainfallTargetRow = TypedDict("RainfallTargetRow", {
+    "rule": "str",  # Rule names what the sum tells, lower case with hyphens.
+    "base": "Quantity",  # Base is what warmth is counted over.
+    "sum": "Span",  # Sum is the printed span of the sum.
+    "begins": "str",  # Begins tells in words when the count begins.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallTargetRow.__doc__ = "TargetRow is a row of the printed sums of warmth."
+
+RainfallGrowingSeason = TypedDict("RainfallGrowingSeason", {
+    "start": "str",  # Start is the first of the days in a row that are warm.
+    "end": "str",  # End is the first of the days in a row that are cold, or the day after the span where no such days came.
+    "ended": "bool",  # Ended tells that they came.
+    "length_days": "Quantity",  # Length is the days from start to end.
+}, total=False)
+RainfallGrowingSeason.__doc__ = "GrowingSeason is a season by the temperature."
+
+RainfallFrostYear = TypedDict("RainfallFrostYear", {
+    "turn": "str",  # Turn is the first day of the summer month that parts spring from autumn.
+    "last_spring": "str",  # LastSpring is the last day of frost in the half year before the turn.
+    "spring": "bool",  # Spring tells that there was one.
+    "first_autumn": "str",  # FirstAutumn is the first day of frost in the half year from the turn on.
+    "autumn": "bool",  # Autumn tells that there was one.
+}, total=False)
+RainfallFrostYear.__doc__ = "FrostYear is the frosts around one summer."
+
+RainfallGrownRow = TypedDict("RainfallGrownRow", {
+    "place": "str",  # Place is lower case with hyphens.
+    "month": "int",  # Month on whose first day it is, from 1.
+    "grown": "Span",  # Grown is the share of the year's forage made by then, as a printed span.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallGrownRow.__doc__ = "GrownRow is a row of the table of GrownShare."
+
+RainfallCriticalMonth = TypedDict("RainfallCriticalMonth", {
+    "place": "str",  # Place is lower case with hyphens.
+    "first": "int",  # First of the months, from 1.
+    "last": "int",  # Last of the months.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallCriticalMonth.__doc__ = "CriticalMonth is the months whose rain decides the forage of a place."
+
+RainfallSoilRow = TypedDict("RainfallSoilRow", {
+    "texture": "str",  # Texture is the texture of the soil, lower case with hyphens.
+    "by": "Literal[\"california\", \"wyoming\", \"nebraska\"]",  # By is whose figure it is.
+    "holds": "Span",  # Holds is the printed span of available water.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallSoilRow.__doc__ = "SoilRow is a row of the table of water that soils hold for plants."
+
+RainfallDryMonths = TypedDict("RainfallDryMonths", {
+    "year": "int",  # of its first month
+    "month": "int",  # its first month
+    "months": "int",  # how many
+    "rain": "Quantity",  # fallen in the run
+    "normal": "Quantity",  # of the same months
+}, total=False)
+RainfallDryMonths.__doc__ = "DryMonths is a run of months in which less than some share of normal fell."
+
+RainfallDryDays = TypedDict("RainfallDryDays", {
+    "first": "str",  # its first day
+    "days": "int",  # how many
+    "rain": "Quantity",  # fallen in the run
+}, total=False)
+RainfallDryDays.__doc__ = "DryDays is a run of days with little or no rain."
+
+RainfallTrigger = TypedDict("RainfallTrigger", {
+    "name": "str",  # Name is lower case with hyphens.
+    "month": "int",  # Month of the date on which to look, from 1.
+    "day": "int",  # Day of the date.
+    "since": "int",  # Since is the month from whose first day the rain counts.
+    "below": "Quantity",  # Below is the share of normal under which to act.
+    "cut": "Span",  # Cut is by how much less forage or stock is printed; 0 where print has no figure.
+    "act": "str",  # Act is what to do.
+    "place": "str",  # Place is the country that it was printed for.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallTrigger.__doc__ = "Trigger is a printed rule for a date: if by then less than some share of the normal rain has fallen, act."
+
+RainfallDroughtRule = TypedDict("RainfallDroughtRule", {
+    "name": "str",  # Name is lower case with hyphens.
+    "when": "str",  # When is in which case it holds.
+    "cut": "Span",  # Cut is by how much less forage or stock is printed; 0 where print has no figure.
+    "act": "str",  # Act is what to do, or to expect.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallDroughtRule.__doc__ = "DroughtRule is a printed rule for drought that no sum of rain by a date decides."
+
+RainfallSale = TypedDict("RainfallSale", {
+    "by": "str",  # By is whose order it is, lower case.
+    "rank": "int",  # Rank is the place in that order, from 1; stock of one rank goes together.
+    "stock": "str",  # Stock is which animals.
+    "source": "str",  # Source is a key of SOURCES.md.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+RainfallSale.__doc__ = "Sale is a row of the order in which stock is sold in a drought."
+
+RainfallTriggerReading = TypedDict("RainfallTriggerReading", {
+    "trigger": "str",  # its name in Triggers
+    "date": "str",  # on which one looks
+    "through": "str",  # the last day that is counted
+    "rain": "Quantity",  # fallen since the trigger's first month
+    "normal": "Quantity",  # of the same months
+    "share": "Quantity",  # rain over normal
+    "met": "bool",  # it is below the trigger's share
+}, total=False)
+RainfallTriggerReading.__doc__ = "TriggerReading is a trigger held against a record."
+
+RainfallDroughtStep = TypedDict("RainfallDroughtStep", {
+    "date": "str",  # when to look
+    "since": "str",  # the day from which the rain counts
+    "normal": "Quantity",  # from then to the evening before the date
+    "below": "Quantity",  # the share of it under which to act
+    "figure": "Quantity",  # act if less than this has fallen
+    "cut": "Span",  # by how much less forage or stock; 0 where print has no figure
+    "act": "str",  # what to do
+    "source": "str",  # a key of SOURCES.md
+}, total=False)
+RainfallDroughtStep.__doc__ = "DroughtStep is a date of a drought plan."
 
 GrazingAnswers = TypedDict("GrazingAnswers", {
     "today": "str",  # the day the plan begins
@@ -301,6 +853,27 @@ GrazingStockAnswer = TypedDict("GrazingStockAnswer", {
     "head": "float",
 }, total=False)
 GrazingStockAnswer.__doc__ = "StockAnswer is one kind of stock."
+
+GrazingShortage = TypedDict("GrazingShortage", {
+    "action": "Literal[\"enough\", \"long\", \"watch\", \"decide\"]",  # Action is what to do.
+    "out": "str",  # Out is the day on which the grass is down to what is to be left; the last day of the season where it lasts.
+    "decide": "str",  # Decide is the last day on which a decision still takes effect before Out.
+    "short_days": "Quantity",  # Short is the time for which feed is missing.
+    "missing_kg_m2": "Quantity",  # Missing is the feed that is missing in that time, per area.
+    "spare_kg_m2": "Quantity",  # Spare is what stands above what is to be left on the last day, per area.
+}, total=False)
+GrazingShortage.__doc__ = "Shortage is what ShortOfFeed tells."
+
+GrazingGrassToday = TypedDict("GrazingGrassToday", {
+    "today": "str",  # Today is the day of the measurement.
+    "end": "str",  # End is the last day for which the grass is to last.
+    "mass_kg_m2": "Quantity",  # Mass is the dry matter standing now, average of the land.
+    "leave_kg_m2": "Quantity",  # Leave is the dry matter to be left.
+    "growth_kg_m2_day": "Quantity",  # Growth is the average growth expected until the end.
+    "eaten_kg_m2_day": "Quantity",  # Eaten is what the herd eats in a day, spread over the land.
+    "lead_days": "Quantity",  # Lead is the time that a decision takes: to sell stock, to find and haul hay.
+}, total=False)
+GrazingGrassToday.__doc__ = "GrassToday is the state of the grass that ShortOfFeed starts from."
 
 GrazingBudgetMonth = TypedDict("GrazingBudgetMonth", {
     "month": "int",  # 1 is January
@@ -356,6 +929,15 @@ GrazingExpectedBirth = TypedDict("GrazingExpectedBirth", {
     "weaned": "str",  # zero where the document tells no day
 }, total=False)
 GrazingExpectedBirth.__doc__ = "ExpectedBirth is a birth in the document: the days of it, and what the plan reckons with."
+
+GrazingVoltageRow = TypedDict("GrazingVoltageRow", {
+    "stock": "str",  # Stock is the animal in words, lower case with hyphens.
+    "aim": "Literal[\"least\", \"working\", \"most\"]",  # Aim is what the voltage is meant for.
+    "voltage": "Span",  # Voltage is the printed span.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+GrazingVoltageRow.__doc__ = "VoltageRow is a row of the table of FenceVoltage."
 
 GrazingExplanation = TypedDict("GrazingExplanation", {
     "about": "str",  # what is explained, in words
@@ -536,6 +1118,276 @@ GrazingOwnFactor = TypedDict("GrazingOwnFactor", {
 }, total=False)
 GrazingOwnFactor.__doc__ = "OwnFactor multiplies growth by a factor that the user states, such as a gain they expect of rotation or of mixing stock. Print contradicts itself on such gains, so none is built in, and the plan says that the factor is the user's."
 
+GrazingFencePrice = TypedDict("GrazingFencePrice", {
+    "item": "Literal[\"wire\", \"post\", \"moved wire\", \"netting\", \"moved post\", \"energizer\", \"rod\"]",  # what it is
+    "price": "str",  # of one piece or one roll
+    "length": "Quantity",  # of the roll, or of the rod; 0 for what is bought by the piece
+    "years": "float",  # how long it lasts
+    "upkeep": "Quantity",  # maintenance of a year as a share of the price
+}, total=False)
+GrazingFencePrice.__doc__ = "FencePrice is the user's price of an item."
+
+GrazingFenceJob = TypedDict("GrazingFenceJob", {
+    "length": "Quantity",  # of a lane
+    "width": "Quantity",  # of a lane
+    "lanes": "int",  # side by side
+    "wires": "int",  # of the fence that stays, one above the other
+    "spacing": "Quantity",  # from post to post of the fence that stays, at the most
+    "strips": "int",  # strips next to each other that hold animals at one time
+    "spare": "int",  # cross fences more, ready for the next move
+    "moved": "Literal[\"one wire\", \"netting\", \"either\", \"wires\"]",  # one wire, netting or wires
+    "moved_wires": "int",  # of the moved fence; 0 for netting
+    "moved_spacing": "Quantity",  # from post to post of the moved fence; 0 for netting, which has its own
+    "rod_rule": "Literal[\"trade press\", \"utility\"]",  # whose rule of ground rods
+    "interest": "Quantity",  # of a year, on half of the price
+    "prices": "List[GrazingFencePrice]",  # one for each item that the fence needs
+}, total=False)
+GrazingFenceJob.__doc__ = "FenceJob is a fence of equal lanes side by side, with moved fence across them."
+
+GrazingFenceBillLine = TypedDict("GrazingFenceBillLine", {
+    "item": "Literal[\"wire\", \"post\", \"moved wire\", \"netting\", \"moved post\", \"energizer\", \"rod\"]",  # what it is
+    "needed_m": "Quantity",  # length needed; 0 for what is counted
+    "pieces": "float",  # rolls or pieces to buy, whole ones
+    "cost": "str",  # of them
+    "yearly": "GrazingYearlyCost",  # what they cost in a year
+}, total=False)
+GrazingFenceBillLine.__doc__ = "FenceBillLine is one line of a bill."
+
+GrazingFenceBill = TypedDict("GrazingFenceBill", {
+    "fence_m": "Quantity",  # that stays, on the ground
+    "cross_m": "Quantity",  # moved, on the ground
+    "output_j": "Quantity",  # that the energizer should have
+    "rod_m": "Quantity",  # ground rod in the earth, by the rule asked for
+    "lines": "List[GrazingFenceBillLine]",  # what to buy
+    "cost": "str",  # of all lines
+    "year": "str",  # of all lines, in a year
+}, total=False)
+GrazingFenceBill.__doc__ = "FenceBill is what a fence takes and costs."
+
+GrazingFitting = TypedDict("GrazingFitting", {
+    "version": "int",  # 1, the version of this form
+    "units": "Literal[\"metric\", \"US\"]",  # "metric" or "US": the reader's units in the answer's text
+    "goal": "Literal[\"animal units\", \"least hay\", \"margin\"]",  # "animal units" for the most of them, "least hay", or "margin" for the best by your own prices
+    "end": "Literal[\"low\", \"middle\", \"high\"]",  # "low" for hungry stock, "middle" or "high" for modest stock, by the printed spans of intake; middle if left out
+    "land": "List[GrazingFitLand]",  # what grows
+    "stock": "List[GrazingFitClass]",  # what may be kept
+    "carry": "Quantity",  # the share of what a month leaves that can still be eaten in the next, 0 % to below 100 %; 0 % if left out
+    "hay": "GrazingFitHay",  # in store and to be bought
+    "water": "GrazingWater",  # what the source gives
+    "housing": "List[GrazingFitHousing]",  # what has only so much room
+    "needs": "List[GrazingFitNeed]",  # what the family wants at least
+    "note": "str",
+}, total=False)
+GrazingFitting.__doc__ = "Fitting asks which numbers of which stock fit a farm. It is a document of its own beside the farm's: it knows no dates and no heights, and reckons with a year that is like the one before. As JSON its quantities are text with a unit, as a farm's are."
+
+GrazingFitLand = TypedDict("GrazingFitLand", {
+    "id": "str",  # a name of your own, once
+    "area": "Quantity",  # an area above 0
+    "pasture": "Union[str, ForagePasture]",  # the name of a pasture row, or a row of your own; it may be left out where yield and months stand
+    "productivity": "Literal[\"low\", \"medium\", \"high\"]",  # "low", "medium" or "high"; medium if left out
+    "yield": "Quantity",  # dry matter a year, above 0, in place of the row's
+    "months": "List[Quantity]",  # twelve shares of the year's yield, January first, in place of the row's
+    "use": "Quantity",  # the share of what grows that is eaten, above 0 % and up to 100 %
+    "forbs": "Quantity",  # the share of the yield that is legumes and other herbs, 0 % to 100 %; 0 % if left out
+    "browse": "Quantity",  # the share of the yield that is leaves and twigs, 0 % to 100 %; 0 % if left out
+    "note": "str",
+}, total=False)
+GrazingFitLand.__doc__ = "FitLand is land, and what grows on it for whom. Of the year's dry matter the user tells the shares that are forbs and browse; the rest is grass. Legumes count with the forbs, as in the printed diets: a sward with a third of clover is a third forbs. No source tells the shares of a place, so look: part the ground into patches, guess each patch's share of the bulk, and take shrubs that are eaten less of as land of their own with a use of their own."
+
+GrazingFitClass = TypedDict("GrazingFitClass", {
+    "id": "str",  # a name of your own, once; the name of the class if left out
+    "class": "Union[str, HerdClass]",  # the name of a stock class, or a row of your own
+    "weight": "Quantity",  # the live weight of one animal, above 0, in place of the class's
+    "stage": "Literal[\"dry\", \"late gestation\", \"lactating\", \"growing\", \"laying\"]",  # a stage that the class has, all year, where no birth is given
+    "birth": "int",  # the month of birth, 1 to 12: in milk from it on, in late gestation the month before where the class has a figure for it
+    "weaned": "int",  # the first month, 1 to 12, in which there is no milk, with birth
+    "months": "List[int]",  # the months, 1 to 12, in which it is on the farm; all twelve if left out
+    "eats": "Literal[\"printed\", \"up to printed\", \"own\", \"anything\"]",  # "printed" for the printed diet of its kind, "up to printed" for no more forbs and browse than that and grass for the rest, "own" for a diet of your own, "anything" for what stands
+    "diet": "GrazingFitOwnDiet",  # spans of your own, where it eats "own"
+    "least": "float",  # the fewest head, 0 or more
+    "most": "float",  # the most head, not below the fewest
+    "margin": "str",  # what one head brings in a year less what it costs, hay apart, such as "85 USD"; it may be below 0
+    "drinks": "Quantity",  # water a day for one head, above 0, in place of the class's figure
+    "note": "str",
+}, total=False)
+GrazingFitClass.__doc__ = "FitClass is stock that may be kept."
+
+GrazingFitOwnDiet = TypedDict("GrazingFitOwnDiet", {
+    "grass": "Span",  # low and high, 0 % to 100 %
+    "forbs": "Span",  # low and high, 0 % to 100 %
+    "browse": "Span",  # low and high, 0 % to 100 %
+    "note": "str",
+}, total=False)
+GrazingFitOwnDiet.__doc__ = "FitOwnDiet is a diet of the user's own: how much of what is grazed may be of each class of plants."
+
+GrazingFitHay = TypedDict("GrazingFitHay", {
+    "store": "Quantity",  # hay that there is each year, as it lies, 0 or more
+    "buy": "Quantity",  # the most hay that may be bought in a year, as it lies; none if left out
+    "price": "str",  # money for a mass, such as "180 USD/t", where hay may be bought
+    "dry_matter": "Quantity",  # the dry matter of the hay, above 0 % and up to 100 %; 90 % if left out
+    "waste": "Quantity",  # the share of the hay that is wasted, 0 % to below 100 %
+    "note": "str",
+}, total=False)
+GrazingFitHay.__doc__ = "FitHay is the hay of a year."
+
+GrazingFitHousing = TypedDict("GrazingFitHousing", {
+    "id": "str",  # a name of your own, once
+    "room": "float",  # how much there is of it, 0 or more
+    "takes": "Dict[str, float]",  # by the id of stock, how much of it one head takes, above 0
+    "unit": "str",  # what it is counted in, such as "places"
+    "note": "str",
+}, total=False)
+GrazingFitHousing.__doc__ = "FitHousing is anything with only so much room: a barn, a milking parlour, the hours of a day."
+
+GrazingFitNeed = TypedDict("GrazingFitNeed", {
+    "id": "str",  # a name of your own, once
+    "least": "float",  # how much of it is wanted, above 0
+    "gives": "Dict[str, float]",  # by the id of stock, how much of it one head gives, above 0
+    "unit": "str",  # what it is counted in, such as "kg of milk a day"
+    "note": "str",
+}, total=False)
+GrazingFitNeed.__doc__ = "FitNeed is something that the family wants at least so much of: milk, eggs, wool, animals to look at."
+
+GrazingFitted = TypedDict("GrazingFitted", {
+    "goal": "Literal[\"animal units\", \"least hay\", \"margin\"]",  # the document's
+    "fits": "bool",  # false: the rules contradict one another
+    "clash": "List[GrazingFitRule]",  # of these, leave out any one and the rest go together
+    "relaxed": "GrazingFitHerd",  # with parts of animals allowed: no herd is better
+    "whole": "GrazingFitHerd",  # the best herd of whole animals that was found
+    "found": "bool",  # false: no herd of whole animals was found
+    "proved": "bool",  # no herd of whole animals is better, or there is none; false: the search was ended
+    "binds": "List[GrazingFitBind]",  # what holds the relaxed herd down, what gains most first
+    "months": "List[GrazingFitMonth]",  # of the herd of whole animals
+    "spans": "List[GrazingFitSpan]",  # the relaxed herd at each end of the printed intake
+    "english": "str",  # the same in one paragraph
+}, total=False)
+GrazingFitted.__doc__ = "Fitted is which stock fits. Where nothing does, Clash names the rules that contradict one another, and the rest is empty."
+
+GrazingFitHerd = TypedDict("GrazingFitHerd", {
+    "head": "List[GrazingFitHead]",  # of each stock, in the document's order
+    "animal_units": "Quantity",  # by weight ÷ 1,000 lb
+    "hay_kg": "Quantity",  # fed, with waste, as it lies
+    "hay_bought_kg": "Quantity",  # of that, beyond the store
+    "hay_cost": "str",  # of what is bought; nothing without a price
+    "margin": "str",  # the stock's margins less that cost; nothing without margins
+    "value": "float",  # by the goal: animal units, kg of hay, or money
+}, total=False)
+GrazingFitHerd.__doc__ = "FitHerd is a herd and what comes of it in a year."
+
+GrazingFitHead = TypedDict("GrazingFitHead", {
+    "id": "str",  # the stock's id
+    "head": "float",  # how many; a part of an animal where parts are allowed
+}, total=False)
+GrazingFitHead.__doc__ = "FitHead is how many of one stock."
+
+GrazingFitRule = TypedDict("GrazingFitRule", {
+    "kind": "Literal[\"growth\", \"hay\", \"buying\", \"water\", \"housing\", \"need\", \"most\", \"least\", \"land\"]",  # its sort
+    "id": "str",  # of the stock, housing, need or land; the class of plants of growth; else empty
+    "months": "List[int]",  # the months that it is of, 1 to 12; none: the year
+    "english": "str",  # in words
+}, total=False)
+GrazingFitRule.__doc__ = "FitRule is one rule of the question."
+
+GrazingFitBind = TypedDict("GrazingFitBind", {
+    "rule": "GrazingFitRule",  # which
+    "price": "float",  # what each one more gains at the most, in the goal's unit for each kg, m³ of water a day, m² of land, head or place
+    "more": "float",  # how much more was tried, in the same unit
+    "gain": "float",  # what the goal gained by it
+    "changes": "List[GrazingFitHead]",  # of the relaxed herd by it
+    "english": "str",  # in words
+}, total=False)
+GrazingFitBind.__doc__ = "FitBind is a rule that holds the relaxed herd down: with more of it alone the herd would be better."
+
+GrazingFitMonth = TypedDict("GrazingFitMonth", {
+    "month": "int",  # 1 to 12
+    "grass": "GrazingFitFeed",  # grasses
+    "forbs": "GrazingFitFeed",  # legumes and other herbs
+    "browse": "GrazingFitFeed",  # leaves and twigs
+    "wanted_kg": "Quantity",  # by all stock
+    "hay_dry_kg": "Quantity",  # eaten as hay
+}, total=False)
+GrazingFitMonth.__doc__ = "FitMonth is a month of a year with the herd of whole animals."
+
+GrazingFitFeed = TypedDict("GrazingFitFeed", {
+    "supply_kg": "Quantity",  # grown and eatable, with what the month before has left
+    "eaten_kg": "Quantity",  # by all stock
+    "left_kg": "Quantity",  # not eaten
+}, total=False)
+GrazingFitFeed.__doc__ = "FitFeed is one class of plants in a month. Where stock may choose, what they take of each class is one way among several."
+
+GrazingFitSpan = TypedDict("GrazingFitSpan", {
+    "end": "Literal[\"low\", \"middle\", \"high\"]",  # low: hungry stock
+    "fits": "bool",  # false: the rules contradict one another
+    "value": "float",  # by the goal
+    "head": "List[GrazingFitHead]",  # of each stock
+}, total=False)
+GrazingFitSpan.__doc__ = "FitSpan is the relaxed herd at one end of the printed spans of intake."
+
+GrazingYearlyCost = TypedDict("GrazingYearlyCost", {
+    "depreciation": "str",  # first cost over the years it lasts
+    "interest": "str",  # on half of the first cost, the mean of what is tied up
+    "maintenance": "str",  # a share of the first cost
+    "total": "str",  # the three together
+}, total=False)
+GrazingYearlyCost.__doc__ = "YearlyCost is what something that lasts costs in a year."
+
+GrazingFenceLifeRow = TypedDict("GrazingFenceLifeRow", {
+    "kind": "str",  # Kind is the fence or part, lower case with hyphens.
+    "years": "float",  # Years is how long it lasts.
+    "maintenance": "Quantity",  # Maintenance is the yearly upkeep as a share of the first cost; 0 where print gives none so.
+    "printed": "str",  # Printed is what print gives of its cost, in words, with the year.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+GrazingFenceLifeRow.__doc__ = "FenceLifeRow is how long a kind of fence lasts and what upkeep it takes, and what print gives for its cost."
+
+GrazingExtraDays = TypedDict("GrazingExtraDays", {
+    "feed": "str",  # what is not fed meanwhile
+    "labour": "str",  # of the moves
+    "gain": "str",  # feed less labour
+}, total=False)
+GrazingExtraDays.__doc__ = "ExtraDays is what some more days of grazing bring."
+
+GrazingLoggedMove = TypedDict("GrazingLoggedMove", {
+    "paddock": "str",  # the name in the log
+    "in": "str",  # the day on which they came
+    "out": "str",  # the day on which they left; the same day counts as one
+    "area_m2": "Quantity",  # the land they were on
+    "animals_au": "Quantity",  # the herd in animal units
+}, total=False)
+GrazingLoggedMove.__doc__ = "LoggedMove is one stay in a log of moves."
+
+GrazingLogError = TypedDict("GrazingLogError", {
+    "line": "int",  # of the log, its header being 1; 0 where it is the whole log
+    "column": "str",  # its name, "" for the line
+    "text": "str",  # what stands there
+    "problem": "str",  # what is wrong and what would be right
+}, total=False)
+GrazingLogError.__doc__ = "LogError is something wrong in a log of moves."
+
+GrazingRecordRules = TypedDict("GrazingRecordRules", {
+    "today": "str",  # the day of the question; stays that begin later are left out
+    "demand_kg_day": "Quantity",  # what an animal unit eats in a day, as of herd.UnitDemand
+    "use": "Quantity",  # share of what stood that was eaten
+    "rest_days": "Quantity",  # rest wanted before the next stay
+}, total=False)
+GrazingRecordRules.__doc__ = "RecordRules is what a log of moves is read with."
+
+GrazingPaddockRecord = TypedDict("GrazingPaddockRecord", {
+    "paddock": "str",  # its name
+    "stays": "int",  # stays that had begun
+    "grazed_days": "Quantity",  # days of all stays together
+    "use_aud_m2": "Quantity",  # animal-unit days taken from an area
+    "harvested_kg_m2": "Quantity",  # what was eaten, by the demand
+    "standing_kg_m2": "Quantity",  # what stood in all, by the share eaten
+    "left": "str",  # the day on which the last stay ended
+    "shortest_days": "Quantity",  # the shortest rest between two stays; 0 with one stay
+    "rested_days": "Quantity",  # since the last stay; 0 where they are on it
+    "occupied": "bool",  # they are on it
+    "ready": "str",  # the day on which it has rested enough
+}, total=False)
+GrazingPaddockRecord.__doc__ = "PaddockRecord is what a log tells of one paddock."
+
 GrazingNote = TypedDict("GrazingNote", {
     "code": "str",  # plain words, always the same for one kind of note
     "values": "Dict[str, Any]",  # what the English says, for a program
@@ -706,6 +1558,37 @@ GrazingPlanDay = TypedDict("GrazingPlanDay", {
 }, total=False)
 GrazingPlanDay.__doc__ = "PlanDay is a day of the plan, for pictures."
 
+GrazingWireRow = TypedDict("GrazingWireRow", {
+    "stock": "str",  # Stock is the animal in words, lower case with hyphens.
+    "line": "Literal[\"boundary\", \"interior\"]",  # Line is where the fence stands.
+    "wires": "Span",  # Wires is the printed span of wires, one above the other.
+    "when": "str",  # When says what kind of wire it is and what goes with it.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+GrazingWireRow.__doc__ = "WireRow is a row of the table of Wires."
+
+GrazingInitialRateRow = TypedDict("GrazingInitialRateRow", {
+    "site": "str",  # Site is the ground: a survey's map unit, a condition class or a trial, lower case with hyphens.
+    "year": "Literal[\"below\", \"normal\", \"above\"]",  # Year is the kind of year; normal where the source names none.
+    "rate": "Span",  # Rate is the printed span of grazing taken from an area in a year.
+    "when": "str",  # When says what the figure holds for.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+GrazingInitialRateRow.__doc__ = "InitialRateRow is a row of the table of InitialRate."
+
+GrazingPlanningRow = TypedDict("GrazingPlanningRow", {
+    "region": "str",  # Region is the place, lower case with hyphens.
+    "stock": "str",  # Stock is the animal in words, lower case with hyphens.
+    "land": "Span",  # Land is the printed span of land for each head.
+    "days": "Quantity",  # Days is how long it is for; 0 where the source does not say.
+    "when": "str",  # When says what the figure holds for.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+GrazingPlanningRow.__doc__ = "PlanningRow is a row of the table of PlanningLand: what advisers of a region reckon with before anything was measured."
+
 GrazingSetStocking = TypedDict("GrazingSetStocking", {
     "ceiling": "Quantity",  # K: the mass at which the stand grows no more
     "relative_growth": "float",  # g: growth a day as a share of the mass, where the stand is thin; at most 1
@@ -715,6 +1598,27 @@ GrazingSetStocking = TypedDict("GrazingSetStocking", {
     "days": "int",  # how many days to go, at most 3,653 (ten years)
 }, total=False)
 GrazingSetStocking.__doc__ = "SetStocking is one paddock with the same animals on it all the time. Grass of mass V grows by RelativeGrowth × V × (1 - V / Ceiling) a day and is eaten at FullIntake × V / (V + HalfIntake)."
+
+GrazingSpaceRow = TypedDict("GrazingSpaceRow", {
+    "stock": "str",  # Stock is the animal in words, lower case with hyphens.
+    "rule": "Literal[\"nitrogen\", \"range\", \"open\", \"used\", \"yard\", \"lot\"]",  # Rule is what the figure is meant for.
+    "by": "str",  # By is a word for the source, since several have a figure.
+    "head": "Span",  # Head is the number of animals of the printed figure.
+    "land": "Span",  # Land is the land of the printed figure.
+    "when": "str",  # When says what it holds for.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+GrazingSpaceRow.__doc__ = "SpaceRow is a row of the table of Space."
+
+GrazingWalkRow = TypedDict("GrazingWalkRow", {
+    "by": "Literal[\"kentucky\", \"even\", \"missouri\", \"farm press\", \"dairy\", \"other\", \"unused\", \"range flat\", \"range rough\"]",  # By is whose figure it is.
+    "distance": "Span",  # Distance is the printed span of the walk to water.
+    "when": "str",  # When says what it holds for.
+    "source": "str",  # Source is a key of SOURCES.md with the place.
+    "mark": "str",  # Mark is how the figure was come by.
+}, total=False)
+GrazingWalkRow.__doc__ = "WalkRow is a row of the table of WalkLimit."
 
 GrazingVerdict = TypedDict("GrazingVerdict", {
     "carries": "bool",  # no feed beyond what the farm allows

@@ -15,15 +15,44 @@ __all__ = [
     "growth_less_need",
     "cover_after",
     "balance_cover",
+    "grazing_days",
+    "winter_feed",
+    "head_to_sell",
+    "short_of_feed",
     "month_balance",
     "carries",
     "land_for",
+    "head_density",
+    "head_on_land",
+    "replacement_head",
+    "relative_load",
+    "voltage_rows",
+    "fence_voltage",
+    "energizer_output",
+    "ground_rod",
+    "ground_rods",
     "explain",
     "fence_length",
     "square_side",
     "lane_sides",
     "cross_wires",
     "wire_length",
+    "bill_of_fence",
+    "fit_stock",
+    "fence_cost",
+    "cost_of_year",
+    "fence_lives",
+    "cost_per_use",
+    "rent_per_head",
+    "rent_per_use",
+    "rent_by_hay",
+    "rent_by_value",
+    "rent_by_forage",
+    "hay_per_use",
+    "payback_years",
+    "gain_of_days",
+    "read_moves",
+    "paddock_records",
     "order",
     "conflicts",
     "paddocks",
@@ -32,9 +61,37 @@ __all__ = [
     "paddock_area",
     "land_for_paddocks",
     "daily_area",
+    "paddocks_to_build",
+    "stay_of_rest",
+    "strip_open",
+    "regrowth_bitten",
     "plan_season",
+    "wire_rows",
+    "wires",
+    "fence_posts",
+    "netting_rolls",
+    "netting_square",
+    "netting_or_wire",
+    "initial_rates",
+    "initial_rate",
+    "tame_rate",
+    "use_of_yield",
+    "land_of_use",
+    "use_of_land",
+    "head_for_use",
+    "days_for_use",
+    "use_lost",
+    "slope_reduction",
+    "water_reduction",
+    "grazed_area",
+    "resting_share",
+    "land_in_use",
+    "planning_rows",
+    "planning_land",
     "set_stocked",
     "set_stocked_balances",
+    "space_rows",
+    "space",
     "land_per_use",
     "use_per_land",
     "use",
@@ -49,6 +106,15 @@ __all__ = [
     "land_for_head",
     "strip_length",
     "strip_area",
+    "strips_per_lane",
+    "part_of_day_demand",
+    "walk_rows",
+    "walk_limit",
+    "visit_of",
+    "tank_volume",
+    "fill_rate",
+    "tank_edge",
+    "round_tank",
 ]
 
 
@@ -79,7 +145,7 @@ def first_farm(a):
     return _core.call("grazing.FirstFarm", {"a": a})
 
 
-_grazeable_mass = _core.formula(99, "grazing.GrazeableMass", (
+_grazeable_mass = _core.formula(200, "grazing.GrazeableMass", (
     ("mass", "mass", "Yield"),
     ("leave", "leave", "Yield"),
     ("growth", "growth", "Growth"),
@@ -114,12 +180,12 @@ def grazeable_mass(mass, leave, growth, days):
         twins. Ask an adviser for your stock.
 
     Source:
-        AWI-MLA-8-4 worked example
+        AWI-MLA-8-4 worked example; MISSOURI-ENTRY available above a residual
     """
     return _grazeable_mass(mass, leave, growth, days)
 
 
-_head_need = _core.formula(100, "grazing.HeadNeed", (
+_head_need = _core.formula(201, "grazing.HeadNeed", (
     ("intake", "intake", "Demand"),
     ("days", "days", "Days"),
     ("spoilage", "spoilage", "Fraction"),
@@ -149,12 +215,13 @@ def head_need(intake, days, spoilage):
         % the other.
 
     Source:
-        AWI-MLA-8-4 worked example; OSU-PSS-2871 animal-unit month and year
+        AWI-MLA-8-4 worked example; OSU-PSS-2871 animal-unit month and year;
+        ALABAMA-STOCKPILE hay for a winter
     """
     return _head_need(intake, days, spoilage)
 
 
-_head_per_land = _core.formula(101, "grazing.HeadPerLand", (
+_head_per_land = _core.formula(202, "grazing.HeadPerLand", (
     ("grazeable", "grazeable", "Yield"),
     ("need", "need", "DryMatter"),
 ))
@@ -182,7 +249,7 @@ def head_per_land(grazeable, need):
     return _head_per_land(grazeable, need)
 
 
-_growth_less_need = _core.formula(102, "grazing.GrowthLessNeed", (
+_growth_less_need = _core.formula(203, "grazing.GrowthLessNeed", (
     ("growth", "growth", "Growth"),
     ("demand", "demand", "Demand"),
     ("area", "area", "Area"),
@@ -213,7 +280,7 @@ def growth_less_need(growth, demand, area):
     return _growth_less_need(growth, demand, area)
 
 
-_cover_after = _core.formula(103, "grazing.CoverAfter", (
+_cover_after = _core.formula(204, "grazing.CoverAfter", (
     ("cover", "cover", "Yield"),
     ("growth", "growth", "Growth"),
     ("demand", "demand", "Demand"),
@@ -254,7 +321,7 @@ def cover_after(cover, growth, demand, area, days):
     return _cover_after(cover, growth, demand, area, days)
 
 
-_balance_cover = _core.formula(104, "grazing.BalanceCover", (
+_balance_cover = _core.formula(205, "grazing.BalanceCover", (
     ("rate", "rate", "HeadRate"),
     ("intake", "intake", "Demand"),
     ("round", "round", "Days"),
@@ -287,6 +354,150 @@ def balance_cover(rate, intake, round, residual):
         SIDDC-COVER worked example
     """
     return _balance_cover(rate, intake, round, residual)
+
+
+_grazing_days = _core.formula(206, "grazing.GrazingDays", (
+    ("mass", "mass", "Yield"),
+    ("leave", "leave", "Yield"),
+    ("eaten", "eaten", "Growth"),
+    ("growth", "growth", "Growth"),
+))
+
+
+def grazing_days(mass, leave, eaten, growth):
+    """Returns how long grass lasts above the mass to be left while it grows and is
+    eaten.
+
+    Formula:
+        (mass - leave) / (eaten - growth)
+
+    Arguments:
+        mass: dry matter standing now, average of the land; Yield in kg/m2 or
+            text with a unit; limits >= leave (kg/ha)
+        leave: dry matter to be left; Yield in kg/m2 or text with a unit; limits
+            >= 0 (kg/ha)
+        eaten: what the herd eats in a day, spread over the land; Growth in
+            kg/m2/day or text with a unit; limits > growth (kg/ha/day)
+        growth: average growth, below nothing where more dies than grows; Growth
+            in kg/m2/day or text with a unit; limits any (kg/ha/day)
+
+    Returns:
+        Days in days.
+
+    Note:
+        where growth keeps up with what is eaten the grass never runs out, and the
+        argument eaten is refused. Look ahead by weeks: growth changes. Start a
+        budget by the month when demand passes growth in autumn, by the week when
+        feed is tight [NZ-BUDGETS].
+
+    Source:
+        PASTURE-NETWORKS; AWI-MLA-8-4 the growth, solved for the days
+    """
+    return _grazing_days(mass, leave, eaten, growth)
+
+
+_winter_feed = _core.formula(207, "grazing.WinterFeed", (
+    ("demand", "demand", "Demand"),
+    ("days", "days", "Days"),
+    ("reserve", "reserve", "Fraction"),
+    ("waste", "waste", "Fraction"),
+))
+
+
+def winter_feed(demand, days, reserve, waste):
+    """Returns the stored feed a herd takes through the days without grazing, with
+    what is wasted and what is kept in reserve.
+
+    Formula:
+        demand * days * (1 + reserve) / (1 - waste)
+
+    Arguments:
+        demand: dry matter the whole herd eats in a day; Demand in kg/day or
+            text with a unit; limits >= 0 (lb/day)
+        days: how long it is fed; Days in days or text with a unit; limits >= 0
+            (days)
+        reserve: kept beyond that, as a share of what is eaten; Fraction in
+            share or text with a unit; limits >= 0 (%)
+        waste: lost between store and mouth, as a share of what is stored;
+            Fraction in share or text with a unit; limits >= 0 and < 100 (%)
+
+    Returns:
+        DryMatter in kg.
+
+    Note:
+        feed as it lies is more: herd.as_fed. How much reserve is the farmer's risk:
+        a fifth to a half of a winter is common practice. New Zealand reckons 80 to
+        120 days of winter from north to south [NZ-DEER-BUDGET].
+
+    Source:
+        OHIO-HAY-2010 180 and 90 days of hay; ours: reserve and waste
+    """
+    return _winter_feed(demand, days, reserve, waste)
+
+
+_head_to_sell = _core.formula(208, "grazing.HeadToSell", (
+    ("supply", "supply", "DryMatter"),
+    ("need", "need", "DryMatter"),
+))
+
+
+def head_to_sell(supply, need):
+    """Returns the share of the herd that must go for the grass and the store to
+    last, or be fed from elsewhere.
+
+    Formula:
+        max(0, 1 - (supply / need))
+
+    Arguments:
+        supply: grass that can be eaten and stored feed, to the end of the
+            season; DryMatter in kg or text with a unit; limits >= 0 (kg)
+        need: what the whole herd eats until then; DryMatter in kg or text with
+            a unit; limits > 0 (kg)
+
+    Returns:
+        Fraction in share.
+
+    Note:
+        the share holds if they go today. Each day of waiting raises it: see
+        short_of_feed for the day. In print the other ways are a longer rest with
+        more paddocks or feed, and where paddocks run ahead to drop some out for hay
+        [MLA-REST].
+
+    Source:
+        definition: supply over need
+    """
+    return _head_to_sell(supply, need)
+
+
+
+def short_of_feed(grass):
+    """Tells whether grass lasts to a day, and where it does not, when it runs out
+    and the last day on which something can still be done about it.
+
+    Method:
+        grazing_days from today; short where they end before the last day; the day
+        to decide is as many days earlier as a decision takes, whole days; long
+        where on the last day a quarter of what was eaten until then stands to spare
+        What to do when short, from the mildest: rest longer by feeding hay now
+        while it is cheap, take out the animals that need least or earn least, wean,
+        sell. When long: drop paddocks out of the round for hay [MLA-REST]. The
+        quarter that counts as long is ours. Hungry stock break out and eat
+        poisonous plants: where condition falls ask a vet or an adviser.
+
+    Arguments:
+        grass: a dict, see soum.documents.GrazingGrassToday
+
+    Returns:
+        a dict, see soum.documents.GrazingShortage.
+
+    Errors:
+        DomainError names the first field that is impossible
+
+    Source:
+        PASTURE-NETWORKS grazing days; ours: the day to decide and what counts as
+        long
+    """
+    return _core.call("grazing.ShortOfFeed", {"grass": grass})
 
 
 
@@ -378,6 +589,272 @@ def land_for(farm):
     return _core.call("grazing.LandFor", {"farm": farm})
 
 
+_head_density = _core.formula(209, "grazing.HeadDensity", (
+    ("head", "head", ""),
+    ("area", "area", "Area"),
+))
+
+
+def head_density(head, area):
+    """Returns the animals on each unit of the land that is grazed now.
+
+    Formula:
+        head / area
+
+    Arguments:
+        head: animals on it; a number; limits >= 0
+        area: the land they stand on; Area in m2 or text with a unit; limits > 0
+            (ac)
+
+    Returns:
+        HeadRate in head/m2.
+
+    Note:
+        with the whole farm for the area the same sum is the stocking rate in head:
+        say which area is meant. stock_density is the same by live weight.
+
+    Source:
+        definition: animals over land; ARKANSAS-COFFEY and SHEEP101-LAND print rates
+        so
+    """
+    return _head_density(head, area)
+
+
+_head_on_land = _core.formula(210, "grazing.HeadOnLand", (
+    ("area", "area", "Area"),
+    ("rate", "rate", "HeadRate"),
+))
+
+
+def head_on_land(area, rate):
+    """Returns the animals that a rate puts on a piece of land, exact and not
+    rounded: round down. It is land_for_head the other way round.
+
+    Formula:
+        area * rate
+
+    Arguments:
+        area: the land; Area in m2 or text with a unit; limits >= 0 (ha)
+        rate: animals each unit of land carries; HeadRate in head/m2 or text
+            with a unit; limits >= 0 (head/ha)
+
+    Returns:
+        a number.
+
+    Source:
+        QUEENSLAND-CAPACITY head of 1,000 ha; definition: rate times land
+    """
+    return _head_on_land(area, rate)
+
+
+_replacement_head = _core.formula(211, "grazing.ReplacementHead", (
+    ("head", "head", ""),
+    ("share", "share", "Fraction"),
+    ("ratio", "ratio", ""),
+))
+
+
+def replacement_head(head, share, ratio):
+    """Returns the animals of one kind that come in place of a share of another.
+
+    Formula:
+        head * share * ratio
+
+    Arguments:
+        head: animals of the kind that gives way; a number; limits >= 0
+        share: share of them taken off; Fraction in share or text with a unit;
+            limits 0 to 100 (%)
+        ratio: animals that come for each one taken off; a number; limits >= 0
+
+    Returns:
+        a number.
+
+    Note:
+        to replace is not to add. Trials took half the cows off and put five sheep
+        on for each; the rule of one ewe more for each cow takes none off
+        (herd.add_on). The first is a matter of how much is eaten, the second of
+        what is eaten.
+
+    Source:
+        SHEEPUSA-2013 100 cows become 50 cows and 250 sheep
+    """
+    return _replacement_head(head, share, ratio)
+
+
+_relative_load = _core.formula(212, "grazing.RelativeLoad", (
+    ("one", "one", "HeadRate"),
+    ("one_alone", "oneAlone", "HeadRate"),
+    ("other", "other", "HeadRate"),
+    ("other_alone", "otherAlone", "HeadRate"),
+))
+
+
+def relative_load(one, one_alone, other, other_alone):
+    """Returns the load of two kinds grazed together as a share of what each alone
+    would be stocked at: 1 is as full as either alone.
+
+    Formula:
+        one / one_alone + other / other_alone
+
+    Arguments:
+        one: of the first kind, together; HeadRate in head/m2 or text with a
+            unit; limits >= 0 (head/ha)
+        one_alone: of the first kind where it grazes alone; HeadRate in head/m2
+            or text with a unit; limits > 0 (head/ha)
+        other: of the second kind, together; HeadRate in head/m2 or text with a
+            unit; limits >= 0 (head/ha)
+        other_alone: of the second kind where it grazes alone; HeadRate in
+            head/m2 or text with a unit; limits > 0 (head/ha)
+
+    Returns:
+        a number.
+
+    Note:
+        the trial behind the check, 2.11 steers and 8.1 ewes against 4.44 or 15.2
+        alone, gave 714 kg of live weight a hectare together, 663 and 690 alone, and
+        lambs and steers that grew faster. Others found less: lambs gained on grass
+        of 8 to 10 cm and not on 4 to 5, steers never [WRIGHT-2006]; on annual
+        pasture separate stock needed 0.96 to 1.32 times the land, and little was
+        saved in a drought [HAMILTON-1976]; an adviser gives 10 to 25 % more output
+        [MORRICAL-DTN]. No gain is built in.
+
+    Source:
+        NOLAN-CONNOLLY-1989 mean stocking, the load our arithmetic
+    """
+    return _relative_load(one, one_alone, other, other_alone)
+
+
+
+def voltage_rows():
+    """Gives the table of fence_voltage, as a copy.
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingVoltageRow.
+
+    Source:
+        ours: a collection, each figure with the source and mark on its row
+    """
+    return _core.call("grazing.VoltageRows", {})
+
+
+
+def fence_voltage(stock, aim, end):
+    """Gives the voltage of a fence for a kind of stock, at an end of the printed
+    span. The least that acts and what to hold are two figures: an agency prints
+    2,000 V as the least for sheep, an adviser 4,000 V as usually enough for
+    sheep and goats. A wet or weedy fence, dry ground and long wool take volts
+    away: measure at the far end. An electric fence can hurt people and animals:
+    what wire_length tells of the standard holds [IEC-FENCE]. A good pulse lasts
+    0.0003 s; pulses of 0.003 to 0.3 s melt polywire and start fires
+    [UMAINE-FENCE-DESIGN]. Local rules decide.
+
+    Arguments:
+        stock: text
+        aim: one of the words least, working, most
+        end: one of the words low, middle, high
+
+    Returns:
+        Voltage in V.
+
+    Errors:
+        a DocumentError that lists what there is a figure for
+
+    Source:
+        IOWA-382, SHEEP101-FENCE, WPS-FENCE, as the row says
+    """
+    return _core.call("grazing.FenceVoltage", {"stock": stock, "aim": aim, "end": end})
+
+
+_energizer_output = _core.formula(213, "grazing.EnergizerOutput", (
+    ("fence", "fence", "Length"),
+))
+
+
+def energizer_output(fence):
+    """Returns the energy that a fence wants of its energizer in each pulse.
+
+    Empirical:
+        fence * 1
+        (here fence in mi, the result in J)
+
+    Arguments:
+        fence: length of the fence on the ground, however many wires it has;
+            Length in m or text with a unit; limits >= 0 (mi)
+
+    Returns:
+        PulseEnergy in J.
+
+    Note:
+        a rule of the trade press for fence kept clear of weeds. One energizer a
+        fence, and never two on one wire [IEC-FENCE]. A stronger one is not safer
+        for people: buy one made to the standard, and follow local rules.
+
+    Source:
+        BEEF-FENCE-MISTAKES
+    """
+    return _energizer_output(fence)
+
+
+_ground_rod = _core.formula(214, "grazing.GroundRod", (
+    ("output", "output", "PulseEnergy"),
+    ("rule", "rule", "grazing.RodRule"),
+))
+
+
+def ground_rod(output, rule):
+    """Returns the length of ground rod in the earth, all rods together, for an
+    energizer.
+
+    Table:
+        feet of rod for each joule, times the joules: 3 by the trade press, 4.8 by a
+        power company, which asks three rods of 8 ft for 5 J
+
+    Arguments:
+        output: of the energizer; PulseEnergy in J or text with a unit; limits
+            >= 0 (J)
+        rule: whose rule; one of the words trade press, utility
+
+    Returns:
+        Length in m.
+
+    Note:
+        the two disagree; the longer is the safer choice, and dry or sandy ground
+        wants more than either. Rods are 6 to 8 ft long and stand 10 ft apart
+        [VIRGINIA-382], at least 10 m from the earth of anything else [IEC-FENCE].
+
+    Source:
+        BEEF-FENCE-MISTAKES; CLOVERLAND-FENCE
+    """
+    return _ground_rod(output, rule)
+
+
+_ground_rods = _core.formula(215, "grazing.GroundRods", (
+    ("rod", "rod", "Length"),
+    ("each", "each", "Length"),
+))
+
+
+def ground_rods(rod, each):
+    """Returns the rods that a length of ground rod makes, whole ones.
+
+    Method:
+        rod / each, rounded up
+
+    Arguments:
+        rod: length wanted in the earth, as of ground_rod; Length in m or text
+            with a unit; limits >= 0 (ft)
+        each: length of one rod; Length in m or text with a unit; limits > 0
+            (ft)
+
+    Returns:
+        a number.
+
+    Source:
+        BEEF-FENCE-MISTAKES 18 ft are three rods of 6 ft
+    """
+    return _ground_rods(rod, each)
+
+
 
 def explain(farm, date):
     """Shows the work behind a day of a plan: for every piece of ground opened that
@@ -404,7 +881,7 @@ def explain(farm, date):
     return _core.call("grazing.Explain", {"farm": farm, "date": date})
 
 
-_fence_length = _core.formula(105, "grazing.FenceLength", (
+_fence_length = _core.formula(216, "grazing.FenceLength", (
     ("area", "area", "Area"),
     ("ratio", "ratio", ""),
 ))
@@ -435,7 +912,7 @@ def fence_length(area, ratio):
     return _fence_length(area, ratio)
 
 
-_square_side = _core.formula(106, "grazing.SquareSide", (
+_square_side = _core.formula(217, "grazing.SquareSide", (
     ("area", "area", "Area"),
 ))
 
@@ -459,7 +936,7 @@ def square_side(area):
     return _square_side(area)
 
 
-_lane_sides = _core.formula(107, "grazing.LaneSides", (
+_lane_sides = _core.formula(218, "grazing.LaneSides", (
     ("length", "length", "Length"),
     ("width", "width", "Length"),
     ("lanes", "lanes", ""),
@@ -488,7 +965,7 @@ def lane_sides(length, width, lanes):
     return _lane_sides(length, width, lanes)
 
 
-_cross_wires = _core.formula(108, "grazing.CrossWires", (
+_cross_wires = _core.formula(219, "grazing.CrossWires", (
     ("width", "width", "Length"),
     ("strips", "strips", ""),
 ))
@@ -524,7 +1001,7 @@ def cross_wires(width, strips):
     return _cross_wires(width, strips)
 
 
-_wire_length = _core.formula(109, "grazing.WireLength", (
+_wire_length = _core.formula(220, "grazing.WireLength", (
     ("fence", "fence", "Length"),
     ("wires", "wires", ""),
 ))
@@ -555,6 +1032,448 @@ def wire_length(fence, wires):
         UMAINE-FENCE-DESIGN four strands round one mile
     """
     return _wire_length(fence, wires)
+
+
+
+def bill_of_fence(job):
+    """Tells what a fence of lanes takes, what it costs to buy and what it costs in
+    a year, at the user's prices.
+
+    Method:
+        sides and ends as lane_sides counts them, wire for each strand, posts at
+        corners and between; a moved fence across a lane for the front and back of
+        each strip and what is spare, each of whole rolls of netting or of wire; the
+        energizer by energizer_output, the rods by ground_rod; whole rolls and
+        pieces; the year by cost_of_year Gates, corners, braces, insulators, knots
+        and work are not in it. An electric fence can hurt people and animals: one
+        energizer for one fence, never barbed wire, 2.5 m from the fence of another
+        energizer, the earth 10 m from any other, signs where people pass
+        [IEC-FENCE]. Never netting for anybody horned or for young kids
+        [DEFRA-SHEEP, DEFRA-GOAT]. Local rules decide.
+
+    Arguments:
+        job: a dict, see soum.documents.GrazingFenceJob
+
+    Returns:
+        a dict, see soum.documents.GrazingFenceBill.
+
+    Errors:
+        DomainError names the first field that is impossible; an error where a price
+        is missing, stands twice, or is in another currency
+
+    Source:
+        IOWA-FENCE-COSTS the year; BEEF-FENCE-MISTAKES, CLOVERLAND-FENCE energizer
+        and rods; ours: counted on a sketch
+    """
+    return _core.call("grazing.BillOfFence", {"job": job})
+
+
+
+def fit_stock(fitting):
+    """Tells which numbers of which stock fit a farm's land: the herd with the most
+    animal units, the least hay or the best margin that month by month finds its
+    grass, forbs and browse or hay, and keeps to the room, the water and the
+    family's needs; what holds it down, and what one more of that would bring.
+
+    Method:
+        a linear program in floats over the head of each stock, what each kind of
+        diet eats of each class of plants in each month, and hay. A year is twelve
+        months of 365 days and like the one before. Supply of a month is area ×
+        yield × share of the month × use × share of the plants, and what may be
+        carried from the month before; need is weight × intake × pasture share ×
+        days. Diets are spans: stock of one diet may eat any mixture within it.
+        Stock that hay does not stand in for (pigs, poultry other than geese) are
+        fed their ration where nothing grows, and graze their share otherwise. Of
+        answers that are equally good the one with less hay is taken, and with the
+        least hay for a goal the one with fewer animal units. The herd of whole
+        animals is the best of a search that begins at the relaxed herd, parts the
+        question in two at a part of an animal, and ends after a number of steps; it
+        is checked against every rule by itself. What one more of a rule brings is
+        found by asking the whole question again.
+
+    Arguments:
+        fitting: a dict, see soum.documents.GrazingFitting
+
+    Returns:
+        a dict, see soum.documents.GrazingFitted.
+
+    Errors:
+        a document error with the path, the value and what is allowed; one that
+        names the stock where nothing limits it. Rules that contradict one another
+        are no error: Fits is false and Clash names a smallest set of them, found by
+        leaving out one after another.
+
+    Note:
+        a planning figure of a mean year: a dry one carries less, and the season of
+        plan_season, which knows heights and rest, has the last word on grazing. The
+        printed diets are of animals free to choose, and hold both ways: cattle that
+        are to eat theirs want 5 % of browse, and are fed where there is none. Stock
+        eat what stands, and goats held to grass, or horses to clover, may not
+        thrive: ask an adviser. Bloat, copper for sheep, parasites and stock that
+        should not follow one another are not in it: see the cautions of the plan
+        and Conflicts.
+
+    Source:
+        ours: the program; UGA-DIETS printed diets; the rows of herd and forage the
+        figures of stock and pasture
+    """
+    return _core.call("grazing.FitStock", {"fitting": fitting})
+
+
+
+def fence_cost(fence, price, per):
+    """Returns what a length of fence, wire or pipe costs at the user's price.
+
+    Method:
+        price × length ÷ the length that the price is for, rounded to cents
+
+    Arguments:
+        fence: Length in m or text with a unit
+        price: text
+        per: Length in m or text with a unit
+
+    Returns:
+        text.
+
+    Errors:
+        DomainError where a length is impossible
+
+    Source:
+        ARS-SPURGE-FENCE a mile at 18 cents a foot; LSP-FENCE half a mile at 20
+    """
+    return _core.call("grazing.FenceCost", {"fence": fence, "price": price, "per": per})
+
+
+
+def cost_of_year(first, years, interest, maintenance):
+    """Returns what something that lasts costs in a year: depreciation, interest and
+    maintenance, each rounded to cents.
+
+    Method:
+        first ÷ life; first ÷ 2 × interest; first × maintenance; their sum The
+        printed sums of the source are one more than its parts, which were rounded
+        before. Its interest is 4 % of the first cost, which is 8 % of half: that
+        reading is ours.
+
+    Arguments:
+        first: text
+        years: a number
+        interest: Fraction in share or text with a unit
+        maintenance: Fraction in share or text with a unit
+
+    Returns:
+        a dict, see soum.documents.GrazingYearlyCost.
+
+    Errors:
+        DomainError where the life is 0 or below or a share impossible
+
+    Source:
+        IOWA-FENCE-COSTS table 6
+    """
+    return _core.call("grazing.CostOfYear", {"first": first, "years": years, "interest": interest, "maintenance": maintenance})
+
+
+
+def fence_lives():
+    """Gives the table of how long fences last. Its costs are old and of their
+    places: they are told and never computed with.
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingFenceLifeRow.
+
+    Source:
+        IOWA-FENCE-COSTS, LSP-FENCE, ARS-SPURGE-FENCE, IOWA-FENCE-2012,
+        TEAGASC-FENCE, as the row says
+    """
+    return _core.call("grazing.FenceLives", {})
+
+
+
+def cost_per_use(cost, use):
+    """Returns what each animal-unit month of grazing costs.
+
+    Method:
+        cost ÷ AUM, rounded to cents
+
+    Arguments:
+        cost: text
+        use: UnitDays in AUD or text with a unit
+
+    Returns:
+        text.
+
+    Errors:
+        DomainError where there is no grazing
+
+    Source:
+        definition: cost over grazing; SDSU-RENT compares rents so
+    """
+    return _core.call("grazing.CostPerUse", {"cost": cost, "use": use})
+
+
+
+def rent_per_head(rent, per, land):
+    """Returns the rent for each head of land rented by area.
+
+    Method:
+        rent × land for each head ÷ the area that the rent is for, rounded to cents
+        Rents an acre say little: from 11.65 to 61.95 USD an acre across South
+        Dakota in 2012, and 25.25 to 36.90 USD an AUM.
+
+    Arguments:
+        rent: text
+        per: Area in m2 or text with a unit
+        land: Area in m2 or text with a unit
+
+    Returns:
+        text.
+
+    Errors:
+        DomainError where an area is impossible
+
+    Source:
+        SDSU-RENT
+    """
+    return _core.call("grazing.RentPerHead", {"rent": rent, "per": per, "land": land})
+
+
+
+def rent_per_use(rent, each, days):
+    """Returns the rent for each animal-unit month of a rent for each head.
+
+    Method:
+        rent ÷ (animal units × months of 30 days), rounded to cents
+
+    Arguments:
+        rent: text
+        each: AnimalUnits in AU or text with a unit
+        days: Days in days or text with a unit
+
+    Returns:
+        text.
+
+    Errors:
+        DomainError where the animal or the time is none
+
+    Source:
+        SDSU-RENT
+    """
+    return _core.call("grazing.RentPerUse", {"rent": rent, "each": each, "days": days})
+
+
+
+def rent_by_hay(animals, hay, rule):
+    """Returns the rent of a head for a month by the price of hay.
+
+    Method:
+        animal units × price of a short ton × 0.20, or ÷ 8.5, rounded to cents The
+        two differ by 1.7 times, and both are meant for irrigated pasture: too high
+        for dry range.
+
+    Arguments:
+        animals: AnimalUnits in AU or text with a unit
+        hay: text
+        rule: one of the words quality, eighth
+
+    Returns:
+        text.
+
+    Errors:
+        DomainError where the animal is impossible; an error where the rule is none,
+        or the price is for no mass
+
+    Source:
+        RANCHERS-EDGE
+    """
+    return _core.call("grazing.RentByHay", {"animals": animals, "hay": hay, "rule": rule})
+
+
+
+def rent_by_value(value, end):
+    """Returns the yearly rent of an area by what the land sells for, at an end of
+    the printed span.
+
+    Method:
+        value × 1.5 to 2.0 %, rounded to cents
+
+    Arguments:
+        value: text
+        end: one of the words low, middle, high
+
+    Returns:
+        text.
+
+    Errors:
+        none but that of the end, which gives the middle
+
+    Source:
+        IOWA-C2-23
+    """
+    return _core.call("grazing.RentByValue", {"value": value, "end": end})
+
+
+
+def rent_by_forage(forage, hay):
+    """Returns the yearly rent of an area by the forage it is expected to give.
+
+    Method:
+        forage × price of grass hay × 25 %, rounded to cents
+
+    Arguments:
+        forage: FreshFeed in kg or text with a unit
+        hay: text
+
+    Returns:
+        text.
+
+    Errors:
+        DomainError where the forage is impossible
+
+    Source:
+        IOWA-C2-23
+    """
+    return _core.call("grazing.RentByForage", {"forage": forage, "hay": hay})
+
+
+
+def hay_per_use(hay, demand, waste):
+    """Returns what an animal-unit month costs in hay: beside cost_per_use it tells
+    grass from hay.
+
+    Method:
+        price × what the animal unit eats of hay in 30 days ÷ (1 - waste), rounded
+        to cents Pasture is about a third of the price of bought feed by one adviser
+        [SDSU-OLLILA]; a winter day of hay for a cow was about 1.35 USD in Virginia
+        and 1.63 in Alabama.
+
+    Arguments:
+        hay: text
+        demand: FreshFeed in kg or text with a unit
+        waste: Fraction in share or text with a unit
+
+    Returns:
+        text.
+
+    Errors:
+        DomainError where the demand or the waste is impossible
+
+    Source:
+        definition: price times feed; HFG-HAY-COSTS, ALABAMA-STOCKPILE a day's cost
+    """
+    return _core.call("grazing.HayPerUse", {"hay": hay, "demand": demand, "waste": waste})
+
+
+
+def payback_years(cost, gain):
+    """Returns the years until what was spent has come back.
+
+    Method:
+        cost ÷ gain of a year A trade paper's graziers look for 2 to 3 years on
+        productive land, 3 to 5 on range, and judge fence and water by the acre
+        [STOCKMAN-PAYBACK].
+
+    Arguments:
+        cost: text
+        gain: text
+
+    Returns:
+        a number.
+
+    Errors:
+        an error where the currencies differ or the gain is not above nothing
+
+    Source:
+        definition: cost over yearly gain
+    """
+    return _core.call("grazing.PaybackYears", {"cost": cost, "gain": gain})
+
+
+
+def gain_of_days(head, days, saving, moves, each, wage):
+    """Returns what some more days of grazing bring: the feed saved less the work of
+    the moves.
+
+    Method:
+        head × days × what a head saves in a day; moves × time of one × wage of an
+        hour; the difference, each rounded to cents Take for the saving what the
+        last days save, not the mean of all days: the first extra days of grazing
+        come cheap, the last ones cost moves, fence and thin animals, and a mean
+        saving overstates them [HALICH-LAST-DAYS].
+
+    Arguments:
+        head: a number
+        days: Days in days or text with a unit
+        saving: text
+        moves: a number
+        each: Days in days or text with a unit
+        wage: text
+
+    Returns:
+        a dict, see soum.documents.GrazingExtraDays.
+
+    Errors:
+        DomainError where a number is below 0; an error where the currencies differ
+
+    Source:
+        HALICH-LAST-DAYS
+    """
+    return _core.call("grazing.GainOfDays", {"head": head, "days": days, "saving": saving, "moves": moves, "each": each, "wage": wage})
+
+
+
+def read_moves(log):
+    """Reads a log of moves: comma-separated, a header first, one stay a line. The
+    columns are paddock, in, out, area and animals, in any order, and others are
+    left alone. Dates are as 2026-06-01. The unit of the land and of the animals
+    stands in the header, as in area (ac) or area (ha) and animals (AU), or with
+    each number. A line that begins with # is a remark. The stays come back in
+    the order of their days.
+
+    Arguments:
+        log: text
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingLoggedMove.
+
+    Errors:
+        a *LogError with the line, the column and the mend: a column missing or
+        twice, a cell that cannot be read, a stay that ends before it begins, land
+        or animals beyond what a farm can have, or the same stay twice
+
+    Source:
+        definition: the form of the log is ours
+    """
+    return _core.call("grazing.ReadMoves", {"log": log})
+
+
+
+def paddock_records(log, rules):
+    """Tells of each paddock in a log what was taken from it, what grew, what rest
+    it had and when it is ready; the one to go to next comes first.
+
+    Method:
+        animal units × days ÷ area, added up over the stays; × what an animal unit
+        eats is harvested; ÷ the share eaten is what stood; rest from the day of
+        leaving to the next day of coming The harvest is what the animals should
+        have eaten, not what was weighed: where they were fed beside the pasture, or
+        gained or lost, it is off by that. The land of a paddock is that of each
+        stay, so strips of one paddock are each an area of their own. Readiness is a
+        matter of days here: look at the grass before you open the gate.
+
+    Arguments:
+        log: text
+        rules: a dict, see soum.documents.GrazingRecordRules
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingPaddockRecord.
+
+    Errors:
+        a *LogError of read_moves; DomainError where a rule is impossible
+
+    Source:
+        NEB-AUM animal-unit days; ours: harvested and standing yield by them
+    """
+    return _core.call("grazing.PaddockRecords", {"log": log, "rules": rules})
 
 
 
@@ -606,7 +1525,7 @@ def conflicts():
     return _core.call("grazing.Conflicts", {})
 
 
-_paddocks = _core.formula(110, "grazing.Paddocks", (
+_paddocks = _core.formula(221, "grazing.Paddocks", (
     ("rest", "rest", "Days"),
     ("stay", "stay", "Days"),
     ("groups", "groups", ""),
@@ -647,7 +1566,7 @@ def paddocks(rest, stay, groups):
     return _paddocks(rest, stay, groups)
 
 
-_rest = _core.formula(111, "grazing.Rest", (
+_rest = _core.formula(222, "grazing.Rest", (
     ("stay", "stay", "Days"),
     ("paddocks", "paddocks", ""),
     ("groups", "groups", ""),
@@ -677,7 +1596,7 @@ def rest(stay, paddocks, groups):
     return _rest(stay, paddocks, groups)
 
 
-_cycle = _core.formula(112, "grazing.Cycle", (
+_cycle = _core.formula(223, "grazing.Cycle", (
     ("stay", "stay", "Days"),
     ("paddocks", "paddocks", ""),
 ))
@@ -703,7 +1622,7 @@ def cycle(stay, paddocks):
     return _cycle(stay, paddocks)
 
 
-_paddock_area = _core.formula(113, "grazing.PaddockArea", (
+_paddock_area = _core.formula(224, "grazing.PaddockArea", (
     ("area", "area", "Area"),
     ("paddocks", "paddocks", ""),
 ))
@@ -729,7 +1648,7 @@ def paddock_area(area, paddocks):
     return _paddock_area(area, paddocks)
 
 
-_land_for_paddocks = _core.formula(114, "grazing.LandForPaddocks", (
+_land_for_paddocks = _core.formula(225, "grazing.LandForPaddocks", (
     ("paddock", "paddock", "Area"),
     ("paddocks", "paddocks", ""),
 ))
@@ -755,7 +1674,7 @@ def land_for_paddocks(paddock, paddocks):
     return _land_for_paddocks(paddock, paddocks)
 
 
-_daily_area = _core.formula(115, "grazing.DailyArea", (
+_daily_area = _core.formula(226, "grazing.DailyArea", (
     ("area", "area", "Area"),
     ("rotation", "rotation", "Days"),
 ))
@@ -780,6 +1699,142 @@ def daily_area(area, rotation):
         FARMERS-JOURNAL-ROTATION
     """
     return _daily_area(area, rotation)
+
+
+_paddocks_to_build = _core.formula(227, "grazing.PaddocksToBuild", (
+    ("rest", "rest", "Days"),
+    ("stay", "stay", "Days"),
+    ("groups", "groups", ""),
+))
+
+
+def paddocks_to_build(rest, stay, groups):
+    """Returns the number of paddocks that keeps the rest: Paddocks rounded up.
+
+    Method:
+        rest / stay + groups, rounded up to a whole number; what is above a whole
+        number by less than a thousand-millionth counts as that number
+
+    Arguments:
+        rest: rest between the last bite and the next, the longest of the
+            season; Days in days or text with a unit; limits >= 0 (days)
+        stay: how long a group stands in a paddock; Days in days or text with a
+            unit; limits > 0 (days)
+        groups: groups that graze one after the other, 1 for a single herd; a
+            number; limits >= 1
+
+    Returns:
+        a number.
+
+    Note:
+        the two printed numbers that fall short of the rest they promise (7 for 21
+        days and stays of 3, 15 for 31 and 2) are told with Paddocks. What more
+        paddocks bring falls off as their number grows [WVU-PADDOCKS]; a trial saw
+        no more even grazing with 32 or 64 than with 16, and less evenness only with
+        2 [BARNES-2008]; 120 paddocks trampled twice as much as 4, with no gain for
+        plants and less for the steers [ANDRADE-2022].
+
+    Source:
+        PSU-FOUR-STEPS step 3; ours: rounded up, where the source takes the nearest
+    """
+    return _paddocks_to_build(rest, stay, groups)
+
+
+_stay_of_rest = _core.formula(228, "grazing.StayOfRest", (
+    ("rest", "rest", "Days"),
+    ("paddocks", "paddocks", ""),
+    ("groups", "groups", ""),
+))
+
+
+def stay_of_rest(rest, paddocks, groups):
+    """Returns how long a group stands in each paddock where their number and the
+    rest are given. It is Paddocks solved for the stay.
+
+    Formula:
+        rest / (paddocks - groups)
+
+    Arguments:
+        rest: rest between the last bite and the next; Days in days or text with
+            a unit; limits >= 0 (days)
+        paddocks: paddocks in the round; a number; limits > groups
+        groups: groups that graze one after the other, 1 for a single herd; a
+            number; limits >= 1
+
+    Returns:
+        Days in days.
+
+    Source:
+        PSU-FOUR-STEPS step 3, solved for the stay
+    """
+    return _stay_of_rest(rest, paddocks, groups)
+
+
+_strip_open = _core.formula(229, "grazing.StripOpen", (
+    ("stay", "stay", "Days"),
+    ("strips", "strips", ""),
+))
+
+
+def strip_open(stay, strips):
+    """Returns how long the first strip of a run lies open to the animals when no
+    back wire follows them.
+
+    Formula:
+        stay * strips
+
+    Arguments:
+        stay: how long each strip feeds them; Days in days or text with a unit;
+            limits >= 0 (days)
+        strips: strips given before the ground behind is shut; a number; limits
+            >= 1
+
+    Returns:
+        Days in days.
+
+    Note:
+        with a back wire every strip is open for one stay. Without one the first is
+        bitten again as it grows: see regrowth_bitten. No back wire is needed while
+        nothing grows, as on stockpiled grass in winter [KENTUCKY-STRIP].
+
+    Source:
+        definition: one stay for each strip given
+    """
+    return _strip_open(stay, strips)
+
+
+_regrowth_bitten = _core.formula(230, "grazing.RegrowthBitten", (
+    ("open", "open", "Days"),
+    ("place", "place", "Fraction"),
+))
+
+
+def regrowth_bitten(open, place):
+    """Returns for how many days new growth lies open to be bitten before the
+    animals leave or a back wire shuts them out.
+
+    Empirical:
+        max(0, open - (5 - place / 100))
+        (here open in days, place in %, the result in days)
+
+    Arguments:
+        open: how long the ground lies open, as of strip_open; Days in days or
+            text with a unit; limits >= 0 (days)
+        place: where in the printed span, 0 for regrowth in 5 days and 100 for
+            4, the stricter; Fraction in share or text with a unit; limits 0 to 100
+            (%)
+
+    Returns:
+        Days in days.
+
+    Note:
+        for improved pasture that grows. Grass bitten again so soon lives off its
+        reserves and thins. Nothing is bitten again where nothing grows.
+
+    Source:
+        PROG-LANE
+    """
+    return _regrowth_bitten(open, place)
 
 
 
@@ -810,6 +1865,620 @@ def plan_season(farm):
         ours: the rules in DEVELOPERS.md, made of the formulas named there
     """
     return _core.call("grazing.PlanSeason", {"farm": farm})
+
+
+
+def wire_rows():
+    """Gives the table of Wires, as a copy.
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingWireRow.
+
+    Source:
+        ours: a collection, each figure with the source and mark on its row
+    """
+    return _core.call("grazing.WireRows", {})
+
+
+
+def wires(stock, line, end):
+    """Gives the wires of a fence that holds a kind of stock, at an end of the
+    printed span. Print speaks of permanent high-tensile fence. One moved wire in
+    front of quiet cattle that know it is common practice and stands in no table
+    here. A fence that does not hold lets stock onto roads: local law on boundary
+    fences decides.
+
+    Arguments:
+        stock: text
+        line: one of the words boundary, interior
+        end: one of the words low, middle, high
+
+    Returns:
+        a number.
+
+    Errors:
+        a DocumentError that lists what there is a row for
+
+    Source:
+        ARS-SPURGE-FENCE, SHEEP101-FENCE, NRCS-382-SPEC, as the row says
+    """
+    return _core.call("grazing.Wires", {"stock": stock, "line": line, "end": end})
+
+
+_fence_posts = _core.formula(231, "grazing.FencePosts", (
+    ("fence", "fence", "Length"),
+    ("spacing", "spacing", "Length"),
+))
+
+
+def fence_posts(fence, spacing):
+    """Returns the posts of a straight fence, one at each end and none further apart
+    than the spacing. A fence that closes on itself needs one less.
+
+    Method:
+        fence / spacing, rounded up, and one more
+
+    Arguments:
+        fence: length of the fence; Length in m or text with a unit; limits > 0
+            (ft)
+        spacing: from post to post at the most; Length in m or text with a unit;
+            limits > 0 (ft)
+
+    Returns:
+        a number.
+
+    Source:
+        POULTRY-NET-SELLER a roll of 164 ft with posts every 7.5 ft;
+        ARS-SPURGE-FENCE posts each 30 ft; ours: counted
+    """
+    return _fence_posts(fence, spacing)
+
+
+_netting_rolls = _core.formula(232, "grazing.NettingRolls", (
+    ("fence", "fence", "Length"),
+    ("roll", "roll", "Length"),
+))
+
+
+def netting_rolls(fence, roll):
+    """Returns the rolls of netting that a fence takes, whole ones.
+
+    Method:
+        fence / roll, rounded up
+
+    Arguments:
+        fence: length of the fence, all round; Length in m or text with a unit;
+            limits >= 0 (ft)
+        roll: length of a roll; Length in m or text with a unit; limits > 0 (ft)
+
+    Returns:
+        a number.
+
+    Note:
+        sellers' rolls differ; one is 164 ft long [POULTRY-NET-SELLER]. Animals die
+        in netting: never for horned sheep, horned goats or young kids [DEFRA-SHEEP,
+        DEFRA-GOAT], and look at it often. Lambs were caught where its charge was
+        too weak [ARS-420809].
+
+    Source:
+        definition: lengths; POULTRY-NET-SELLER the roll
+    """
+    return _netting_rolls(fence, roll)
+
+
+_netting_square = _core.formula(233, "grazing.NettingSquare", (
+    ("rolls", "rolls", ""),
+    ("roll", "roll", "Length"),
+))
+
+
+def netting_square(rolls, roll):
+    """Returns the land inside a square of so many rolls of netting: twice the rolls
+    are four times the land.
+
+    Formula:
+        pow(rolls * roll / 4, 2)
+
+    Arguments:
+        rolls: rolls in use; a number; limits >= 0
+        roll: length of a roll; Length in m or text with a unit; limits >= 0
+            (ft)
+
+    Returns:
+        Area in m2.
+
+    Source:
+        definition: a square; POULTRY-NET-SELLER the roll
+    """
+    return _netting_square(rolls, roll)
+
+
+
+def netting_or_wire(stock, area):
+    """Tells which moved fence suits stock on land of a size. One wire for quiet
+    cattle; several wires for anybody horned or young kids, whatever the size;
+    netting for birds; for other small stock netting up to 3 acres, either up to
+    10, several wires beyond. All but the rule on horns and kids is common
+    practice without a source: on a few acres with mixed stock netting pays, a
+    quiet cow keeps to one wire, and netting becomes too much to carry on larger
+    land. The 3 and 10 acres are ours, round figures in the middle of what people
+    do: count netting_rolls against wire_length at your own prices.
+
+    Arguments:
+        stock: one of the words quiet cattle, small, birds, horned
+        area: Area in m2 or text with a unit
+
+    Returns:
+        a word of grazing.MovedFence.
+
+    Errors:
+        a DocumentError where the stock is none of the words; a DomainError where
+        the area is 0 or below, or not a number
+
+    Source:
+        DEFRA-SHEEP, DEFRA-GOAT horned stock and young kids; ours: the rest, common
+        practice
+    """
+    return _core.call("grazing.NettingOrWire", {"stock": stock, "area": area})
+
+
+
+def initial_rates():
+    """Gives the table of initial_rate, as a copy.
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingInitialRateRow.
+
+    Source:
+        ours: a collection, each figure with the source and mark on its row
+    """
+    return _core.call("grazing.InitialRates", {})
+
+
+
+def initial_rate(site, year, end):
+    """Gives the grazing that a source starts a piece of land with, at an end of its
+    printed span: to begin with and to correct by what the grass shows. The
+    animal-unit month is not one thing: Colorado's is 900 lb, others print 750 to
+    870 (herd.unit_month); a rate goes with its source's month. Two Colorado
+    sheets differ for the same condition (excellent 0.34 to 0.42 and 0.24), since
+    their sites differ: neither is your land. A dry year gives 58 to 83 % of a
+    normal one on the Montana units of the table, and 95 % on the wet one. A rate
+    that was tried in a trial is no advice: on the blue grama the same grazing at
+    a higher density gave less gain a head and a hectare [LAURIAULT-2023]. Too
+    many stock starve, eat poisonous plants and strip the ground. Start at the
+    low end, look at the grass, and ask an adviser who knows the land.
+
+    Arguments:
+        site: text
+        year: one of the words below, normal, above
+        end: one of the words low, middle, high
+
+    Returns:
+        UseRate in AUD/m2.
+
+    Errors:
+        a DocumentError that lists the sites, or the years, that have a rate
+
+    Source:
+        NRCS-MONTANA-RATES, SCS-COLORADO-M240, SCS-COLORADO-326, SAMA-LAND,
+        GILLEN-2004, GUNTER-2019, LAURIAULT-2023, ANDRADE-2022, as the row says
+    """
+    return _core.call("grazing.InitialRate", {"site": site, "year": year, "end": end})
+
+
+_tame_rate = _core.formula(234, "grazing.TameRate", (
+    ("native", "native", "UseRate"),
+))
+
+
+def tame_rate(native):
+    """Returns the rate of tame dryland pasture beside that of native range on the
+    same soil.
+
+    Formula:
+        native * 1.5
+
+    Arguments:
+        native: rate of native range, as of initial_rate; UseRate in AUD/m2 or
+            text with a unit; limits >= 0 (AUM/ac)
+
+    Returns:
+        UseRate in AUD/m2.
+
+    Note:
+        Montana only; elsewhere ask locally.
+
+    Source:
+        NRCS-MONTANA-RATES
+    """
+    return _tame_rate(native)
+
+
+_use_of_yield = _core.formula(235, "grazing.UseOfYield", (
+    ("yield_", "yield", "Yield"),
+    ("use", "use", "Fraction"),
+    ("demand", "demand", "Demand"),
+))
+
+
+def use_of_yield(yield_, use, demand):
+    """Returns the grazing an area gives by its forage.
+
+    Formula:
+        yield_ * use / demand
+
+    Arguments:
+        yield_: forage of the year; Yield in kg/m2 or text with a unit; limits
+            >= 0 (lb/ac)
+        use: share of it that may be eaten; Fraction in share or text with a
+            unit; limits 0 to 100 (%)
+        demand: what the animal unit eats in a day, as of herd.unit_demand;
+            Demand in kg/day or text with a unit; limits > 0 (lb/day)
+
+    Returns:
+        UseRate in AUD/m2.
+
+    Note:
+        sources take 25 % of all that stands on range, 35 % of the palatable forage
+        (Colorado), 50 % of it on reseeded land: the share and the forage it is a
+        share of go together, and so does the animal unit, 25 to 30 lb a day by
+        source.
+
+    Source:
+        COLORADO-MINE-REPORT forage × proper use ÷ lb per AUM; SCS-COLORADO-326
+    """
+    return _use_of_yield(yield_, use, demand)
+
+
+_land_of_use = _core.formula(236, "grazing.LandOfUse", (
+    ("rate", "rate", "UseRate"),
+))
+
+
+def land_of_use(rate):
+    """Returns the land behind each animal-unit day of a rate: acres per AUM of AUM
+    per acre. use_of_land turns it round.
+
+    Formula:
+        1 / rate
+
+    Arguments:
+        rate: grazing per area; UseRate in AUD/m2 or text with a unit; limits >
+            0 (AUM/ac)
+
+    Returns:
+        LandPerUse in m2/AUD.
+
+    Source:
+        SCS-COLORADO-M240 the two columns of the condition table
+    """
+    return _land_of_use(rate)
+
+
+_use_of_land = _core.formula(237, "grazing.UseOfLand", (
+    ("land", "land", "LandPerUse"),
+))
+
+
+def use_of_land(land):
+    """Returns the grazing per area of a rate told as land: AUM per acre of acres
+    per AUM. land_of_use turns it round.
+
+    Formula:
+        1 / land
+
+    Arguments:
+        land: land behind each unit of grazing; LandPerUse in m2/AUD or text
+            with a unit; limits > 0 (ac/AUM)
+
+    Returns:
+        UseRate in AUD/m2.
+
+    Source:
+        SCS-COLORADO-M240 the two columns of the condition table
+    """
+    return _use_of_land(land)
+
+
+_head_for_use = _core.formula(238, "grazing.HeadForUse", (
+    ("use", "use", "UnitDays"),
+    ("each", "each", "AnimalUnits"),
+    ("days", "days", "Days"),
+))
+
+
+def head_for_use(use, each, days):
+    """Returns how many animals an amount of grazing carries for so long, exact and
+    not rounded: round down.
+
+    Formula:
+        use / (each * days)
+
+    Arguments:
+        use: grazing on offer, as of Use; UnitDays in AUD or text with a unit;
+            limits >= 0 (AUM)
+        each: one animal in animal units; AnimalUnits in AU or text with a unit;
+            limits > 0 (AU)
+        days: how long; Days in days or text with a unit; limits > 0 (days)
+
+    Returns:
+        a number.
+
+    Source:
+        SAMA-LAND about seven cows for six months
+    """
+    return _head_for_use(use, each, days)
+
+
+_days_for_use = _core.formula(239, "grazing.DaysForUse", (
+    ("use", "use", "UseRate"),
+    ("density", "density", "UnitRate"),
+))
+
+
+def days_for_use(use, density):
+    """Returns how many days a rate of grazing lasts at a density: the same grazing
+    is a short stay of many or a long one of few.
+
+    Formula:
+        use / density
+
+    Arguments:
+        use: grazing taken from an area; UseRate in AUD/m2 or text with a unit;
+            limits >= 0 (AUD/ha)
+        density: animal units on the area meanwhile; UnitRate in AU/m2 or text
+            with a unit; limits > 0 (AU/ha)
+
+    Returns:
+        Days in days.
+
+    Source:
+        LAURIAULT-2023 35 AUD/ha at three densities, the days our arithmetic
+    """
+    return _days_for_use(use, density)
+
+
+_use_lost = _core.formula(240, "grazing.UseLost", (
+    ("rate", "rate", "UseRate"),
+    ("area", "area", "Area"),
+    ("years", "years", ""),
+    ("lost", "lost", "Fraction"),
+))
+
+
+def use_lost(rate, area, years, lost):
+    """Returns the grazing lost over the years on land that weeds or brush hold.
+
+    Formula:
+        rate * area * years * lost
+
+    Arguments:
+        rate: grazing that the land would give in a year; UseRate in AUD/m2 or
+            text with a unit; limits >= 0 (AUM/ac)
+        area: the land that they hold; Area in m2 or text with a unit; limits >=
+            0 (ac)
+        years: how long; a number; limits >= 0
+        lost: share of the grazing that is lost there; Fraction in share or text
+            with a unit; limits 0 to 100 (%)
+
+    Returns:
+        UnitDays in AUD.
+
+    Note:
+        the share is not the share of the canopy. On land under 25 % leafy spurge
+        the source's cattle lost 384 of 400 AUM, 96 %: they leave the whole stand
+        alone. That 96 % is our division of its answer; for 0.2 AUM/ac it prints 192
+        of 200.
+
+    Source:
+        ARS-SPURGE worked example
+    """
+    return _use_lost(rate, area, years, lost)
+
+
+_slope_reduction = _core.formula(241, "grazing.SlopeReduction", (
+    ("slope", "slope", "Fraction"),
+))
+
+
+def slope_reduction(slope):
+    """Returns the share by which range on a slope is reckoned down for cattle.
+
+    Table:
+        nothing up to 10 %, 30 % up to 30 %, 60 % up to 60 %, all of it beyond
+
+    Arguments:
+        slope: fall over run; Fraction in share or text with a unit; limits >= 0
+            (%)
+
+    Returns:
+        Fraction in share.
+
+    Note:
+        the steps are from memory, only the threshold of 10 % was read: check before
+        you rely on them. Cattle with collars on seven ranches used about a tenth
+        more ground than the guide gives [MILLWARD-2020]; without this and the
+        reduction for water six ways of setting a rate came out much too heavy, with
+        both a tenth too light [HOLECHEK-1992]. Sheep and goats climb where cattle
+        do not.
+
+    Source:
+        HOLECHEK-1988
+    """
+    return _slope_reduction(slope)
+
+
+_water_reduction = _core.formula(242, "grazing.WaterReduction", (
+    ("distance", "distance", "Length"),
+))
+
+
+def water_reduction(distance):
+    """Returns the share by which range is reckoned down for cattle by the distance
+    to water.
+
+    Table:
+        nothing up to 1 mile, 50 % up to 2 miles, all of it beyond
+
+    Arguments:
+        distance: to the nearest water; Length in m or text with a unit; limits
+            >= 0 (mi)
+
+    Returns:
+        Fraction in share.
+
+    Note:
+        from memory, only the threshold of 1.6 km was read: check before you rely on
+        it. Cattle in southern New Mexico used pasture out to 3.5 miles
+        [HERBEL-1967]. On small pastures the useful distance is hundreds of feet:
+        walk_limit.
+
+    Source:
+        HOLECHEK-1988
+    """
+    return _water_reduction(distance)
+
+
+_grazed_area = _core.formula(243, "grazing.GrazedArea", (
+    ("area", "area", "Area"),
+    ("slope", "slope", "Fraction"),
+    ("water", "water", "Fraction"),
+))
+
+
+def grazed_area(area, slope, water):
+    """Returns the land that counts when some of it is taken off for slope and some
+    for water, one after the other.
+
+    Formula:
+        area * (1 - slope) * (1 - water)
+
+    Arguments:
+        area: the land; Area in m2 or text with a unit; limits >= 0 (ac)
+        slope: share taken off for slope, as of slope_reduction; Fraction in
+            share or text with a unit; limits 0 to 100 (%)
+        water: share taken off for the distance to water, as of water_reduction;
+            Fraction in share or text with a unit; limits 0 to 100 (%)
+
+    Returns:
+        Area in m2.
+
+    Note:
+        for land with several slopes add up the parts. That the two are multiplied
+        and not added is our reading.
+
+    Source:
+        HOLECHEK-1988, from memory; ours: the two reductions multiplied
+    """
+    return _grazed_area(area, slope, water)
+
+
+_resting_share = _core.formula(244, "grazing.RestingShare", (
+    ("paddocks", "paddocks", ""),
+    ("groups", "groups", ""),
+))
+
+
+def resting_share(paddocks, groups):
+    """Returns the share of the land that rests at any time in a round.
+
+    Formula:
+        1 - groups / paddocks
+
+    Arguments:
+        paddocks: equal paddocks in the round; a number; limits >= 1
+        groups: groups that graze one after the other, 1 for a single herd; a
+            number; limits 0 to paddocks
+
+    Returns:
+        Fraction in share.
+
+    Source:
+        definition: a group stands in one paddock, the others rest
+    """
+    return _resting_share(paddocks, groups)
+
+
+_land_in_use = _core.formula(245, "grazing.LandInUse", (
+    ("area", "area", "Area"),
+    ("resting", "resting", "Fraction"),
+    ("deferred", "deferred", "Fraction"),
+    ("part", "part", "Fraction"),
+))
+
+
+def land_in_use(area, resting, deferred, part):
+    """Returns the land left to graze in a year in which a part is rested whole and
+    a part is deferred, that is held back until its plants have set seed.
+
+    Formula:
+        area * (1 - resting - deferred * (1 - resting) * part)
+
+    Arguments:
+        area: all the land; Area in m2 or text with a unit; limits >= 0 (ac)
+        resting: share of it not grazed that year; Fraction in share or text
+            with a unit; limits 0 to 100 (%)
+        deferred: share of the rest that is held back; Fraction in share or text
+            with a unit; limits 0 to 100 (%)
+        part: share of the season for which it is held back; Fraction in share
+            or text with a unit; limits 0 to 100 (%)
+
+    Returns:
+        Area in m2.
+
+    Note:
+        the answer is area weighted by time. What is deferred is eaten later and is
+        poorer feed by then.
+
+    Source:
+        definition: land not grazed, and land grazed for a part of the season, taken
+        off
+    """
+    return _land_in_use(area, resting, deferred, part)
+
+
+
+def planning_rows():
+    """Gives the table of planning_land, as a copy.
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingPlanningRow.
+
+    Source:
+        ours: a collection, each figure with the source and mark on its row
+    """
+    return _core.call("grazing.PlanningRows", {})
+
+
+
+def planning_land(region, stock, head, end):
+    """Gives the land that a region's advisers reckon for so many head, at an end of
+    the printed span. Low is the least land, so the most stock. These are first
+    guesses over whole regions, from half an acre of Arkansas to ten and more of
+    West Texas for one sheep or goat. Measured grass beats them:
+    carrying_capacity and the plan. A farm stocked by a figure from elsewhere
+    runs out of grass, and hungry stock come to harm. Ask a local adviser.
+
+    Arguments:
+        region: text
+        stock: text
+        head: a number
+        end: one of the words low, middle, high
+
+    Returns:
+        Area in m2.
+
+    Errors:
+        a DocumentError that lists the regions, or the stock, that have a figure; a
+        DomainError where head is below 0 or not a number
+
+    Source:
+        KSTATE-STOCKING, MISSOURI-5292, SHEEP101-LAND, ARKANSAS-COFFEY,
+        OREGON-ACRES, MINN-PASTURE, ALABAMA-STOCKPILE, SMALLHOLDING-LU,
+        TEAGASC-GUIDE, as the row says
+    """
+    return _core.call("grazing.PlanningLand", {"region": region, "stock": stock, "head": head, "end": end})
 
 
 
@@ -868,7 +2537,60 @@ def set_stocked_balances(s):
     return tuple(_core.call("grazing.SetStockedBalances", {"s": s}))
 
 
-_land_per_use = _core.formula(116, "grazing.LandPerUse", (
+
+def space_rows():
+    """Gives the table of Space, as a copy.
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingSpaceRow.
+
+    Source:
+        ours: a collection, each figure with the source and mark on its row
+    """
+    return _core.call("grazing.SpaceRows", {})
+
+
+
+def space(stock, rule, by, head, end):
+    """Gives the land for so many animals by a rule and its source, at an end of the
+    printed span: low is the least land. The figures that herd.rooms holds (pens
+    moved daily, pigs, hens running free, alpacas, horses by sod) are not
+    repeated. Room is not feed. 270 geese an acre is what the organic rule
+    allows, 20 to 40 what grass feeds. Geese want short grass, under 4 in
+    [CELTIC-GEESE], bluegrass, orchardgrass, timothy, brome or white clover, not
+    alfalfa or sweet clover [MISSOURI-GOSLING]. Hens: 50 to the acre by an old
+    rule of manure, 93 by the nitrogen limit, 1,012 by free range. Broilers in
+    pens moved daily ate 45 % of the forage they stood on [MAINE-BROILERS]. Pigs:
+    keep over 75 % of the ground covered [SOW-GROUND-COVER]. A lot for bad days
+    is from 400 ft² to over 1,000 a horse, all from advisers; it stands high,
+    away from water and wells [RUTGERS-FS1190], and stock go in when the grass is
+    down to 3 in [WASHINGTON-LOTS]. These are laws and labels of their places, in
+    part superseded: the local rule of today decides, and the animals' welfare
+    with it.
+
+    Arguments:
+        stock: text
+        rule: one of the words nitrogen, range, open, used, yard, lot
+        by: text
+        head: a number
+        end: one of the words low, middle, high
+
+    Returns:
+        Area in m2.
+
+    Errors:
+        a DocumentError that lists what there is a row for; a DomainError where head
+        is below 0 or not a number
+
+    Source:
+        EU-889-2008, SERBIA-ORGANIC, FREE-RANGE-HENS, PLAMONDON-HENS,
+        MISSOURI-GOSLING, WASHINGTON-LOTS, NC-DRY-LOT, IOWA-SACRIFICE, ELCR-LOTS,
+        THEHORSE-PADDOCK, as the row says
+    """
+    return _core.call("grazing.Space", {"stock": stock, "rule": rule, "by": by, "head": head, "end": end})
+
+
+_land_per_use = _core.formula(246, "grazing.LandPerUse", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -904,7 +2626,7 @@ def land_per_use(area, animals, days):
     return _land_per_use(area, animals, days)
 
 
-_use_per_land = _core.formula(117, "grazing.UsePerLand", (
+_use_per_land = _core.formula(247, "grazing.UsePerLand", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -940,7 +2662,7 @@ def use_per_land(area, animals, days):
     return _use_per_land(area, animals, days)
 
 
-_use = _core.formula(118, "grazing.Use", (
+_use = _core.formula(248, "grazing.Use", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
 ))
@@ -968,7 +2690,7 @@ def use(rate, area):
     return _use(rate, area)
 
 
-_stock_density = _core.formula(119, "grazing.StockDensity", (
+_stock_density = _core.formula(249, "grazing.StockDensity", (
     ("weight", "weight", "LiveWeight"),
     ("area", "area", "Area"),
 ))
@@ -997,7 +2719,7 @@ def stock_density(weight, area):
     return _stock_density(weight, area)
 
 
-_stay_area = _core.formula(120, "grazing.StayArea", (
+_stay_area = _core.formula(250, "grazing.StayArea", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("available", "available", "Yield"),
@@ -1036,7 +2758,7 @@ def stay_area(demand, days, available, use):
     return _stay_area(demand, days, available, use)
 
 
-_stay_days = _core.formula(121, "grazing.StayDays", (
+_stay_days = _core.formula(251, "grazing.StayDays", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -1075,7 +2797,7 @@ def stay_days(area, available, use, demand):
     return _stay_days(area, available, use, demand)
 
 
-_stay_head = _core.formula(122, "grazing.StayHead", (
+_stay_head = _core.formula(252, "grazing.StayHead", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -1115,7 +2837,7 @@ def stay_head(area, available, use, weight, intake, days):
     return _stay_head(area, available, use, weight, intake, days)
 
 
-_days_per_height = _core.formula(123, "grazing.DaysPerHeight", (
+_days_per_height = _core.formula(253, "grazing.DaysPerHeight", (
     ("density", "density", "Density"),
     ("intake", "intake", "Demand"),
 ))
@@ -1147,7 +2869,7 @@ def days_per_height(density, intake):
     return _days_per_height(density, intake)
 
 
-_days_per_land = _core.formula(124, "grazing.DaysPerLand", (
+_days_per_land = _core.formula(254, "grazing.DaysPerLand", (
     ("height", "height", "Height"),
     ("residual", "residual", "Height"),
     ("density", "density", "UseDensity"),
@@ -1178,7 +2900,7 @@ def days_per_land(height, residual, density):
     return _days_per_land(height, residual, density)
 
 
-_day_area = _core.formula(125, "grazing.DayArea", (
+_day_area = _core.formula(255, "grazing.DayArea", (
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
     ("use", "use", "UseRate"),
@@ -1208,7 +2930,7 @@ def day_area(animals, days, use):
     return _day_area(animals, days, use)
 
 
-_carrying_capacity = _core.formula(126, "grazing.CarryingCapacity", (
+_carrying_capacity = _core.formula(256, "grazing.CarryingCapacity", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("intake", "intake", "Demand"),
@@ -1248,7 +2970,7 @@ def carrying_capacity(yield_, use, intake, days):
     return _carrying_capacity(yield_, use, intake, days)
 
 
-_land_for_head = _core.formula(127, "grazing.LandForHead", (
+_land_for_head = _core.formula(257, "grazing.LandForHead", (
     ("head", "head", ""),
     ("rate", "rate", "HeadRate"),
 ))
@@ -1269,12 +2991,12 @@ def land_for_head(head, rate):
         Area in m2.
 
     Source:
-        SRUC-SHEEPNET group and paddock areas
+        SRUC-SHEEPNET group and paddock areas; FREE-RANGE-HENS 4 m² each
     """
     return _land_for_head(head, rate)
 
 
-_strip_length = _core.formula(128, "grazing.StripLength", (
+_strip_length = _core.formula(258, "grazing.StripLength", (
     ("area", "area", "Area"),
     ("width", "width", "Length"),
 ))
@@ -1305,7 +3027,7 @@ def strip_length(area, width):
     return _strip_length(area, width)
 
 
-_strip_area = _core.formula(129, "grazing.StripArea", (
+_strip_area = _core.formula(259, "grazing.StripArea", (
     ("length", "length", "Length"),
     ("width", "width", "Length"),
 ))
@@ -1329,3 +3051,267 @@ def strip_area(length, width):
         definition: a rectangle; UCONN-STEPS prints one
     """
     return _strip_area(length, width)
+
+
+_strips_per_lane = _core.formula(260, "grazing.StripsPerLane", (
+    ("lane", "lane", "Length"),
+    ("strip", "strip", "Length"),
+))
+
+
+def strips_per_lane(lane, strip):
+    """Returns the strips that a lane holds, exact and not rounded: what is over
+    after the last whole one is short feed for a move.
+
+    Formula:
+        lane / strip
+
+    Arguments:
+        lane: length of the lane; Length in m or text with a unit; limits >= 0
+            (ft)
+        strip: length of a strip, as of strip_length; Length in m or text with a
+            unit; limits > 0 (ft)
+
+    Returns:
+        a number.
+
+    Source:
+        definition: a length parted into equal pieces
+    """
+    return _strips_per_lane(lane, strip)
+
+
+_part_of_day_demand = _core.formula(261, "grazing.PartOfDayDemand", (
+    ("demand", "demand", "Demand"),
+    ("share", "share", "Fraction"),
+    ("part", "part", "Fraction"),
+))
+
+
+def part_of_day_demand(demand, share, part):
+    """Returns what a herd takes from a strip in a part of the day.
+
+    Formula:
+        demand * share * part
+
+    Arguments:
+        demand: what the herd eats in a day, from everything; Demand in kg/day
+            or text with a unit; limits >= 0 (lb/day)
+        share: share of it that the pasture is to give; Fraction in share or
+            text with a unit; limits 0 to 100 (%)
+        part: part of the day's grazing done on the strip; Fraction in share or
+            text with a unit; limits 0 to 100 (%)
+
+    Returns:
+        Demand in kg/day.
+
+    Note:
+        the part of the grazing is not the part of the clock, since stock graze most
+        after dawn and before dusk; half for twelve hours is common practice and
+        close. The strip itself is stay_area with this demand for one day. A printed
+        case (42 smaller cows, 70 % of their feed, 12 hours, 2,000 lb/ac, under a
+        third of an acre) agrees with its neighbour's 41.6 lb a cow: 0.31 acre.
+
+    Source:
+        NODPA-KARREMAN part-day strips
+    """
+    return _part_of_day_demand(demand, share, part)
+
+
+
+def walk_rows():
+    """Gives the table of walk_limit, as a copy.
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingWalkRow.
+
+    Source:
+        ours: a collection, each figure with the source and mark on its row
+    """
+    return _core.call("grazing.WalkRows", {})
+
+
+_walk_limit = _core.formula(262, "grazing.WalkLimit", (
+    ("by", "by", "grazing.WalkSource"),
+    ("place", "place", "Fraction"),
+))
+
+
+def walk_limit(by, place):
+    """Returns the longest walk to water by a source.
+
+    Table:
+        the printed distance
+
+    Arguments:
+        by: whose figure; one of the words kentucky, even, missouri, farm press,
+            dairy, other, unused, range flat, range rough
+        place: where in the printed span, 0 its low end and 100 its high;
+            Fraction in share or text with a unit; limits 0 to 100 (%)
+
+    Returns:
+        Length in m.
+
+    Note:
+        the sources run from 300 ft to 1,000 ft on pasture, and to 2 miles on level
+        range, because they ask different things: milk, even grazing, or whether the
+        animals get there at all. In hot weather and for young stock take the least.
+        Within 200 ft of water pasture is used very hard [KENTUCKY-WATER]. Stock
+        without water die: herd.water and herd.peak_water tell how much.
+
+    Source:
+        KENTUCKY-WATER; MISSOURI-WATER-PRESS; HFG-WATER; NRCS-PLAN-WATER; FSRC-WATER
+    """
+    return _walk_limit(by, place)
+
+
+
+def visit_of(distance):
+    """Tells how stock come to water by its distance: one by one up to 600 ft, as a
+    herd beyond 1,000 ft; between is open. The source says one by one under 600
+    to 900 ft, and between 900 and 1,000 ft nothing: from 600 ft on watch them,
+    and build for the herd.
+
+    Arguments:
+        distance: Length in m or text with a unit
+
+    Returns:
+        a word of grazing.WaterVisit.
+
+    Errors:
+        a DomainError where the distance is below 0 or not a number
+
+    Source:
+        OHIO-ANR-12
+    """
+    return _core.call("grazing.VisitOf", {"distance": distance})
+
+
+_tank_volume = _core.formula(263, "grazing.TankVolume", (
+    ("rule", "rule", "grazing.TankRule"),
+    ("head", "head", ""),
+    ("each", "each", "WaterRate"),
+))
+
+
+def tank_volume(rule, head, each):
+    """Returns the water that a tank should hold.
+
+    Table:
+        head times 2 gal, or times what one drinks in a day and the share of the
+        rule: a quarter, one, two or three days
+
+    Arguments:
+        rule: how the tank fills; one of the words hour, hours, slow, sun,
+            unsure, herd ohio
+        head: animals that drink from it; a number; limits >= 0
+        each: what one of them drinks in a day, as of herd.drinking and
+            herd.peak_water; WaterRate in m3/day or text with a unit; limits >= 0
+            (gal/day)
+
+    Returns:
+        Volume in m3.
+
+    Note:
+        a float set wrong, a frozen pipe or a broken pump leaves the tank as all
+        there is: look every day, and twice in heat. Ask a vet or an adviser how
+        long your stock can wait; in heat it is hours.
+
+    Source:
+        USDA-TANK-SHEET; SD2006-1 three days; OHIO-ANR-12 a herd at once
+    """
+    return _tank_volume(rule, head, each)
+
+
+_fill_rate = _core.formula(264, "grazing.FillRate", (
+    ("volume", "volume", "Volume"),
+    ("time", "time", "Days"),
+))
+
+
+def fill_rate(volume, time):
+    """Returns the flow that refills what was drunk within a time.
+
+    Formula:
+        volume / time
+
+    Arguments:
+        volume: what is to be refilled, a day's need or a tank; Volume in m3 or
+            text with a unit; limits >= 0 (gal)
+        time: how soon; Days in days or text with a unit; limits > 0 (h)
+
+    Returns:
+        WaterRate in m3/day.
+
+    Note:
+        four hours for the need of a day where stock come one by one, one hour for
+        the tank where they come as a herd [OHIO-ANR-12]; where nothing is stored, 2
+        gal a minute at each place to drink [USDA-TANK-SHEET]. 1,440 gal a day is
+        one a minute.
+
+    Source:
+        OHIO-ANR-12; definition: volume over time
+    """
+    return _fill_rate(volume, time)
+
+
+_tank_edge = _core.formula(265, "grazing.TankEdge", (
+    ("head", "head", ""),
+    ("share", "share", "Fraction"),
+    ("each", "each", "Length"),
+))
+
+
+def tank_edge(head, share, each):
+    """Returns the edge of tank that a share of the herd needs to drink at once.
+
+    Formula:
+        head * share * each
+
+    Arguments:
+        head: animals in the herd; a number; limits >= 0
+        share: of them that drink at once; Fraction in share or text with a
+            unit; limits 0 to 100; 2 to 10 [OHIO-ANR-12] (%)
+        each: edge for one of them; Length in m or text with a unit; limits >= 0
+            (ft)
+
+    Returns:
+        Length in m.
+
+    Note:
+        2 to 4 % where they come one by one, 5 to 10 % where they come as a herd, at
+        2 ft a head of cattle. Timid animals drink last: more edge is kinder.
+
+    Source:
+        OHIO-ANR-12
+    """
+    return _tank_edge(head, share, each)
+
+
+_round_tank = _core.formula(266, "grazing.RoundTank", (
+    ("radius", "radius", "Length"),
+    ("depth", "depth", "Length"),
+))
+
+
+def round_tank(radius, depth):
+    """Returns the water in a round tank.
+
+    Formula:
+        3.14 * pow(radius, 2) * depth
+
+    Arguments:
+        radius: half the width inside; Length in m or text with a unit; limits
+            >= 0 (in)
+        depth: of the water; Length in m or text with a unit; limits >= 0 (in)
+
+    Returns:
+        Volume in m3.
+
+    Note:
+        the source's 3.14 is kept; the gallon of its 231 cubic inches is the unit.
+
+    Source:
+        KSU-ROUND-TANK
+    """
+    return _round_tank(radius, depth)

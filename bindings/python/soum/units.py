@@ -28,20 +28,21 @@ litre = 0.001  # L: Volume
 cubic_foot = 0.028316846592  # ft3: Volume
 cubic_inch = 1.6387064e-05  # in3: Volume
 gallon = 0.003785411784  # gal: Volume
+acre_foot = 1233.48183754752  # ac-ft: Volume
 kg = 1  # kg: Mass, DryMatter, FreshFeed, LiveWeight
 gram = 0.001  # g: Mass, DryMatter, FreshFeed, LiveWeight
 tonne = 1000  # t: Mass, DryMatter, FreshFeed, LiveWeight
 lb = 0.45359237  # lb: Mass, DryMatter, FreshFeed, LiveWeight
 ounce = 0.028349523125  # oz: Mass, FreshFeed
 short_ton = 907.18474  # short ton: Mass, DryMatter, FreshFeed
-kg_per_square_metre = 1  # kg/m2: Yield, StockDensity
-kg_per_hectare = 0.0001  # kg/ha: Yield, StockDensity
+kg_per_square_metre = 1  # kg/m2: Yield, StockDensity, Dressing
+kg_per_hectare = 0.0001  # kg/ha: Yield, StockDensity, Dressing
 tonne_per_hectare = 0.1  # t/ha: Yield
-lb_per_acre = 0.0001120851156194456  # lb/ac: Yield, StockDensity
+lb_per_acre = 0.0001120851156194456  # lb/ac: Yield, StockDensity, Dressing
 short_ton_per_acre = 0.2241702312388912  # short ton/ac: Yield
-kg_per_square_metre_metre = 1  # kg/m2/m: Density, PlateDensity
+kg_per_square_metre_metre = 1  # kg/m2/m: Density, PlateDensity, RainUse
 kg_per_hectare_centimetre = 0.01  # kg/ha/cm: Density, PlateDensity
-lb_per_acre_inch = 0.004412799827537228  # lb/ac/in: Density, PlateDensity
+lb_per_acre_inch = 0.004412799827537228  # lb/ac/in: Density, PlateDensity, RainUse
 kg_per_square_metre_day = 1  # kg/m2/day: Growth
 kg_per_hectare_day = 0.0001  # kg/ha/day: Growth
 lb_per_acre_day = 0.0001120851156194456  # lb/ac/day: Growth
@@ -77,7 +78,7 @@ day = 1  # days: Days
 week = 7  # weeks: Days
 hour = 0.041666666666666664  # h: Days
 share = 1  # share: Fraction
-percent = 0.01  # %: Fraction
+percent = 0.01  # %: Fraction, Concentration
 lb_per_short_ton = 0.0005  # lb/short ton: Fraction
 celsius_degree = 1  # °C: TemperatureDifference
 fahrenheit_degree = 0.5555555555555556  # °F: TemperatureDifference
@@ -90,10 +91,38 @@ mcal_per_kg = 4.184  # Mcal/kg: EnergyDensity
 kcal_per_kg = 0.004184  # kcal/kg: EnergyDensity
 mcal_per_lb = 9.224141049815278  # Mcal/lb: EnergyDensity
 kcal_per_lb = 0.009224141049815279  # kcal/lb: EnergyDensity
-metre_per_day = 1  # m/day: Speed
+metre_per_day = 1  # m/day: Speed, RainRate
 metre_per_s = 86400  # m/s: Speed
 kilometre_per_hour = 24000  # km/h: Speed
 mph = 38624.256  # mph: Speed
+millimetre_per_day = 0.001  # mm/day: RainRate
+inch_per_day = 0.0254  # in/day: RainRate
+inch_per_week = 0.0036285714285714285  # in/week: RainRate
+millimetre_per_hour = 0.024  # mm/h: RainRate
+inch_per_hour = 0.6096  # in/h: RainRate
+mj_per_square_metre_day = 1  # MJ/m2/day: Radiation
+w_per_square_metre = 0.0864  # W/m2: Radiation
+kpa = 1  # kPa: Pressure
+pa = 0.001  # Pa: Pressure
+mbar = 0.1  # mbar: Pressure
+kpa_per_celsius_degree = 1  # kPa/°C: PressureSlope
+rad = 1  # rad: Angle
+degree = 0.017453292519943295  # °: Angle
+metre_per_metre = 1  # m/m: WaterHolding
+millimetre_per_metre = 0.001  # mm/m: WaterHolding
+inch_per_foot = 0.08333333333333333  # in/ft: WaterHolding
+celsius_degree_day = 1  # °C day: DegreeDays
+fahrenheit_degree_day = 0.5555555555555556  # °F day: DegreeDays
+kg_per_kg = 1  # kg/kg: Concentration
+ppm = 1e-06  # ppm: Concentration
+kg_per_cubic_metre = 1  # kg/m3: FeedDensity
+lb_per_cubic_foot = 16.018463373960138  # lb/ft3: FeedDensity
+kg_per_hectare_millimetre = 0.1  # kg/ha/mm: RainUse
+short_ton_per_acre_inch = 8.825599655074457  # short ton/ac/in: RainUse
+v = 1  # V: Voltage
+kv = 1000  # kV: Voltage
+j = 1  # J: PulseEnergy
+mj = 0.001  # mJ: PulseEnergy
 
 # Every quantity with its base unit and the units it is written in.
 quantities = {
@@ -102,7 +131,7 @@ quantities = {
     "PlateHeight": ("m", ("m", "mm", "cm", "in",)),
     "RainDepth": ("m", ("m", "mm", "cm", "in",)),
     "Area": ("m2", ("m2", "ha", "ft2", "yd2", "ac",)),
-    "Volume": ("m3", ("m3", "L", "ft3", "in3", "gal",)),
+    "Volume": ("m3", ("m3", "L", "ft3", "in3", "gal", "ac-ft",)),
     "Mass": ("kg", ("kg", "g", "t", "lb", "oz", "short ton",)),
     "DryMatter": ("kg", ("kg", "g", "t", "lb", "short ton",)),
     "FreshFeed": ("kg", ("kg", "g", "t", "lb", "oz", "short ton",)),
@@ -130,6 +159,19 @@ quantities = {
     "EnergyRate": ("MJ/day", ("MJ/day", "kJ/day", "Mcal/day", "kcal/day",)),
     "EnergyDensity": ("MJ/kg", ("MJ/kg", "Mcal/kg", "kcal/kg", "Mcal/lb", "kcal/lb",)),
     "Speed": ("m/day", ("m/day", "m/s", "km/h", "mph",)),
+    "RainRate": ("m/day", ("m/day", "mm/day", "in/day", "in/week", "mm/h", "in/h",)),
+    "Radiation": ("MJ/m2/day", ("MJ/m2/day", "W/m2",)),
+    "Pressure": ("kPa", ("kPa", "Pa", "mbar",)),
+    "PressureSlope": ("kPa/°C", ("kPa/°C",)),
+    "Angle": ("rad", ("rad", "°",)),
+    "WaterHolding": ("m/m", ("m/m", "mm/m", "in/ft",)),
+    "DegreeDays": ("°C day", ("°C day", "°F day",)),
+    "Concentration": ("kg/kg", ("kg/kg", "%", "ppm",)),
+    "Dressing": ("kg/m2", ("kg/m2", "kg/ha", "lb/ac",)),
+    "FeedDensity": ("kg/m3", ("kg/m3", "lb/ft3",)),
+    "RainUse": ("kg/m2/m", ("kg/m2/m", "kg/ha/mm", "lb/ac/in", "short ton/ac/in",)),
+    "Voltage": ("V", ("V", "kV",)),
+    "PulseEnergy": ("J", ("J", "mJ",)),
     "Temperature": ("°C", ("°C", "°F",)),
 }
 

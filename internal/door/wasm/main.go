@@ -70,8 +70,8 @@ var one struct {
 // eval1 computes one row without memory traffic; last gives its status.
 //
 //go:wasmexport soum_eval1
-func eval1(fn int32, a, b, c, d, e, f float64) float64 {
-	one.arguments = [8]float64{a, b, c, d, e, f}
+func eval1(fn int32, a, b, c, d, e, f, g, h float64) float64 {
+	one.arguments = [8]float64{a, b, c, d, e, f, g, h}
 	count := door.Arguments(int(fn))
 	door.Eval(int(fn), one.arguments[:count], one.strides[:count], one.out[:], one.status[:])
 	return one.out[0]

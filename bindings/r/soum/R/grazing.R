@@ -21,6 +21,18 @@ grazing_cover_after <- function(cover, growth, demand, area, days)
 grazing_balance_cover <- function(rate, intake, round, residual)
     eval_formula("grazing_balance_cover", list(rate = rate, intake = intake, round = round, residual = residual))
 
+grazing_grazing_days <- function(mass, leave, eaten, growth)
+    eval_formula("grazing_grazing_days", list(mass = mass, leave = leave, eaten = eaten, growth = growth))
+
+grazing_winter_feed <- function(demand, days, reserve, waste)
+    eval_formula("grazing_winter_feed", list(demand = demand, days = days, reserve = reserve, waste = waste))
+
+grazing_head_to_sell <- function(supply, need)
+    eval_formula("grazing_head_to_sell", list(supply = supply, need = need))
+
+grazing_short_of_feed <- function(grass)
+    call_function("grazing_short_of_feed", list(grass = grass))
+
 grazing_month_balance <- function(annual, shares, area, use, demand, year)
     call_function("grazing_month_balance", list(annual = annual, shares = shares, area = area, use = use, demand = demand, year = year))
 
@@ -29,6 +41,33 @@ grazing_carries <- function(farm, group)
 
 grazing_land_for <- function(farm)
     call_function("grazing_land_for", list(farm = farm))
+
+grazing_head_density <- function(head, area)
+    eval_formula("grazing_head_density", list(head = head, area = area))
+
+grazing_head_on_land <- function(area, rate)
+    eval_formula("grazing_head_on_land", list(area = area, rate = rate))
+
+grazing_replacement_head <- function(head, share, ratio)
+    eval_formula("grazing_replacement_head", list(head = head, share = share, ratio = ratio))
+
+grazing_relative_load <- function(one, one_alone, other, other_alone)
+    eval_formula("grazing_relative_load", list(one = one, one_alone = one_alone, other = other, other_alone = other_alone))
+
+grazing_voltage_rows <- function()
+    call_function("grazing_voltage_rows", list())
+
+grazing_fence_voltage <- function(stock, aim, end)
+    call_function("grazing_fence_voltage", list(stock = stock, aim = aim, end = end))
+
+grazing_energizer_output <- function(fence)
+    eval_formula("grazing_energizer_output", list(fence = fence))
+
+grazing_ground_rod <- function(output, rule)
+    eval_formula("grazing_ground_rod", list(output = output, rule = rule))
+
+grazing_ground_rods <- function(rod, each)
+    eval_formula("grazing_ground_rods", list(rod = rod, each = each))
 
 grazing_explain <- function(farm, date)
     call_function("grazing_explain", list(farm = farm, date = date))
@@ -47,6 +86,54 @@ grazing_cross_wires <- function(width, strips)
 
 grazing_wire_length <- function(fence, wires)
     eval_formula("grazing_wire_length", list(fence = fence, wires = wires))
+
+grazing_bill_of_fence <- function(job)
+    call_function("grazing_bill_of_fence", list(job = job))
+
+grazing_fit_stock <- function(fitting)
+    call_function("grazing_fit_stock", list(fitting = fitting))
+
+grazing_fence_cost <- function(fence, price, per)
+    call_function("grazing_fence_cost", list(fence = fence, price = price, per = per))
+
+grazing_cost_of_year <- function(first, years, interest, maintenance)
+    call_function("grazing_cost_of_year", list(first = first, years = years, interest = interest, maintenance = maintenance))
+
+grazing_fence_lives <- function()
+    call_function("grazing_fence_lives", list())
+
+grazing_cost_per_use <- function(cost, use)
+    call_function("grazing_cost_per_use", list(cost = cost, use = use))
+
+grazing_rent_per_head <- function(rent, per, land)
+    call_function("grazing_rent_per_head", list(rent = rent, per = per, land = land))
+
+grazing_rent_per_use <- function(rent, each, days)
+    call_function("grazing_rent_per_use", list(rent = rent, each = each, days = days))
+
+grazing_rent_by_hay <- function(animals, hay, rule)
+    call_function("grazing_rent_by_hay", list(animals = animals, hay = hay, rule = rule))
+
+grazing_rent_by_value <- function(value, end)
+    call_function("grazing_rent_by_value", list(value = value, end = end))
+
+grazing_rent_by_forage <- function(forage, hay)
+    call_function("grazing_rent_by_forage", list(forage = forage, hay = hay))
+
+grazing_hay_per_use <- function(hay, demand, waste)
+    call_function("grazing_hay_per_use", list(hay = hay, demand = demand, waste = waste))
+
+grazing_payback_years <- function(cost, gain)
+    call_function("grazing_payback_years", list(cost = cost, gain = gain))
+
+grazing_gain_of_days <- function(head, days, saving, moves, each, wage)
+    call_function("grazing_gain_of_days", list(head = head, days = days, saving = saving, moves = moves, each = each, wage = wage))
+
+grazing_read_moves <- function(log)
+    call_function("grazing_read_moves", list(log = log))
+
+grazing_paddock_records <- function(log, rules)
+    call_function("grazing_paddock_records", list(log = log, rules = rules))
 
 grazing_order <- function(classes)
     call_function("grazing_order", list(classes = classes))
@@ -72,14 +159,98 @@ grazing_land_for_paddocks <- function(paddock, paddocks)
 grazing_daily_area <- function(area, rotation)
     eval_formula("grazing_daily_area", list(area = area, rotation = rotation))
 
+grazing_paddocks_to_build <- function(rest, stay, groups)
+    eval_formula("grazing_paddocks_to_build", list(rest = rest, stay = stay, groups = groups))
+
+grazing_stay_of_rest <- function(rest, paddocks, groups)
+    eval_formula("grazing_stay_of_rest", list(rest = rest, paddocks = paddocks, groups = groups))
+
+grazing_strip_open <- function(stay, strips)
+    eval_formula("grazing_strip_open", list(stay = stay, strips = strips))
+
+grazing_regrowth_bitten <- function(open, place)
+    eval_formula("grazing_regrowth_bitten", list(open = open, place = place))
+
 grazing_plan_season <- function(farm)
     call_function("grazing_plan_season", list(farm = farm))
+
+grazing_wire_rows <- function()
+    call_function("grazing_wire_rows", list())
+
+grazing_wires <- function(stock, line, end)
+    call_function("grazing_wires", list(stock = stock, line = line, end = end))
+
+grazing_fence_posts <- function(fence, spacing)
+    eval_formula("grazing_fence_posts", list(fence = fence, spacing = spacing))
+
+grazing_netting_rolls <- function(fence, roll)
+    eval_formula("grazing_netting_rolls", list(fence = fence, roll = roll))
+
+grazing_netting_square <- function(rolls, roll)
+    eval_formula("grazing_netting_square", list(rolls = rolls, roll = roll))
+
+grazing_netting_or_wire <- function(stock, area)
+    call_function("grazing_netting_or_wire", list(stock = stock, area = area))
+
+grazing_initial_rates <- function()
+    call_function("grazing_initial_rates", list())
+
+grazing_initial_rate <- function(site, year, end)
+    call_function("grazing_initial_rate", list(site = site, year = year, end = end))
+
+grazing_tame_rate <- function(native)
+    eval_formula("grazing_tame_rate", list(native = native))
+
+grazing_use_of_yield <- function(yield, use, demand)
+    eval_formula("grazing_use_of_yield", list(yield = yield, use = use, demand = demand))
+
+grazing_land_of_use <- function(rate)
+    eval_formula("grazing_land_of_use", list(rate = rate))
+
+grazing_use_of_land <- function(land)
+    eval_formula("grazing_use_of_land", list(land = land))
+
+grazing_head_for_use <- function(use, each, days)
+    eval_formula("grazing_head_for_use", list(use = use, each = each, days = days))
+
+grazing_days_for_use <- function(use, density)
+    eval_formula("grazing_days_for_use", list(use = use, density = density))
+
+grazing_use_lost <- function(rate, area, years, lost)
+    eval_formula("grazing_use_lost", list(rate = rate, area = area, years = years, lost = lost))
+
+grazing_slope_reduction <- function(slope)
+    eval_formula("grazing_slope_reduction", list(slope = slope))
+
+grazing_water_reduction <- function(distance)
+    eval_formula("grazing_water_reduction", list(distance = distance))
+
+grazing_grazed_area <- function(area, slope, water)
+    eval_formula("grazing_grazed_area", list(area = area, slope = slope, water = water))
+
+grazing_resting_share <- function(paddocks, groups)
+    eval_formula("grazing_resting_share", list(paddocks = paddocks, groups = groups))
+
+grazing_land_in_use <- function(area, resting, deferred, part)
+    eval_formula("grazing_land_in_use", list(area = area, resting = resting, deferred = deferred, part = part))
+
+grazing_planning_rows <- function()
+    call_function("grazing_planning_rows", list())
+
+grazing_planning_land <- function(region, stock, head, end)
+    call_function("grazing_planning_land", list(region = region, stock = stock, head = head, end = end))
 
 grazing_set_stocked <- function(s)
     call_function("grazing_set_stocked", list(s = s))
 
 grazing_set_stocked_balances <- function(s)
     call_function("grazing_set_stocked_balances", list(s = s))
+
+grazing_space_rows <- function()
+    call_function("grazing_space_rows", list())
+
+grazing_space <- function(stock, rule, by, head, end)
+    call_function("grazing_space", list(stock = stock, rule = rule, by = by, head = head, end = end))
 
 grazing_land_per_use <- function(area, animals, days)
     eval_formula("grazing_land_per_use", list(area = area, animals = animals, days = days))
@@ -122,4 +293,31 @@ grazing_strip_length <- function(area, width)
 
 grazing_strip_area <- function(length, width)
     eval_formula("grazing_strip_area", list(length = length, width = width))
+
+grazing_strips_per_lane <- function(lane, strip)
+    eval_formula("grazing_strips_per_lane", list(lane = lane, strip = strip))
+
+grazing_part_of_day_demand <- function(demand, share, part)
+    eval_formula("grazing_part_of_day_demand", list(demand = demand, share = share, part = part))
+
+grazing_walk_rows <- function()
+    call_function("grazing_walk_rows", list())
+
+grazing_walk_limit <- function(by, place)
+    eval_formula("grazing_walk_limit", list(by = by, place = place))
+
+grazing_visit_of <- function(distance)
+    call_function("grazing_visit_of", list(distance = distance))
+
+grazing_tank_volume <- function(rule, head, each)
+    eval_formula("grazing_tank_volume", list(rule = rule, head = head, each = each))
+
+grazing_fill_rate <- function(volume, time)
+    eval_formula("grazing_fill_rate", list(volume = volume, time = time))
+
+grazing_tank_edge <- function(head, share, each)
+    eval_formula("grazing_tank_edge", list(head = head, share = share, each = each))
+
+grazing_round_tank <- function(radius, depth)
+    eval_formula("grazing_round_tank", list(radius = radius, depth = depth))
 

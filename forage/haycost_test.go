@@ -1,0 +1,151 @@
+package forage_test
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"example.org/soum/forage"
+	"example.org/soum/units"
+)
+
+func money(text string) units.Money {
+	m, err := units.ParseMoney(text)
+	if err != nil {
+		panic(err)
+	}
+	return m
+}
+
+func price(text string) units.FeedPrice {
+	p, err := units.ParseFeedPrice(text)
+	if err != nil {
+		panic(err)
+	}
+	return p
+}
+
+// TestWasteCost: University of Illinois Extension prints, for bales of 1,200 lb at $70 and
+// 180 of them, 63.6 lb, $3.71 and $667.80 at a cone; 246 lb, $14.35 and $2,583 at a ring;
+// 252 lb, $14.70 and $2,646 at a feeder of plastic pipe.
+func TestWasteCost(t *testing.T) {
+	for _, c := range []struct {
+		percent, pounds float64
+		cost, total     string
+	}{
+		{5.3, 63.6, "3.71 USD", "667.80 USD"},
+		{20.5, 246, "14.35 USD", "2583.00 USD"},
+		{21.0, 252, "14.70 USD", "2646.00 USD"},
+	} {
+		got, err := forage.WasteCost(1200*units.FreshPound, units.Fraction(c.percent)*units.Percent, money("70 USD"), 180)
+		require.NoError(t, err)
+		assert.InDelta(t, c.pounds, got.Each.Pounds(), 0.05)
+		assert.InDelta(t, 180*c.pounds, got.All.Pounds(), 1e-6)
+		assert.Equal(t, money(c.cost).Round(2).String(), got.Cost.String())
+		assert.Equal(t, money(c.total).Round(2).String(), got.Total.String())
+	}
+	for _, bad := range [][3]float64{{-1, 0.1, 1}, {1, 1.1, 1}, {1, 0.1, math.Inf(1)}, {math.NaN(), 0.1, 1}} {
+		_, err := forage.WasteCost(units.FreshFeed(bad[0]), units.Fraction(bad[1]), money("70 USD"), bad[2])
+		assert.True(t, units.Impossible(err), bad)
+	}
+}
+
+// TestNutrientCost: North Dakota State prints $1.01 for a pound of protein in forage of 4.8
+// % at $97.33 a ton.
+func TestNutrientCost(t *testing.T) {
+	got, err := forage.NutrientCost(price("97.33 USD/short ton"), 4.8*units.Percent, 1*units.Pound)
+	require.NoError(t, err)
+	assert.Equal(t, "1.01 USD", got.String())
+	// 200 USD/t at 20 %: 10 kg are in 50 kg, 10 USD.
+	got, err = forage.NutrientCost(price("200 USD/t"), 20*units.Percent, 10*units.Kilogram)
+	require.NoError(t, err)
+	assert.Equal(t, "10.00 USD", got.Round(2).String())
+	for _, content := range []float64{0, -1, 1.1, math.NaN()} {
+		_, err = forage.NutrientCost(price("97 USD/t"), units.Fraction(content), 1)
+		assert.True(t, units.Impossible(err), content)
+	}
+	_, err = forage.NutrientCost(price("97 USD/t"), 0.1, -1)
+	assert.True(t, units.Impossible(err))
+}
+
+// TestHayFertility: an Ohio handout of 2010 prints 40 lb N, 13 P and 50 K in a ton, $44.91
+// at $0.45, $0.57 and $0.39 a pound.
+func TestHayFertility(t *testing.T) {
+	got, err := forage.HayFertility(1*units.FreshShortTon, price("0.45 USD/lb"), price("0.57 USD/lb"), price("0.39 USD/lb"))
+	require.NoError(t, err)
+	assert.Equal(t, "44.91 USD", got.Worth.String())
+	assert.InDelta(t, 40, got.Nitrogen.Pounds(), 1e-9)
+	assert.InDelta(t, 13, got.Phosphorus.Pounds(), 1e-9)
+	assert.InDelta(t, 50, got.Potassium.Pounds(), 1e-9)
+	_, err = forage.HayFertility(1, price("0.45 USD/lb"), price("0.57 EUR/lb"), price("0.39 USD/lb"))
+	assert.ErrorContains(t, err, "two currencies")
+	_, err = forage.HayFertility(units.FreshFeed(math.NaN()), price("0.45 USD/lb"), price("0.57 USD/lb"), price("0.39 USD/lb"))
+	assert.True(t, units.Impossible(err))
+}
+
+// TestHeadDayCost: in Alabama a cow's hay of 150 days cost $245, which is $1.63 a day.
+func TestHeadDayCost(t *testing.T) {
+	got, err := forage.HeadDayCost(money("245 USD"), 1, 150)
+	require.NoError(t, err)
+	assert.Equal(t, "1.63 USD", got.String())
+	// 3,900 / (20 * 180) = 1.0833
+	got, err = forage.HeadDayCost(money("3900 USD"), 20, 180)
+	require.NoError(t, err)
+	assert.Equal(t, "1.08 USD", got.String())
+	for _, bad := range [][2]float64{{0, 1}, {1, 0}, {-1, -1}, {math.NaN(), 1}, {1, math.Inf(1)}} {
+		_, err = forage.HeadDayCost(money("245 USD"), bad[0], units.Days(bad[1]))
+		assert.True(t, units.Impossible(err), bad)
+	}
+}
+
+// TestRent: North Dakota State prints $38.54 for 4.4 acres at $8.76.
+func TestRent(t *testing.T) {
+	got, err := forage.Rent(4.4*units.Acre, money("8.76 USD"), 1*units.Acre)
+	require.NoError(t, err)
+	assert.Equal(t, "38.54 USD", got.String())
+	got, err = forage.Rent(3*units.Hectare, money("100 EUR"), 2*units.Hectare)
+	require.NoError(t, err)
+	assert.Equal(t, "150.00 EUR", got.Round(2).String())
+	for _, bad := range [][2]float64{{-1, 1}, {1, 0}, {math.NaN(), 1}} {
+		_, err = forage.Rent(units.Area(bad[0]), money("1 EUR"), units.Area(bad[1]))
+		assert.True(t, units.Impossible(err), bad)
+	}
+}
+
+// Bales of 1,200 lb at 70 USD, 180 of them, a fifth wasted: what does that cost?
+func ExampleWasteCost() {
+	got, err := forage.WasteCost(1200*units.FreshPound, 20.5*units.Percent, money("70 USD"), 180)
+	fmt.Println(got.Each.In(units.US), got.Cost, got.Total, err)
+	// Output: 246 lb 14.35 USD 2583.00 USD <nil>
+}
+
+// What does a pound of protein cost in forage of 4.8 %?
+func ExampleNutrientCost() {
+	cost, err := forage.NutrientCost(price("97.33 USD/short ton"), 4.8*units.Percent, 1*units.Pound)
+	fmt.Println(cost, err)
+	// Output: 1.01 USD <nil>
+}
+
+// What is a ton of bought hay worth to my land?
+func ExampleHayFertility() {
+	got, err := forage.HayFertility(1*units.FreshShortTon, price("0.45 USD/lb"), price("0.57 USD/lb"), price("0.39 USD/lb"))
+	fmt.Println(got.Nitrogen.In(units.US), got.Worth, err)
+	// Output: 40 lb 44.91 USD <nil>
+}
+
+// Hay for 245 USD feeds a cow 150 days: what is that a day?
+func ExampleHeadDayCost() {
+	cost, err := forage.HeadDayCost(money("245 USD"), 1, 150)
+	fmt.Println(cost, err)
+	// Output: 1.63 USD <nil>
+}
+
+// A pair needs 4.4 acres at 8.76 USD.
+func ExampleRent() {
+	rent, err := forage.Rent(4.4*units.Acre, money("8.76 USD"), 1*units.Acre)
+	fmt.Println(rent, err)
+	// Output: 38.54 USD <nil>
+}

@@ -1,0 +1,235 @@
+package forage
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"example.org/soum/units"
+)
+
+// NitrateForm is what a laboratory counts when it tells nitrate.
+type NitrateForm int
+
+// The forms in which nitrate is told.
+const (
+	NitrateNitrogen  NitrateForm = iota + 1 // the nitrogen in nitrate, NO3-N
+	NitrateIon                              // nitrate itself, NO3
+	NitratePotassium                        // potassium nitrate, KNO3
+)
+
+// NitrateAs returns an amount of nitrate told in another form.
+//
+// Method: 1 part of nitrogen is 4.43 parts of nitrate and 7.2162 of potassium
+// nitrate
+//
+// Where:
+//   - amount in ppm: as the laboratory tells it; >= 0
+//   - from: the form in which it is told
+//   - to: the form wanted
+//
+// Note: the same feed is 1,000 ppm in one form and 4,430 in the other, and a wrong
+// reading can kill: look for the form on the laboratory's sheet.
+//
+// Source: NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162
+func NitrateAs(amount units.Concentration, from, to NitrateForm) (units.Concentration, error) {
+	value := amount
+	if from >= NitrateNitrogen && from <= NitratePotassium && to >= NitrateNitrogen && to <= NitratePotassium {
+		value = amount * units.Concentration(nitrateParts[to-1]/nitrateParts[from-1])
+	}
+	return units.Answer(&formulaNitrateAs, value, float64(amount), float64(from), float64(to))
+}
+
+// NitrateScale is whose classes of nitrate in feed are used.
+type NitrateScale int
+
+// The scales of nitrate in feed, all for dry matter.
+const (
+	NitrateByClemson   NitrateScale = iota + 1 // Clemson University
+	NitrateByDairyland                         // a laboratory, after five universities
+	NitrateByServitech                         // a stricter laboratory
+	NitrateByOklahoma                          // Oklahoma State, its two lowest classes
+	NitrateByManitoba                          // Manitoba Agriculture, told as nitrate
+)
+
+// NitrateLevel is a class of nitrate in feed, by the words of the scales.
+type NitrateLevel int
+
+// The classes of nitrate.
+const (
+	LevelSafe            NitrateLevel = iota + 1 // safe by the scale
+	LevelPregnantLimited                         // to be limited for pregnant stock
+	LevelLimited                                 // to be limited for all stock
+	LevelPregnantNone                            // to be limited, and not for pregnant stock at all
+	LevelToxic                                   // potentially toxic
+	LevelNormal                                  // normal
+	LevelAboveNormal                             // the class above normal
+	LevelVeryLow                                 // very low hazard
+	LevelLow                                     // low hazard
+	LevelMedium                                  // medium hazard
+	LevelHigh                                    // high hazard
+	LevelVeryHigh                                // very high hazard
+	LevelExtreme                                 // extremely high hazard
+	LevelModeratelySafe                          // moderately safe
+	LevelDangerous                               // dangerous, often deadly
+)
+
+// NitrateStep is a row of the scales of nitrate in feed.
+type NitrateStep struct {
+	// Scale is the scale that the row is of.
+	Scale NitrateScale `json:"scale"`
+	// Form is the form in which the scale tells nitrate.
+	Form NitrateForm `json:"form"`
+	// From is the lowest amount of the class, in that form.
+	From units.Concentration `json:"from"`
+	// Level is the class.
+	Level NitrateLevel `json:"level"`
+	// Told says whether the scale tells the shares of the ration that follow; where
+	// it does not, they are 0 and mean nothing.
+	Told bool `json:"told"`
+	// Pregnant is the largest share of the ration's dry matter for pregnant stock.
+	Pregnant units.Span[units.Fraction] `json:"pregnant"`
+	// Others is the largest share for stock that is not pregnant.
+	Others units.Span[units.Fraction] `json:"others"`
+	// Source is a key of SOURCES.md.
+	Source string `json:"source"`
+	// Mark is how the figure was come by.
+	Mark string `json:"mark"`
+}
+
+// NitrateSteps gives the scales of nitrate in feed, as a copy.
+//
+// Check: TestNitrateSteps
+//
+// Source: CLEMSON-NITRATE, DAIRYLAND-NITRATE, SERVITECH-NITRATE, OKLAHOMA-NITRATE,
+// MANITOBA-NITRATE, as the row says
+func NitrateSteps() []NitrateStep { return slices.Clone(nitrateSteps) }
+
+var nitrateGuard = guard("NitrateClass", "the source of the scale", units.Argument{Name: "amount", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: anyAmount})
+
+// nitrateStep finds the class of an amount. A scale printed in several forms is
+// read in the form of the amount, any other after a change of form.
+func nitrateStep(amount units.Concentration, form NitrateForm, scale NitrateScale) (NitrateStep, error) {
+	if _, err := units.Answer(&nitrateGuard, amount, float64(amount)); err != nil {
+		return NitrateStep{}, err
+	}
+	if form.String() == "" {
+		return NitrateStep{}, unknownRow("NitrateForm", fmt.Sprint(int(form)), "no such form", namesNitrateForm[1:])
+	}
+	if scale.String() == "" {
+		return NitrateStep{}, unknownRow("NitrateScale", fmt.Sprint(int(scale)), "no such scale", namesNitrateScale[1:])
+	}
+	printed := slices.ContainsFunc(nitrateSteps, func(s NitrateStep) bool { return s.Scale == scale && s.Form == form })
+	var found NitrateStep
+	for _, step := range nitrateSteps {
+		if step.Scale != scale || printed && step.Form != form {
+			continue
+		}
+		// Nothing can fail: amount, form and scale are sound.
+		if told, _ := NitrateAs(amount, form, step.Form); told >= step.From*(1-1e-12) {
+			found = step
+		}
+	}
+	return found, nil
+}
+
+// NitrateClass gives the class of nitrate in the dry matter of a feed by one scale.
+//
+// Nitrate kills within hours and makes pregnant stock cast their young. The scales
+// differ: half of the ration for pregnant stock begins at 700 ppm of nitrogen by
+// one laboratory and at 1,000 by another; brassicas, small grains, sorghums,
+// millets and weeds after drought, frost or much nitrogen are the common cases
+// (in one survey 48 % of fresh brassicas were over the line, SARE-NITRATE). Send a
+// sample to a laboratory before such a crop is grazed, never turn hungry stock
+// onto it, reckon with the nitrate of the water too (see herd.WaterQuality), and
+// let a vet or an adviser decide. The scales are for cattle that are well; lower
+// limits hold for those that are weak, small, stressed or hungry.
+//
+// Note: an amount on a limit is taken into the stricter class: ours. Oklahoma's
+// limits in the three forms do not convert into each other, so that its limit in
+// the form of the amount is used.
+//
+// Errors: a domain error where the amount is below 0 or not a number; a
+// *units.ParseError for a form or a scale that is none
+//
+// Source: CLEMSON-NITRATE, DAIRYLAND-NITRATE, SERVITECH-NITRATE, OKLAHOMA-NITRATE,
+// MANITOBA-NITRATE, as the scale says
+func NitrateClass(amount units.Concentration, form NitrateForm, scale NitrateScale) (NitrateLevel, error) {
+	step, err := nitrateStep(amount, form, scale)
+	return step.Level, err
+}
+
+// Carrying is whether an animal is with young.
+type Carrying int
+
+// Pregnant or not.
+const (
+	CarryingNone  Carrying = iota + 1 // not pregnant
+	CarryingYoung                     // pregnant
+)
+
+// NitrateRation gives the largest share of a ration's dry matter that a feed with
+// so much nitrate may be, by one scale.
+//
+// It is an upper bound from print and no promise: the cautions of NitrateClass
+// hold. Mix the feed through, so that no animal picks its own share, and let stock
+// get used to it over a week or two.
+//
+// Errors: those of NitrateClass; an error where the scale tells no share for the
+// class, as Oklahoma and Manitoba for any and Servitech from 2,100 ppm on
+//
+// Source: CLEMSON-NITRATE, DAIRYLAND-NITRATE (its "less than half" is given as half),
+// SERVITECH-NITRATE; MANITOBA-NITRATE for getting used to it
+func NitrateRation(amount units.Concentration, form NitrateForm, scale NitrateScale, stock Carrying, end units.End) (units.Fraction, error) {
+	step, err := nitrateStep(amount, form, scale)
+	switch {
+	case err != nil:
+		return units.Fraction(math.NaN()), calledBy("forage.NitrateRation", err)
+	case !step.Told:
+		return units.Fraction(math.NaN()), fmt.Errorf("forage.NitrateRation: %s tells no share of the ration for the class %q: do not feed it before an adviser has seen the figures", scale, step.Level)
+	case stock == CarryingNone:
+		return step.Others.At(end), nil
+	case stock == CarryingYoung:
+		return step.Pregnant.At(end), nil
+	}
+	return units.Fraction(math.NaN()), unknownRow("Carrying", fmt.Sprint(int(stock)), "neither", namesCarrying[1:])
+}
+
+// NitrateDilution returns the share of a mixture that a feed high in nitrate may
+// be, so that the mixture holds no more than wanted.
+//
+// Formula: (wanted - low) / (high - low)
+//
+// Where:
+//   - high in ppm: of the feed high in nitrate; > low
+//   - low in ppm: of the feed it is mixed with, in the same form; >= 0
+//   - wanted in ppm: of the mixture; low to high
+//
+// Note: the laboratory that prints the sum mixes down to 1,500 ppm of nitrogen for
+// cattle. It is true of what is mixed through, not of two bales side by side. The
+// cautions of NitrateClass hold.
+//
+// Source: AMAG-NITRATE
+func NitrateDilution(high, low, wanted units.Concentration) (units.Fraction, error) {
+	return units.Answer(&formulaNitrateDilution, units.Fraction((wanted-low)/(high-low)), float64(high), float64(low), float64(wanted))
+}
+
+// NitrateFeed returns how much dry matter of a feed brings an animal the load of
+// nitrate that one laboratory calls safe, 1 g of nitrogen in it for 100 lb of weight
+// and day.
+//
+// Empirical: weight / 100 / (nitrogen / 1000)
+//
+// Where:
+//   - nitrogen in ppm: nitrate of the dry matter, told as nitrogen; > 0
+//   - weight in lb: live weight of one animal; > 0
+//   - result in kg/day: dry matter
+//
+// Note: water can bring as much again. The cautions of NitrateClass hold.
+//
+// Source: DAIRYLAND-NITRATE
+func NitrateFeed(nitrogen units.Concentration, weight units.LiveWeight) (units.Demand, error) {
+	grams := float64(weight/units.LivePound) / safeNitrateWeight
+	feed := units.Demand(grams / (float64(nitrogen/units.PartPerMillion) / 1000))
+	return units.Answer(&formulaNitrateFeed, feed, float64(nitrogen), float64(weight))
+}

@@ -1,0 +1,181 @@
+package forage
+
+import (
+	"fmt"
+	"slices"
+	"time"
+
+	"example.org/soum/units"
+)
+
+// Season is a quarter of the grazing year, by what grows and not by the calendar:
+// in the south spring begins in September.
+type Season int
+
+// The seasons.
+const (
+	Spring  Season = iota + 1 // fast growth
+	Summer                    // slower, in the heat
+	Autumn                    // the second growth, and its end
+	Winter                    // hardly any
+	AllYear                   // a figure printed without a season
+)
+
+// GrowthCurve is a row of shares of the year's growth by month.
+type GrowthCurve struct {
+	// Name of the row, lower case with hyphens.
+	Name string `json:"name"`
+	// Shares of the year's growth, January first, as printed.
+	Shares [12]units.Fraction `json:"shares"`
+	// Source is a key of SOURCES.md with the place.
+	Source string `json:"source"`
+	// Mark is how the figures were come by.
+	Mark string `json:"mark"`
+	// Note tells what the row does not say of itself.
+	Note string `json:"note,omitempty"`
+}
+
+// GrowthCurves gives the rows of growth by month beyond those of Pastures, as a
+// copy.
+//
+// Check: TestGrowthCurves
+//
+// Source: ours: a collection, each row with its source
+func GrowthCurves() []GrowthCurve { return slices.Clone(growthCurves) }
+
+// CurveShare gives the share of the year's growth that a row of GrowthCurves has in
+// a month.
+//
+// Table: shares by row and month
+//
+// Errors: a *units.ParseError that lists the rows; an error for a month that is none
+//
+// Note: print differs by place: half of the season's yield in the first two of six
+// months in New York (CORNELL-SEASON), over three quarters before June in Nebraska
+// (UNL-G1908), four fifths by July in North Dakota (NDSU-SPRING), three fifths by
+// June in Ohio (OHIO-PASTURE).
+//
+// Source: ND-CURVE, COLORADO-CURVES, PSU-MONTHS, as the row says
+func CurveShare(curve string, month time.Month) (units.Fraction, error) {
+	if month < time.January || month > time.December {
+		return notANumber[units.Fraction](), fmt.Errorf("forage.CurveShare: month %d is none of 1 to 12", int(month))
+	}
+	for i := range growthCurves {
+		if growthCurves[i].Name == curve {
+			return growthCurves[i].Shares[month-time.January], nil
+		}
+	}
+	return missing[units.Fraction]("forage.GrowthCurve", curve, "no such row", growthCurves, func(c *GrowthCurve) string { return c.Name })
+}
+
+// SeasonCurve is a row of shares of the year's growth by season.
+type SeasonCurve struct {
+	// Place where it was measured, lower case with hyphens.
+	Place string `json:"place"`
+	// Winter, Spring, Summer and Autumn are shares of the year's growth.
+	Winter units.Fraction `json:"winter"`
+	Spring units.Fraction `json:"spring"`
+	Summer units.Fraction `json:"summer"`
+	Autumn units.Fraction `json:"autumn"`
+	// Annual is the year's growth, 0 where it is not printed with the shares.
+	Annual units.Yield `json:"annual,omitempty"`
+	// Source is a key of SOURCES.md.
+	Source string `json:"source"`
+	// Mark is how the figures were come by.
+	Mark string `json:"mark"`
+}
+
+// SeasonCurves gives the rows of growth by season, of New Zealand, as a copy.
+//
+// Check: TestSeasonCurves
+//
+// Source: NZ-SEASONS
+func SeasonCurves() []SeasonCurve { return slices.Clone(seasonCurves) }
+
+// SeasonShare gives the share of the year's growth that a place of SeasonCurves has
+// in a season.
+//
+// Table: shares by place and season; the whole for AllYear
+//
+// Errors: a *units.ParseError that lists the places, or the seasons
+//
+// Note: how it is cut counts as much as where: in South Taranaki spring had 36 % cut
+// every two weeks, 46 % cut every four (BAARS-1982).
+//
+// Source: NZ-SEASONS
+func SeasonShare(place string, season Season) (units.Fraction, error) {
+	for i := range seasonCurves {
+		c := &seasonCurves[i]
+		if c.Place != place {
+			continue
+		}
+		switch season {
+		case Spring:
+			return c.Spring, nil
+		case Summer:
+			return c.Summer, nil
+		case Autumn:
+			return c.Autumn, nil
+		case Winter:
+			return c.Winter, nil
+		case AllYear:
+			return c.Winter + c.Spring + c.Summer + c.Autumn, nil
+		}
+		return notANumber[units.Fraction](), noSeason(season)
+	}
+	return missing[units.Fraction]("forage.SeasonCurve", place, "no such place", seasonCurves, func(c *SeasonCurve) string { return c.Place })
+}
+
+// noSeason refuses a number that is no season.
+func noSeason(season Season) error {
+	return &units.ParseError{Quantity: "forage.Season", Text: fmt.Sprintf("season %d", int(season)), Problem: "no such season", Accepts: slices.Clone(namesSeason[1:]), Word: true}
+}
+
+// GrowthRow is a row of measured daily growth.
+type GrowthRow struct {
+	// Place and year, lower case with hyphens.
+	Place string `json:"place"`
+	// When, in words, lower case with hyphens.
+	When string `json:"when"`
+	// Growth is the mean daily growth.
+	Growth units.Growth `json:"growth"`
+	// Source is a key of SOURCES.md.
+	Source string `json:"source"`
+	// Mark is how the figure was come by.
+	Mark string `json:"mark"`
+}
+
+// GrowthRows gives the table of measured daily growth, as a copy.
+//
+// Check: TestGrowthRows
+//
+// Source: ours: a collection, each figure with its source on its row
+func GrowthRows() []GrowthRow { return slices.Clone(growthRows) }
+
+// DailyGrowth gives a measured daily growth.
+//
+// Table: growth by place and time
+//
+// Errors: a *units.ParseError that lists the places, or the times of the place
+//
+// Note: of Ohio's weekly figures some ran together in the archived text; where they
+// part is ours. Growth of one week differs by half from the mean of five years: a
+// table is a guide, MeanGrowth of your own two covers is the answer.
+//
+// Source: OSU-PLATE, IRELAND-GROWTH, SIDDC-COVER, BROUGHAM-1955, NI-GROWTH,
+// FAS-ROTATION, as the row says
+func DailyGrowth(place, when string) (units.Growth, error) {
+	var times []string
+	for i := range growthRows {
+		switch r := &growthRows[i]; {
+		case r.Place == place && r.When == when:
+			return r.Growth, nil
+		case r.Place == place:
+			times = append(times, r.When)
+		}
+	}
+	if times != nil {
+		return notANumber[units.Growth](), &units.ParseError{Quantity: "forage.GrowthRow", Text: when, Problem: "no figure of " + place + " for this time", Accepts: times, Word: true}
+	}
+	return missing[units.Growth]("forage.GrowthRow", place, "no such place", growthRows, func(r *GrowthRow) string { return r.Place })
+}

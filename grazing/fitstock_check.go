@@ -1,0 +1,449 @@
+package grazing
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+
+	"example.org/soum/forage"
+	"example.org/soum/herd"
+	"example.org/soum/units"
+)
+
+// The most that a question may hold, so that every one is answered in seconds.
+const (
+	mostFitStock = 12
+	mostFitRules = 50
+	mostFitLand  = 200
+)
+
+// yearDays are the days of the months of a common year.
+var yearDays = [12]units.Days{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31}
+
+// plants is how many classes of plants there are.
+const plants = int(herd.PlantsBrowse)
+
+// fitStock is a stock with its figures settled, by month where they change.
+type fitStock struct {
+	id     string
+	class  herd.Class
+	weight units.LiveWeight
+	each   units.AnimalUnits
+	need   [12]float64 // dry matter of one head
+	drinks [12]float64 // of one head, a day
+	hay    bool        // hay stands in for what it grazes
+	diet   [plants]units.Span[units.Fraction]
+	margin float64
+}
+
+// settle checks the question and makes it ready at an end of the printed spans.
+func (f *Fitting) settle(end units.End) (*fitModel, error) {
+	m := &fitModel{question: f, end: end}
+	for _, check := range []func(*fitModel) error{f.settleForm, f.settleLand, f.settleStock, f.settleMoney, f.settleRules} {
+		if err := check(m); err != nil {
+			return nil, err
+		}
+	}
+	return m, nil
+}
+
+func (f *Fitting) settleForm(m *fitModel) error {
+	switch {
+	case f.Version != 1:
+		return fault("version", f.Version, "is no known version of the form", "1")
+	case f.Goal.String() == "":
+		return fault("goal", int(f.Goal), "is no goal", `"animal units", "least hay" or "margin"`)
+	case m.end < units.Low || m.end > units.High:
+		return fault("end", int(f.End), "is no end of a span", `"low", "middle" or "high"`)
+	case !(f.Carry >= 0 && f.Carry < 1):
+		return fault("carry", f.Carry, "is no share that can be carried", "0 % to below 100 %")
+	case !(f.Hay.Store >= 0 && f.Hay.Store < 1e9):
+		return fault("hay.store", f.Hay.Store, "is negative or beyond any store", "0 or more")
+	case !(f.Hay.Buy >= 0 && f.Hay.Buy < 1e9):
+		return fault("hay.buy", f.Hay.Buy, "is negative or beyond any load", "0 or more")
+	case !(f.hayDryMatter() >= 1*units.Percent && f.hayDryMatter() <= 1):
+		return fault("hay.dry_matter", f.Hay.DryMatter, "is no dry matter of hay", "1 % to 100 %")
+	case !(f.Hay.Waste >= 0 && f.Hay.Waste <= 99*units.Percent):
+		return fault("hay.waste", f.Hay.Waste, "is no share that can be wasted", "0 % to 99 %")
+	case f.Water.Supply < 0 || !finite(float64(f.Water.Supply)):
+		return fault("water.supply", f.Water.Supply, "is negative", "above 0")
+	}
+	return nil
+}
+
+func (f *Fitting) settleLand(m *fitModel) error {
+	if len(f.Land) == 0 || len(f.Land) > mostFitLand {
+		return fault("land", len(f.Land), "pieces of land cannot be fitted", "1 to "+strconv.Itoa(mostFitLand))
+	}
+	m.land = make([][12][plants]float64, len(f.Land))
+	ids := map[string]bool{}
+	for i := range f.Land {
+		l, path := &f.Land[i], fmt.Sprintf("land[%d]", i)
+		if err := checkID(ids, path, l.ID); err != nil {
+			return err
+		}
+		switch {
+		case !(l.Area > 0):
+			return size(path+".area", l.Area, "an area above 0")
+		case l.Area > 1e10:
+			return fault(path+".area", l.Area, "is larger than any farm", "at most 1,000,000 ha")
+		case !(l.Use > 0 && l.Use <= 1):
+			return fault(path+".use", l.Use, "is no share that is eaten", "above 0 % and up to 100 %")
+		case !(l.Forbs >= 0 && l.Forbs <= 1):
+			return fault(path+".forbs", l.Forbs, "is no share", "0 % to 100 %")
+		case !(l.Browse >= 0 && l.Browse <= 1):
+			return fault(path+".browse", l.Browse, "is no share", "0 % to 100 %")
+		case l.Forbs+l.Browse > 1+1e-9:
+			return fault(path+".browse", l.Browse, "and the forbs are more than all that grows", "forbs and browse together up to 100 %")
+		}
+		yield, shares, err := l.growth(path)
+		if err != nil {
+			return err
+		}
+		grass := max(0, 1-l.Forbs-l.Browse)
+		for month, share := range shares {
+			usable, err := forage.Usable(yield*units.Yield(share), l.Area, l.Use)
+			if units.Impossible(err) {
+				return fault(path, l.ID, "cannot be reckoned: "+err.Error(), "figures that go together")
+			}
+			for k, part := range [plants]units.Fraction{grass, l.Forbs, l.Browse} {
+				m.land[i][month][k] = float64(usable) * float64(part)
+				m.supply[month][k] += m.land[i][month][k]
+			}
+			m.grows[month] = m.grows[month] || usable > 0
+		}
+	}
+	return nil
+}
+
+// growth gives the land's yield of a year and the shares of the months.
+func (l *FitLand) growth(path string) (units.Yield, []units.Fraction, error) {
+	yield, shares := l.Yield, l.Months
+	if l.Pasture.Name != "" || l.Pasture.Row != nil {
+		of := Land{Pasture: l.Pasture, Productivity: l.Productivity, Yield: l.Yield}
+		row, err := of.pasture()
+		if err != nil {
+			return 0, nil, wrongName(path+".pasture", l.Pasture.Name, err)
+		}
+		if yield, err = of.yield(row); err != nil {
+			return 0, nil, fault(path+".productivity", int(l.Productivity), "is no productivity", `"low", "medium" or "high"`)
+		}
+		if len(shares) == 0 {
+			shares = row.Shares[:]
+		}
+	}
+	if !(yield > 0 && yield <= 100) {
+		return 0, nil, size(path+".yield", yield, "dry matter a year, above 0 and up to 1,000 t/ha, or a pasture row")
+	}
+	if len(shares) != 12 {
+		return 0, nil, fault(path+".months", len(shares), "shares do not make up a year", "twelve shares, January first, or a pasture row")
+	}
+	sum := units.Fraction(0)
+	for i, share := range shares {
+		if !(share >= 0 && share <= 1) {
+			return 0, nil, fault(fmt.Sprintf("%s.months[%d]", path, i), share, "is no share", "0 % to 100 %")
+		}
+		sum += share
+	}
+	if sum < 0.9 || sum > 1.1 {
+		return 0, nil, fault(path+".months", sum, "do not make up a year", "a sum of 90 % to 110 %")
+	}
+	return yield, shares, nil
+}
+
+func (f *Fitting) settleStock(m *fitModel) error {
+	if len(f.Stock) == 0 || len(f.Stock) > mostFitStock {
+		return fault("stock", len(f.Stock), "stocks cannot be fitted", "1 to "+strconv.Itoa(mostFitStock))
+	}
+	ids := map[string]bool{}
+	for i := range f.Stock {
+		c, path := &f.Stock[i], fmt.Sprintf("stock[%d]", i)
+		s := fitStock{id: c.ID}
+		var err error
+		of := Group{Class: c.Class}
+		if s.class, err = of.class(); err != nil {
+			return wrongName(path+".class", c.Class.Name, err)
+		}
+		if s.id == "" {
+			s.id = s.class.Name
+		}
+		if err := checkID(ids, path, s.id); err != nil {
+			return err
+		}
+		if err := checkClass(path+".class", s.class); err != nil {
+			return err
+		}
+		if err := c.check(path); err != nil {
+			return err
+		}
+		if s.weight = c.Weight; s.weight == 0 {
+			s.weight = s.class.Weight
+		}
+		if !(s.weight > 0 && s.weight <= 1e5) {
+			return fault(path+".weight", s.weight, "is no weight of an animal", "above 0 and up to 100 t")
+		}
+		if s.each, err = herd.AnimalUnits(s.weight); units.Impossible(err) {
+			return err
+		}
+		kind := s.class.Kind
+		s.hay = kind.Ruminant() || kind.Equine() || kind == herd.Rabbits || kind == herd.Geese
+		for _, settle := range []func(*fitModel, *fitStock, string) error{c.settleNeed, c.settleDiet, c.settleWater} {
+			if err := settle(m, &s, path); err != nil {
+				return err
+			}
+		}
+		m.stock = append(m.stock, s)
+	}
+	return nil
+}
+
+func (c *FitClass) check(path string) error {
+	month := func(v int) bool { return v >= 1 && v <= 12 }
+	switch {
+	case c.Weight < 0:
+		return fault(path+".weight", c.Weight, "is negative", "the live weight of one animal, above 0")
+	case !sensible(c.Least, 0):
+		return fault(path+".least", c.Least, "is negative or beyond counting", "0 or more")
+	case c.Most != nil && !sensible(*c.Most, 0):
+		return fault(path+".most", *c.Most, "is negative or beyond counting", "0 or more")
+	case c.Birth != 0 && !month(c.Birth):
+		return fault(path+".birth", c.Birth, "is no month", "1 to 12")
+	case c.Birth == 0 && c.Weaned != 0:
+		return fault(path+".weaned", c.Weaned, "stands without birth", "the month of birth beside it")
+	case c.Birth != 0 && (!month(c.Weaned) || c.Weaned == c.Birth):
+		return fault(path+".weaned", c.Weaned, "is not the month in which the milk ends", "1 to 12, not the month of birth")
+	case c.Birth != 0 && c.Stage != 0:
+		return fault(path+".stage", strconv.Quote(c.Stage.String()), "stands beside birth, which gives the stages", "one or the other")
+	case c.Drinks < 0 || !finite(float64(c.Drinks)):
+		return fault(path+".drinks", c.Drinks, "is negative", "above 0")
+	case c.Eats.String() == "":
+		return fault(path+".eats", int(c.Eats), "is no way of choosing", `"printed", "up to printed", "own" or "anything"`)
+	case c.Eats == DietOwn && c.Diet == nil:
+		return fault(path+".diet", "", "is missing: it eats a diet of your own", "spans of grass, forbs and browse")
+	case c.Eats != DietOwn && c.Diet != nil:
+		return fault(path+".diet", "", "stands beside eats "+strconv.Quote(c.Eats.String()), `eats "own", or no diet`)
+	}
+	for i, v := range c.Months {
+		if !month(v) || slices.Contains(c.Months[:i], v) {
+			return fault(fmt.Sprintf("%s.months[%d]", path, i), v, "is no month, or stands twice", "1 to 12, each once")
+		}
+	}
+	return nil
+}
+
+// here tells whether the stock is on the farm in a month, 0 for January.
+func (c *FitClass) here(month int) bool {
+	return len(c.Months) == 0 || slices.Contains(c.Months, month+1)
+}
+
+// stage gives what the stock's stage is in a month, 0 for January.
+func (c *FitClass) stage(class herd.Class, month int) herd.Stage {
+	switch {
+	case c.Stage != 0:
+		return c.Stage
+	case c.Birth == 0:
+		return class.Intake[0].Stage
+	case (month+1-c.Birth+12)%12 < (c.Weaned-c.Birth+12)%12:
+		return herd.StageLactating
+	case (month+2-c.Birth+12)%12 == 0 && hasStage(class, herd.StageLateGestation):
+		return herd.StageLateGestation
+	}
+	return herd.StageDry
+}
+
+func hasStage(class herd.Class, stage herd.Stage) bool {
+	_, err := class.IntakeAt(stage)
+	return err == nil
+}
+
+// settleNeed gives what one head grazes in each month. Stock that is fed a ration
+// where nothing grows wants nothing then.
+func (c *FitClass) settleNeed(m *fitModel, s *fitStock, path string) error {
+	for month, days := range yearDays {
+		stage := c.stage(s.class, month)
+		intake, err := s.class.IntakeAt(stage)
+		if err != nil {
+			at := path + ".birth"
+			if c.Stage != 0 {
+				at = path + ".stage"
+			}
+			return fault(at, strconv.Quote(stage.String()), "is a stage that the class has no intake for", "another stage, or a row of your own: "+err.Error())
+		}
+		if !c.here(month) || (!s.hay && !m.grows[month]) {
+			continue
+		}
+		hungry := m.end.Other()
+		demand, err := herd.Demand(1, s.weight, intake.Share.At(hungry), s.class.Pasture.At(hungry))
+		if units.Impossible(err) {
+			return err
+		}
+		mass, err := herd.Feed(demand, days)
+		if units.Impossible(err) {
+			return err
+		}
+		s.need[month] = float64(mass)
+	}
+	return nil
+}
+
+func (c *FitClass) settleDiet(m *fitModel, s *fitStock, path string) error {
+	switch c.Eats {
+	case DietPrinted, DietUpToPrinted:
+		for k := range s.diet {
+			for i, end := range []units.Fraction{0, units.Whole} {
+				share, err := herd.DietShare(s.class.Kind, herd.Plants(k+1), end)
+				if err != nil {
+					return fault(path+".eats", strconv.Quote(c.Eats.String()), "cannot be: there is no printed diet of "+s.class.Kind.String(), `"own" with a diet, or "anything"`)
+				}
+				*[]*units.Fraction{&s.diet[k].Low, &s.diet[k].High}[i] = share
+			}
+		}
+		if c.Eats == DietUpToPrinted {
+			s.diet[0].High = units.Whole
+			for k := range s.diet {
+				s.diet[k].Low = 0
+			}
+		}
+	case DietOwn:
+		s.diet = [plants]units.Span[units.Fraction]{c.Diet.Grass, c.Diet.Forbs, c.Diet.Browse}
+	default:
+		for k := range s.diet {
+			s.diet[k] = units.Span[units.Fraction]{Low: 0, High: units.Whole}
+		}
+	}
+	for k, span := range s.diet {
+		if !isShare(span) {
+			return fault(path+".diet."+herd.Plants(k+1).String(), span, "is no span of shares", "low and high from 0 % to 100 %")
+		}
+	}
+	if len(mixtures(s.diet)) == 0 {
+		return fault(path+".diet", "", "cannot add up to 100 %", "low ends that add up to 100 % at most, and high ends to 100 % at least")
+	}
+	return nil
+}
+
+func (c *FitClass) settleWater(m *fitModel, s *fitStock, path string) error {
+	if m.question.Water.Supply == 0 {
+		return nil
+	}
+	for month := range s.drinks {
+		if !c.here(month) {
+			continue
+		}
+		if s.drinks[month] = float64(c.Drinks); c.Drinks != 0 {
+			continue
+		}
+		season := herd.Winter
+		if m.grows[month] {
+			season = herd.Summer
+		}
+		water, err := herd.Water(1, s.weight, s.class.WaterAt(c.stage(s.class, month)), season, units.Whole)
+		if units.Impossible(err) {
+			return fault(path+".drinks", "", "is missing: the source's water is limited, and there is no printed figure of what "+s.class.Name+" drinks", "water a day for one head")
+		}
+		s.drinks[month] = float64(water)
+	}
+	return nil
+}
+
+// settleMoney reads the prices, which must all be of one currency.
+func (f *Fitting) settleMoney(m *fitModel) error {
+	see := func(path string, money units.Money) error {
+		if m.currency == "" {
+			m.currency = money.Currency
+		}
+		if money.Currency != m.currency || money.Currency == "" {
+			return fault(path, money.String(), "is another currency than "+m.currency, "one currency in a question")
+		}
+		return nil
+	}
+	for i := range f.Stock {
+		path := fmt.Sprintf("stock[%d].margin", i)
+		if f.Stock[i].Margin == nil {
+			if f.Goal == FitMargin {
+				return fault(path, "", "is missing: the goal is the best margin", "what one head brings in a year less what it costs, hay apart")
+			}
+			continue
+		}
+		if err := see(path, *f.Stock[i].Margin); err != nil {
+			return err
+		}
+		if m.stock[i].margin = f.Stock[i].Margin.Amount.InexactFloat64(); !(m.stock[i].margin >= -1e9 && m.stock[i].margin <= 1e9) {
+			return fault(path, f.Stock[i].Margin.String(), "is beyond any animal", "a sum under a thousand million")
+		}
+	}
+	if f.Hay.Price == nil {
+		if f.Goal == FitMargin && f.Hay.Buy > 0 {
+			return fault("hay.price", "", "is missing: the goal is the best margin, and hay may be bought", "money for a mass")
+		}
+		return nil
+	}
+	if err := see("hay.price", f.Hay.Price.Money); err != nil {
+		return err
+	}
+	m.hayPrice = f.Hay.Price.Money.Amount.InexactFloat64() / float64(f.Hay.Price.Per)
+	if !(m.hayPrice >= 0 && m.hayPrice <= 1e9) {
+		return fault("hay.price", f.Hay.Price.String(), "is no price of hay", "0 or more")
+	}
+	return nil
+}
+
+// settleRules checks housing and needs, and that a goal of least hay asks for
+// any animal.
+func (f *Fitting) settleRules(m *fitModel) error {
+	if len(f.Housing) > mostFitRules || len(f.Needs) > mostFitRules {
+		return fault("housing", len(f.Housing), "rules are too many", "up to "+strconv.Itoa(mostFitRules)+" of housing, and of needs")
+	}
+	known := func(path string, of map[string]float64) error {
+		if len(of) == 0 {
+			return fault(path, "{}", "names no stock", "by the id of stock, a number above 0")
+		}
+		for _, id := range sortedKeys(of) {
+			if m.index(id) < 0 {
+				return fault(path+"."+id, strconv.Quote(id), "is the id of no stock", "the id of stock in this document")
+			}
+			if !sensible(of[id], 0) || of[id] < 1e-6 {
+				return fault(path+"."+id, of[id], "is no number above 0", "a number above 0")
+			}
+		}
+		return nil
+	}
+	ids := map[string]bool{}
+	for i := range f.Housing {
+		h, path := &f.Housing[i], fmt.Sprintf("housing[%d]", i)
+		if err := checkID(ids, path, h.ID); err != nil {
+			return err
+		}
+		if !sensible(h.Room, 0) {
+			return fault(path+".room", h.Room, "is negative or beyond counting", "0 or more")
+		}
+		if err := known(path+".takes", h.Takes); err != nil {
+			return err
+		}
+	}
+	ids = map[string]bool{}
+	wanted := len(f.Needs) > 0
+	for i := range f.Needs {
+		n, path := &f.Needs[i], fmt.Sprintf("needs[%d]", i)
+		if err := checkID(ids, path, n.ID); err != nil {
+			return err
+		}
+		if !sensible(n.Least, 0) || n.Least == 0 {
+			return fault(path+".least", n.Least, "is no number above 0", "above 0")
+		}
+		if err := known(path+".gives", n.Gives); err != nil {
+			return err
+		}
+	}
+	for i := range f.Stock {
+		wanted = wanted || f.Stock[i].Least > 0
+	}
+	if f.Goal == FitLeastHay && !wanted {
+		return fault("goal", strconv.Quote(f.Goal.String()), "is met by no animals at all", "needs, or the fewest head of a stock, beside it")
+	}
+	return nil
+}
+
+func (m *fitModel) index(id string) int {
+	return slices.IndexFunc(m.stock, func(s fitStock) bool { return s.id == id })
+}

@@ -1,0 +1,157 @@
+package grazing
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"example.org/soum/herd"
+	"example.org/soum/internal/document"
+	"example.org/soum/internal/linear"
+	"example.org/soum/units"
+)
+
+// mixedFitting has stock of three diets on grass, forbs and browse with hay.
+const mixedFitting = `{
+  "version": 1, "goal": "animal units", "carry": "10 %",
+  "land": [{"id": "field", "area": "4 ha", "pasture": "bluegrass-clover", "use": "50 %", "forbs": "30 %", "browse": "15 %"}],
+  "stock": [
+    {"id": "cows", "class": "suckler-cow", "eats": "printed"},
+    {"id": "ewes", "class": "ewe", "eats": "up to printed", "birth": 4, "weaned": 8},
+    {"id": "donkeys", "class": "donkey", "eats": "anything"}
+  ],
+  "hay": {"store": "6 t"},
+  "housing": [{"id": "barn", "room": 12, "takes": {"cows": 4, "ewes": 1}}],
+  "needs": [{"id": "company", "least": 3, "gives": {"donkeys": 2, "ewes": 1}}]
+}`
+
+func mixedModel(t *testing.T, change func(*Fitting)) *fitModel {
+	t.Helper()
+	f, err := ReadFitting([]byte(mixedFitting))
+	require.NoError(t, err)
+	change(f)
+	m, err := f.settle(units.Middle)
+	require.NoError(t, err)
+	m.build()
+	return m
+}
+
+// TestFitStockDual: the prices of a farm's rules come to the value of its herd,
+// and price no stock under what it brings, which proves that no herd is better.
+func TestFitStockDual(t *testing.T) {
+	for goal := FitAnimalUnits; goal <= FitLeastHay; goal++ {
+		m := mixedModel(t, func(f *Fitting) { f.Goal = goal })
+		answer, err := m.best()
+		require.NoError(t, err)
+		bound, costs := 0.0, make([]float64, m.columns)
+		for i, row := range m.rows {
+			assert.GreaterOrEqual(t, answer.Prices[i], 0.0)
+			bound += answer.Prices[i] * row.Most
+			for j, v := range row.Coefficients {
+				costs[j] += answer.Prices[i] * v
+			}
+		}
+		assert.InDelta(t, answer.Value, bound, 1e-9*(1+math.Abs(bound)))
+		first, _ := m.goals()
+		for j, brings := range first {
+			assert.GreaterOrEqual(t, costs[j], brings-1e-9, "column %d", j)
+		}
+		assert.True(t, m.holds(answer.X))
+		answer.X[0]++
+		assert.False(t, m.holds(answer.X), "a cow more, and nothing eaten for her")
+	}
+}
+
+// TestFitStockClashIsSmallest: without any one of its rules a clash is none, and
+// with all of them it is one.
+func TestFitStockClashIsSmallest(t *testing.T) {
+	many := 40.0
+	for name, change := range map[string]func(*Fitting){
+		"cows":    func(f *Fitting) { f.Stock[0].Least = many },
+		"company": func(f *Fitting) { f.Needs[0].Least = 4000 },
+		"winter":  func(f *Fitting) { f.Stock[0].Least, f.Hay.Store = 2, 0 },
+		"most":    func(f *Fitting) { f.Housing, f.Stock[1].Least, f.Stock[1].Most = nil, 3000, &many },
+	} {
+		m := mixedModel(t, change)
+		clash := m.clash()
+		require.NotEmpty(t, clash, name)
+		for without := -1; without < len(clash); without++ {
+			p := linear.Program{Objective: make([]float64, m.columns)}
+			for i, rule := range m.ofRule {
+				in := rule < 0
+				if !in {
+					at := slices.IndexFunc(clash, func(r FitRule) bool { return r.English == m.rules[rule].English })
+					in = at >= 0 && at != without
+				}
+				if in {
+					p.Rows = append(p.Rows, m.rows[i])
+				}
+			}
+			_, err := p.Solve()
+			assert.Equal(t, without < 0, errors.Is(err, linear.ErrInfeasible), "%s without rule %d of %v: %v", name, without, clash, err)
+		}
+	}
+}
+
+// TestMixtures: the corners of a diet, by hand.
+func TestMixtures(t *testing.T) {
+	span := func(low, high units.Fraction) units.Span[units.Fraction] {
+		return units.Span[units.Fraction]{Low: low, High: high}
+	}
+	all := mixtures([plants]units.Span[units.Fraction]{span(0, 1), span(0, 1), span(0, 1)})
+	assert.ElementsMatch(t, [][plants]float64{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}, all)
+	all = mixtures([plants]units.Span[units.Fraction]{span(0.5, 0.75), span(0.25, 0.5), span(0, 0)})
+	assert.ElementsMatch(t, [][plants]float64{{0.5, 0.5, 0}, {0.75, 0.25, 0}}, all)
+	assert.Empty(t, mixtures([plants]units.Span[units.Fraction]{span(0, 0.3), span(0, 0.3), span(0, 0.3)}))
+	all = mixtures([plants]units.Span[units.Fraction]{span(0, 0), span(0.7, 0.7), span(0.3, 0.3)})
+	require.Len(t, all, 1)
+	assert.Zero(t, all[0][0], "the rounding of 1 - 0.7 - 0.3 is no grass")
+}
+
+// TestFitStockHoldsUp draws farms of up to six stocks by the printed diets: each
+// has an answer that keeps every rule and is proved by its prices, or a clash.
+func TestFitStockHoldsUp(t *testing.T) {
+	classes := []string{"suckler-cow", "ewe", "meat-goat", "horse", "growing-cattle", "growing-lamb", "weaned-calf", "ram"}
+	rapid.Check(t, func(r *rapid.T) {
+		f, err := ReadFitting([]byte(mixedFitting))
+		if err != nil {
+			r.Fatal(err)
+		}
+		f.Goal = FitGoal(rapid.IntRange(1, 2).Draw(r, "goal"))
+		f.Carry = units.Fraction(rapid.IntRange(0, 9).Draw(r, "carry")) / 10
+		f.Land[0].Area = units.Area(rapid.Float64Range(100, 1e6).Draw(r, "area"))
+		f.Land[0].Browse = units.Fraction(rapid.Float64Range(0, 0.5).Draw(r, "browse"))
+		f.Hay.Store = units.FreshFeed(rapid.Float64Range(0, 1e5).Draw(r, "store"))
+		for i := range rapid.IntRange(0, 3).Draw(r, "more") {
+			f.Stock = append(f.Stock, FitClass{
+				ID: fmt.Sprint(i), Class: document.RowOr[herd.Class]{Name: rapid.SampledFrom(classes).Draw(r, "class")},
+				Eats: []FitDiet{DietPrinted, DietUpToPrinted, DietAnything}[rapid.IntRange(0, 2).Draw(r, "eats")], Least: float64(rapid.IntRange(0, 4).Draw(r, "least")),
+			})
+		}
+		m, err := f.settle(units.Middle)
+		if err != nil {
+			r.Fatal(err)
+		}
+		m.build()
+		answer, err := m.best()
+		if errors.Is(err, linear.ErrInfeasible) {
+			return // TestFitStockClashIsSmallest looks into clashes
+		}
+		if err != nil {
+			r.Fatal(err)
+		}
+		bound := 0.0
+		for i, row := range m.rows {
+			bound += answer.Prices[i] * row.Most
+		}
+		if !m.holds(answer.X) || math.Abs(bound-answer.Value) > 1e-7*(1+math.Abs(bound)) {
+			r.Fatalf("holds %v, value %v, bound %v", m.holds(answer.X), answer.Value, bound)
+		}
+	})
+}

@@ -1,0 +1,734 @@
+package grazing_test
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"example.org/soum/grazing"
+	"example.org/soum/herd"
+	"example.org/soum/units"
+)
+
+// smallFitting is a whole question in few words, which the tests change: a
+// hectare of grass that grows 3,000 kg to be eaten in May and as much in June,
+// and stock of 100 kg that eats 3 kg a day.
+const smallFitting = `{
+  "version": 1, "goal": "animal units",
+  "land": [{"id": "meadow", "area": "1 ha", "yield": "10000 kg/ha", "months": ["0 %", "0 %", "0 %", "0 %", "50 %", "50 %", "0 %", "0 %", "0 %", "0 %", "0 %", "0 %"], "use": "60 %"}],
+  "stock": [{"id": "wethers", "class": {"name": "wether", "kind": "sheep", "weight": "100 kg", "intake": [{"stage": "dry", "share": {"low": "2 %", "high": "4 %"}}], "pasture": {"low": "100 %", "high": "100 %"}}, "months": [5, 6], "eats": "anything"}],
+  "note": "ours", "x-colour": 1
+}`
+
+// wether is the class of the small question.
+const wether = `{"name": "wether", "kind": "sheep", "weight": "100 kg", "intake": [{"stage": "dry", "share": {"low": "2 %", "high": "4 %"}}], "pasture": {"low": "100 %", "high": "100 %"}}`
+
+// changedFitting gives the small question with texts put in place of others.
+func changedFitting(t testing.TB, pairs ...string) string {
+	t.Helper()
+	text := smallFitting
+	for i := 0; i < len(pairs); i += 2 {
+		require.Equal(t, 1, strings.Count(text, pairs[i]), "%q must stand once", pairs[i])
+		text = strings.Replace(text, pairs[i], pairs[i+1], 1)
+	}
+	return text
+}
+
+func readFitting(t testing.TB, text string) *grazing.Fitting {
+	t.Helper()
+	f, err := grazing.ReadFitting([]byte(text))
+	require.NoError(t, err)
+	return f
+}
+
+func fitStock(t testing.TB, f *grazing.Fitting) grazing.Fitted {
+	t.Helper()
+	a, err := grazing.FitStock(f)
+	require.NoError(t, err)
+	return a
+}
+
+// auOf100 is the animal units of 100 kg: 100 ÷ 453.59237.
+const auOf100 = 100 / 453.59237
+
+// TestFitStockByHand: a wether eats 93 kg in May and 90 in June; 3,000 ÷ 93 =
+// 32.26 and 3,000 ÷ 90 = 33.33, so May holds: 32 whole ones. A kilogram more of May
+// grass carries 1/93 of one. A tonne more lets June hold in its place: 33.33, which
+// is 1.075 more. A hectare more doubles both: 32.26 more.
+func TestFitStockByHand(t *testing.T) {
+	a := fitStock(t, readFitting(t, smallFitting))
+	require.True(t, a.Fits && a.Found && a.Proved)
+	assert.InDelta(t, 3000.0/93, a.Relaxed.Head[0].Head, 1e-9)
+	assert.InDelta(t, 3000.0/93*auOf100, a.Relaxed.Value, 1e-9)
+	assert.Equal(t, []grazing.FitHead{{ID: "wethers", Head: 32}}, a.Whole.Head)
+	assert.InDelta(t, 32*auOf100, float64(a.Whole.Units), 1e-9)
+	assert.InDelta(t, 32*auOf100, a.Whole.Value, 1e-9)
+
+	require.Len(t, a.Binds, 3)
+	land, hay, may := a.Binds[0], a.Binds[1], a.Binds[2]
+	// A tonne of hay, 900 kg of dry matter, lets both months hold: (93 + 90) × 37.70 =
+	// 6,900.
+	assert.InDelta(t, 0.9/93*auOf100, hay.Price, 1e-12)
+	assert.InDelta(t, 6900.0/183-3000.0/93, hay.Changes[0].Head, 1e-6)
+	assert.Equal(t, grazing.FitRule{Kind: grazing.FitRuleLand, ID: "meadow", Months: []int{}, English: "the land of meadow"}, land.Rule)
+	assert.InDelta(t, 3000.0/93*auOf100/10000, land.Price, 1e-12)
+	assert.InDelta(t, 10000, land.More, 1e-9)
+	assert.InDelta(t, 3000.0/93, land.Changes[0].Head, 1e-6)
+	assert.Equal(t, grazing.FitRule{Kind: grazing.FitRuleGrowth, ID: "grass", Months: []int{5}, English: "grass in May"}, may.Rule)
+	assert.InDelta(t, auOf100/93, may.Price, 1e-12)
+	assert.InDelta(t, 1000, may.More, 1e-9)
+	assert.InDelta(t, (3000.0/90-3000.0/93)*auOf100, may.Gain, 1e-9)
+	assert.Equal(t, "1 t more of May grass would carry 1.08 more wethers (0.237 animal units more).", may.English)
+
+	require.Len(t, a.Months, 12)
+	want := grazing.FitMonth{Month: 5, Grass: grazing.FitFeed{Supply: 3000, Eaten: 32 * 93, Left: 24}, Wanted: 32 * 93}
+	assert.Empty(t, cmp.Diff(want, a.Months[4], within))
+	want = grazing.FitMonth{Month: 6, Grass: grazing.FitFeed{Supply: 3000, Eaten: 32 * 90, Left: 120}, Wanted: 32 * 90}
+	assert.Empty(t, cmp.Diff(want, a.Months[5], within))
+	assert.Zero(t, a.Months[0].Wanted)
+
+	// Hungry stock eat 4 %: 124 kg in May; modest stock 2 %: 62.
+	require.Len(t, a.Spans, 3)
+	for i, eats := range []float64{124, 93, 62} {
+		assert.True(t, a.Spans[i].Fits)
+		assert.InDelta(t, 3000/eats, a.Spans[i].Head[0].Head, 1e-9)
+	}
+	low := fitStock(t, readFitting(t, changedFitting(t, `"goal": "animal units"`, `"goal": "animal units", "end": "low"`)))
+	assert.InDelta(t, 3000.0/124, low.Relaxed.Head[0].Head, 1e-9)
+	assert.Equal(t, "32 wethers: 7.05 animal units. With parts of animals allowed it would be 7.11 animal units; no herd of whole animals is better. It is fed no hay. 1 ha more of meadow would carry 32.3 more wethers (7.11 animal units more). 1 t more of hay in store would carry 5.45 more wethers (1.2 animal units more). 1 t more of May grass would carry 1.08 more wethers (0.237 animal units more).", a.English)
+}
+
+var within = cmp.Comparer(func(a, b units.DryMatter) bool { return math.Abs(float64(a-b)) < 1e-6 })
+
+// TestFitStockMonths: the need of every month is the days of a common year times
+// 3 kg, here in 12 months with hay enough: 1 wether, 1,095 kg in the year.
+func TestFitStockMonths(t *testing.T) {
+	f := readFitting(t, changedFitting(t, `"months": [5, 6]`, `"most": 1`, `"note": "ours"`, `"hay": {"store": "2 t", "dry_matter": "80 %", "waste": "20 %"}`))
+	a := fitStock(t, f)
+	for i, days := range []float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31} {
+		assert.InDelta(t, 3*days, float64(a.Months[i].Wanted), 1e-9, "month %d", i+1)
+	}
+	// 365 − 31 − 30 = 304 days of hay: 912 kg of dry matter ÷ 0.8 ÷ 0.8 = 1,425 kg.
+	assert.InDelta(t, 912/0.8/0.8, float64(a.Whole.Hay), 1e-6)
+	assert.Zero(t, a.Whole.Bought)
+	f.Hay.DryMatter = 0 // 90 % where it is left out
+	assert.InDelta(t, 912/0.9/0.8, float64(fitStock(t, f).Whole.Hay), 1e-6)
+
+	// What May leaves can be eaten in June by half, that in July by half, and so on
+	// round the year: one wether wants 93 of May's 3,000.
+	f.Hay.Store, f.Carry = 0, 50*units.Percent
+	f.Stock[0].Most = nil
+	a = fitStock(t, f)
+	left, head := 0.0, a.Relaxed.Head[0].Head
+	for range 100 { // a hundred years of it
+		for i, days := range []float64{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31} {
+			grown := 0.0
+			if i == 4 || i == 5 {
+				grown = 3000
+			}
+			left = left*0.5 + grown - 3*days*head
+		}
+	}
+	// April ends the winter with nothing left: the year is held by it.
+	for _, days := range []float64{31, 28, 31, 30} {
+		left = left*0.5 - 3*days*head
+	}
+	assert.InDelta(t, 0, left, 1e-6)
+	for i, m := range a.Months {
+		before := a.Months[(i+11)%12].Grass.Left
+		grown := units.DryMatter(0)
+		if i == 4 || i == 5 {
+			grown = 3000
+		}
+		assert.InDelta(t, float64(grown+before/2), float64(m.Grass.Supply), 1e-6)
+		assert.InDelta(t, float64(m.Grass.Supply-m.Grass.Eaten), float64(m.Grass.Left), 1e-6)
+	}
+}
+
+// TestFitStockStages: a ewe of 68.04 kg (150 lb) that lambs in March and weans
+// in June eats 4.5 % in milk from March to May, in February 4 lb (late gestation,
+// 1.814 kg), else 2.5 %.
+func TestFitStockStages(t *testing.T) {
+	f := readFitting(t, changedFitting(t, wether, `"ewe"`, `"months": [5, 6]`, `"most": 1, "birth": 3, "weaned": 6`, `"note": "ours"`, `"hay": {"store": "20 t"}`))
+	weight := 150 * 0.45359237
+	want := func(month int, days, day float64) {
+		assert.InDelta(t, days*day, float64(fitStock(t, f).Months[month-1].Wanted), 1e-6, "month %d", month)
+	}
+	want(1, 31, weight*0.025)
+	want(2, 28, 4*0.45359237)
+	want(3, 31, weight*0.045)
+	want(5, 31, weight*0.045)
+	want(6, 30, weight*0.025)
+	want(12, 31, weight*0.025)
+	f.Stock[0].Birth, f.Stock[0].Weaned = 11, 2 // over the turn of the year
+	want(1, 31, weight*0.045)
+	want(2, 28, weight*0.025)
+	want(10, 31, 4*0.45359237)
+	want(11, 30, weight*0.045)
+	f.Stock[0].Birth, f.Stock[0].Weaned, f.Stock[0].Stage = 0, 0, herd.StageLactating
+	want(7, 31, weight*0.045)
+	f.Stock[0].Weight = 50
+	want(7, 31, 50*0.045)
+	// Hens are fed a ration where nothing grows: 4 lb × 4.55 % × 7.5 % in May alone.
+	f.Stock[0].Class.Name, f.Stock[0].Stage, f.Stock[0].Weight = "laying-hen", 0, 0
+	want(1, 31, 0)
+	want(5, 31, 4*0.45359237*0.0455*0.075)
+}
+
+// TestFitStockDiets: goats that eat browse alone beside the wethers that eat
+// grass alone: what each carries alone, both carry together. Where both eat
+// anything the sum is shared.
+func TestFitStockDiets(t *testing.T) {
+	goats := `, {"id": "goats", "class": {"name": "goat", "kind": "goats", "weight": "50 kg", "intake": [{"stage": "dry", "share": {"low": "4 %", "high": "4 %"}}], "pasture": {"low": "100 %", "high": "100 %"}}, "months": [5, 6], "eats": "own", "diet": {"grass": {"low": "0 %", "high": "0 %"}, "forbs": {"low": "0 %", "high": "0 %"}, "browse": {"low": "100 %", "high": "100 %"}}}],
+  "note"`
+	f := readFitting(t, changedFitting(t, `"use": "60 %"`, `"use": "60 %", "browse": "20 %"`, "],\n  \"note\"", goats,
+		`"eats": "anything"`, `"eats": "own", "diet": {"grass": {"low": "100 %", "high": "100 %"}, "forbs": {"low": "0 %", "high": "0 %"}, "browse": {"low": "0 %", "high": "0 %"}}`))
+	a := fitStock(t, f)
+	// Of 3,000 kg 2,400 are grass, at 93 kg a wether; 600 browse, at 31 × 2 = 62 a goat.
+	assert.InDelta(t, 2400.0/93, a.Relaxed.Head[0].Head, 1e-9)
+	assert.InDelta(t, 600.0/62, a.Relaxed.Head[1].Head, 1e-9)
+
+	// Wethers with a tenth of browse, no more and no less: what the goats have left
+	// of the browse, and the grass, hold them: 0.9 × 93 w = 2,400 and 0.1 × 93 w + 62 g
+	// = 600.
+	tenth := func(low, high units.Fraction) units.Span[units.Fraction] {
+		return units.Span[units.Fraction]{Low: low, High: high}
+	}
+	f.Stock[0].Diet.Grass, f.Stock[0].Diet.Browse = tenth(0.9, 0.9), tenth(0.1, 0.1)
+	wethers := 2400 / 0.9 / 93
+	a = fitStock(t, f)
+	assert.InDelta(t, wethers, a.Relaxed.Head[0].Head, 1e-9)
+	assert.InDelta(t, (600-0.1*93*wethers)/62, a.Relaxed.Head[1].Head, 1e-9)
+
+	// Both eat anything: per kilogram eaten a wether is worth more, for it eats 3 %
+	// of its weight and a goat 4 %.
+	f.Stock[0].Eats, f.Stock[0].Diet, f.Stock[1].Eats, f.Stock[1].Diet = grazing.DietAnything, nil, grazing.DietAnything, nil
+	a = fitStock(t, f)
+	assert.InDelta(t, 3000.0/93, a.Relaxed.Head[0].Head, 1e-9)
+	assert.Zero(t, a.Relaxed.Head[1].Head)
+
+	// Printed sheep: at most 55 % grass, 40 % forbs, 20 % browse; with forbs wanting,
+	// at least 30 % of them. Land of 50 % grass, 30 % forbs, 20 % browse is their diet.
+	f.Stock = f.Stock[:1]
+	f.Stock[0].Eats, f.Land[0].Forbs, f.Land[0].Browse = grazing.DietPrinted, 0.3, 0.2
+	assert.InDelta(t, 3000.0/93, fitStock(t, f).Relaxed.Head[0].Head, 1e-9)
+	f.Land[0].Forbs, f.Land[0].Browse = 0.15, 0.2 // 450 kg of forbs are 30 % of 1,500
+	assert.InDelta(t, 1500.0/93, fitStock(t, f).Relaxed.Head[0].Head, 1e-9)
+	f.Land[0].Forbs, f.Land[0].Browse = 0.3, 0.5 // 600 kg of grass, 900 of forbs, browse up to 20 %: 1,500 ÷ 0.8
+	f.Stock[0].Eats = grazing.DietUpToPrinted
+	assert.InDelta(t, 600/0.4/93, fitStock(t, f).Relaxed.Head[0].Head, 1e-9) // forbs 40 %, browse 20 %, so grass 40 % at least
+	f.Land[0].Forbs, f.Land[0].Browse = 0, 0
+	assert.InDelta(t, 3000.0/93, fitStock(t, f).Relaxed.Head[0].Head, 1e-9)
+	f.Stock[0].Eats = grazing.DietPrinted
+	assert.Zero(t, fitStock(t, f).Relaxed.Head[0].Head)
+}
+
+// TestFitStockRules holds the herd by each rule in turn; 32.26 wethers is what
+// grass carries.
+func TestFitStockRules(t *testing.T) {
+	for _, c := range []struct {
+		name, with string
+		head       float64
+		kind       grazing.FitRuleKind
+		price      float64 // of the head
+		more       float64
+		says       string
+	}{
+		{"housing", `"housing": [{"id": "barn", "room": 40, "takes": {"wethers": 2}, "unit": "places"}]`, 20, grazing.FitRuleHousing, 0.5, 1, "1 more in the room of barn (40 places) would carry 0.5 more wethers"},
+		{"water", `"water": {"supply": "100 L/day"}`, 10, grazing.FitRuleWater, 100, 0.1, "100 L/day more of water in May to June would carry 10 more wethers"},
+	} {
+		text := changedFitting(t, `"note": "ours"`, c.with, `"eats": "anything"`, `"eats": "anything", "drinks": "10 L/day"`)
+		a := fitStock(t, readFitting(t, text))
+		assert.InDelta(t, c.head, a.Relaxed.Head[0].Head, 1e-9, c.name)
+		require.Len(t, a.Binds, 1, c.name)
+		assert.Equal(t, c.kind, a.Binds[0].Rule.Kind)
+		assert.InDelta(t, c.price*auOf100, a.Binds[0].Price, 1e-9, c.name)
+		assert.InDelta(t, c.more, a.Binds[0].More, 1e-9, c.name)
+		assert.Contains(t, a.Binds[0].English, c.says)
+	}
+	f := readFitting(t, changedFitting(t, `"months": [5, 6]`, `"most": 7.5, "months": [5, 6]`))
+	a := fitStock(t, f)
+	assert.InDelta(t, 7.5, a.Relaxed.Head[0].Head, 1e-9)
+	assert.InDelta(t, 7, a.Whole.Head[0].Head, 0)
+	assert.Equal(t, grazing.FitRuleMost, a.Binds[0].Rule.Kind)
+	f.Stock[0].Least = 7.25
+	a = fitStock(t, f)
+	assert.False(t, a.Found, "no whole number lies between 7.25 and 7.5")
+	assert.True(t, a.Proved)
+	assert.Contains(t, a.English, "No herd of whole animals fits")
+	assert.NotNil(t, a.Months)
+	// The printed water of a dry sheep in summer, the high figure: 2 gal/day each.
+	f = readFitting(t, changedFitting(t, wether, `"ewe"`, `"note": "ours"`, `"water": {"supply": "20 gal/day"}`))
+	drinks, err := herd.Water(1, 1, herd.WaterSmallRuminant, herd.Summer, units.Whole)
+	require.NoError(t, err)
+	assert.InDelta(t, float64(20*units.GallonPerDay/drinks), fitStock(t, f).Relaxed.Head[0].Head, 1e-9)
+}
+
+// TestFitStockMoney: cows of 100 USD and a ewe of 40 share 3,000 kg in May; hay
+// stands in for what is wanting at 0.20 USD a kilogram of hay of 90 %.
+func TestFitStockMoney(t *testing.T) {
+	f := readFitting(t, changedFitting(t, `"goal": "animal units"`, `"goal": "margin"`, `"eats": "anything"`, `"eats": "anything", "margin": "30.25 USD", "most": 50`,
+		`"note": "ours"`, `"hay": {"store": "100 kg", "buy": "1 t", "price": "200 USD/t"}`))
+	a := fitStock(t, f)
+	// A wether wants 93 kg of dry matter in May, 103.3 of hay, 20.67 USD: less than
+	// it brings, until June's grass is gone too: then 203.3 kg, 40.67 USD, more than
+	// it brings. 33.33 of them: (33.33 × 93 − 3,000) ÷ 0.9 = 111.1 kg, of which 11.1
+	// are bought for 2.22.
+	assert.InDelta(t, 3000.0/90, a.Relaxed.Head[0].Head, 1e-9)
+	assert.InDelta(t, 100/0.9, float64(a.Relaxed.Hay), 1e-6)
+	assert.InDelta(t, 100/0.9-100, float64(a.Relaxed.Bought), 1e-6)
+	assert.Equal(t, "2.22 USD", a.Relaxed.Cost.String())
+	assert.InDelta(t, 3000.0/90*30.25-(100/0.9-100)*0.2, a.Relaxed.Value, 1e-9)
+	assert.Equal(t, "1006.11 USD", a.Relaxed.Margin.String())
+	// 34 whole: (34 × 183 − 6,000) ÷ 0.9 = 246.67 kg, of which 146.67 are bought for
+	// 29.33: 999.17 USD, where 33 of them bring 998.25 with hay from the store alone.
+	assert.Equal(t, "999.17 USD", a.Whole.Margin.String())
+	assert.Equal(t, "29.33 USD", a.Whole.Cost.String())
+	assert.Contains(t, a.English, "34 wethers: 999.17 USD. With parts of animals allowed it would be 1006.11 USD;")
+	assert.Contains(t, a.English, "It is fed 0.247 t of hay, 0.147 t of it bought for 29.33 USD.")
+}
+
+// TestFitStockLeastHay: 10 wethers are asked for and one extra grows nothing:
+// 304 days at 3 kg, 10 of them.
+func TestFitStockLeastHay(t *testing.T) {
+	f := readFitting(t, changedFitting(t, `"goal": "animal units"`, `"goal": "least hay"`, `"months": [5, 6]`, `"least": 3`,
+		`"note": "ours"`, `"hay": {"buy": "100 t"}, "needs": [{"id": "wool", "least": 30, "gives": {"wethers": 3}, "unit": "kg"}]`))
+	a := fitStock(t, f)
+	assert.InDelta(t, 10, a.Relaxed.Head[0].Head, 1e-9)
+	assert.InDelta(t, 304*3*10/0.9, a.Relaxed.Value, 1e-6)
+	require.NotEmpty(t, a.Binds)
+	need := a.Binds[slices.IndexFunc(a.Binds, func(b grazing.FitBind) bool { return b.Rule.Kind == grazing.FitRuleNeed })]
+	assert.InDelta(t, 304*3/0.9/3, need.Price, 1e-6)
+	assert.Equal(t, "Asking for 1 less in the need of wool (at least 30 kg) would save 0.338 t of hay.", need.English)
+	f.Needs[0].Least = 6 // two would do; three are asked for
+	a = fitStock(t, f)
+	assert.InDelta(t, 3, a.Relaxed.Head[0].Head, 1e-9)
+	least := a.Binds[slices.IndexFunc(a.Binds, func(b grazing.FitBind) bool { return b.Rule.Kind == grazing.FitRuleLeast })]
+	assert.Equal(t, "Asking for 1 fewer wethers would save 1.01 t of hay.", least.English)
+}
+
+// TestFitStockClash: every rule of a clash is needed for it. 50 wethers want 4,650
+// kg in May; the barn has room for 20 of them; hay for May's 1,650 kg would do.
+func TestFitStockClash(t *testing.T) {
+	f := readFitting(t, changedFitting(t, `"months": [5, 6]`, `"months": [5, 6], "least": 50`))
+	a := fitStock(t, f)
+	require.False(t, a.Fits)
+	assert.Equal(t, "Nothing fits: what grows of grass in June, the hay in store and at least 50 wethers do not go together; leave out any one of them and the rest do.", a.English)
+	assert.Empty(t, a.Whole.Head)
+	assert.NotNil(t, a.Binds)
+
+	f.Housing = []grazing.FitHousing{{ID: "barn", Room: 20, Takes: map[string]float64{"wethers": 1}}}
+	a = fitStock(t, f)
+	require.Len(t, a.Clash, 2)
+	assert.Equal(t, grazing.FitRuleHousing, a.Clash[0].Kind)
+	assert.Equal(t, grazing.FitRule{Kind: grazing.FitRuleLeast, ID: "wethers", Months: []int{}, English: "at least 50 wethers"}, a.Clash[1])
+	f.Housing = nil
+	f.Hay.Buy = 10000 // now there is hay for both months
+	assert.True(t, fitStock(t, f).Fits)
+
+	f.Hay.Buy, f.Stock[0].Eats = 0, grazing.DietPrinted // and browse there is none
+	a = fitStock(t, f)
+	require.False(t, a.Fits)
+	for _, s := range a.Spans {
+		assert.False(t, s.Fits)
+	}
+}
+
+// fitCase is a small question of two stocks with fixed diets, drawn by rapid.
+func fitCase(r *rapid.T) *grazing.Fitting {
+	text := smallFitting
+	f, err := grazing.ReadFitting([]byte(text))
+	if err != nil {
+		r.Fatal(err)
+	}
+	f.Stock[0].ID = "a"
+	other := f.Stock[0]
+	other.ID = "b"
+	row := *other.Class.Row
+	row.Weight = units.LiveWeight(rapid.IntRange(20, 400).Draw(r, "weight"))
+	other.Class.Row = &row
+	f.Stock = append(f.Stock, other)
+	f.Land[0].Forbs = units.Fraction(rapid.IntRange(0, 4).Draw(r, "forbs")) / 10
+	f.Land[0].Browse = units.Fraction(rapid.IntRange(0, 4).Draw(r, "browse")) / 10
+	f.Land[0].Area = units.Area(rapid.IntRange(500, 4000).Draw(r, "area"))
+	for i := range f.Stock {
+		s := &f.Stock[i]
+		grass := rapid.IntRange(0, 10).Draw(r, "grass")
+		forbs := rapid.IntRange(0, 10-grass).Draw(r, "forbs")
+		one := func(tenths int) units.Span[units.Fraction] { return units.Single(units.Fraction(tenths) / 10) }
+		s.Eats, s.Diet = grazing.DietOwn, &grazing.FitOwnDiet{Grass: one(grass), Forbs: one(forbs), Browse: one(10 - grass - forbs)}
+		s.Months = []int{5, 6, 7}[rapid.IntRange(0, 1).Draw(r, "from"):rapid.IntRange(2, 3).Draw(r, "to")]
+		most := float64(rapid.IntRange(0, 12).Draw(r, "most"))
+		s.Most = &most
+		s.Least = float64(max(0, rapid.IntRange(-6, 3).Draw(r, "least")))
+	}
+	f.Hay.Store = units.FreshFeed(rapid.IntRange(0, 300).Draw(r, "store"))
+	f.Hay.Buy = units.FreshFeed(rapid.IntRange(0, 300).Draw(r, "buy"))
+	f.Hay.Waste = units.Fraction(rapid.IntRange(0, 3).Draw(r, "waste")) / 10
+	if rapid.Bool().Draw(r, "barn") {
+		f.Housing = []grazing.FitHousing{{ID: "barn", Room: float64(rapid.IntRange(5, 40).Draw(r, "room")), Takes: map[string]float64{"a": 1, "b": 3}}}
+	}
+	if rapid.Bool().Draw(r, "need") {
+		f.Needs = []grazing.FitNeed{{ID: "wool", Least: float64(rapid.IntRange(1, 15).Draw(r, "wool")), Gives: map[string]float64{"a": 2, "b": 1}}}
+	}
+	return f
+}
+
+// grazedMost is the most that two stocks of fixed diets can graze together, of
+// what each wants, from what there is of each class of plants: tried at every
+// point where two of the lines meet.
+func grazedMost(want [2]float64, diet [2][3]float64, supply [3]float64) float64 {
+	type line struct{ x, y, most float64 }
+	lines := []line{{1, 0, want[0]}, {0, 1, want[1]}, {-1, 0, 0}, {0, -1, 0}}
+	for k := range supply {
+		lines = append(lines, line{diet[0][k], diet[1][k], supply[k]})
+	}
+	best := 0.0
+	for i, one := range lines {
+		for _, two := range lines[i+1:] {
+			d := one.x*two.y - one.y*two.x
+			if math.Abs(d) < 1e-12 {
+				continue
+			}
+			x, y := (one.most*two.y-one.y*two.most)/d, (one.x*two.most-one.most*two.x)/d
+			if !slices.ContainsFunc(lines, func(l line) bool { return l.x*x+l.y*y > l.most+1e-7 }) {
+				best = max(best, x+y)
+			}
+		}
+	}
+	return best
+}
+
+// everyHerd tries every herd of two stocks and gives the most animal units, and
+// whether any herd fits.
+func everyHerd(f *grazing.Fitting) (best float64, any bool) {
+	var diet [2][3]float64
+	var weight [2]float64
+	for i, s := range f.Stock {
+		diet[i] = [3]float64{float64(s.Diet.Grass.Low), float64(s.Diet.Forbs.Low), float64(s.Diet.Browse.Low)}
+		weight[i] = float64(s.Class.Row.Weight)
+	}
+	l := f.Land[0]
+	year := float64(l.Yield) * float64(l.Area) * float64(l.Use)
+	for a := f.Stock[0].Least; a <= *f.Stock[0].Most; a++ {
+		for b := f.Stock[1].Least; b <= *f.Stock[1].Most; b++ {
+			if len(f.Housing) > 0 && a+3*b > f.Housing[0].Room || len(f.Needs) > 0 && 2*a+b < f.Needs[0].Least {
+				continue
+			}
+			fed := 0.0
+			for month, days := range map[int]float64{5: 31, 6: 30, 7: 31} {
+				var want [2]float64
+				for i, head := range []float64{a, b} {
+					if slices.Contains(f.Stock[i].Months, month) {
+						want[i] = head * weight[i] * 0.03 * days
+					}
+				}
+				grown := year / 2
+				if month == 7 {
+					grown = 0
+				}
+				supply := [3]float64{grown * float64(1-l.Forbs-l.Browse), grown * float64(l.Forbs), grown * float64(l.Browse)}
+				fed += want[0] + want[1] - grazedMost(want, diet, supply)
+			}
+			if hay := fed / 0.9 / float64(1-f.Hay.Waste); hay <= float64(f.Hay.Store+f.Hay.Buy)+1e-6 {
+				any, best = true, max(best, (a*weight[0]+b*weight[1])/453.59237)
+			}
+		}
+	}
+	return best, any
+}
+
+// TestFitStockAgainstEveryHerd compares the herd of whole animals with the best
+// of every herd there is; the relaxed herd is no worse.
+func TestFitStockAgainstEveryHerd(t *testing.T) {
+	rapid.Check(t, func(r *rapid.T) {
+		f := fitCase(r)
+		a, err := grazing.FitStock(f)
+		if err != nil {
+			r.Fatal(err)
+		}
+		best, any := everyHerd(f)
+		switch {
+		case !a.Fits && any:
+			r.Fatalf("a herd of %v animal units fits, but: %s", best, a.English)
+		case a.Fits && !a.Proved:
+			r.Fatal("so small a search must end")
+		case a.Found != any:
+			r.Fatalf("found %v, every herd %v", a.Found, any)
+		case a.Found && math.Abs(a.Whole.Value-best) > 1e-6:
+			r.Fatalf("%v, the best of every herd is %v", a.Whole.Value, best)
+		case a.Found && a.Relaxed.Value < a.Whole.Value-1e-9:
+			r.Fatalf("relaxed %v, whole %v", a.Relaxed.Value, a.Whole.Value)
+		}
+		again, err := grazing.FitStock(f)
+		if err != nil || !cmp.Equal(a, again, cmp.Comparer(func(x, y units.Money) bool { return x.String() == y.String() })) {
+			r.Fatal("the same question has two answers")
+		}
+	})
+}
+
+// TestFitStockScales: twice the land, hay, room, needs and limits is twice the
+// relaxed herd.
+func TestFitStockScales(t *testing.T) {
+	rapid.Check(t, func(r *rapid.T) {
+		f := fitCase(r)
+		one, err := grazing.FitStock(f)
+		if err != nil {
+			r.Fatal(err)
+		}
+		f.Land[0].Area *= 2
+		f.Hay.Store *= 2
+		f.Hay.Buy *= 2
+		for i := range f.Stock {
+			*f.Stock[i].Most *= 2
+			f.Stock[i].Least *= 2
+		}
+		if len(f.Housing) > 0 {
+			f.Housing[0].Room *= 2
+		}
+		if len(f.Needs) > 0 {
+			f.Needs[0].Least *= 2
+		}
+		two, err := grazing.FitStock(f)
+		if err != nil {
+			r.Fatal(err)
+		}
+		if one.Fits != two.Fits || math.Abs(two.Relaxed.Value-2*one.Relaxed.Value) > 1e-7*(1+two.Relaxed.Value) {
+			r.Fatalf("%v and, doubled, %v", one.Relaxed.Value, two.Relaxed.Value)
+		}
+	})
+}
+
+// TestFitStockPrices asks again with a little more hay and with more land: no
+// gain is above the price, and more of anything is never worse.
+func TestFitStockPrices(t *testing.T) {
+	rapid.Check(t, func(r *rapid.T) {
+		f := fitCase(r)
+		a, err := grazing.FitStock(f)
+		if err != nil {
+			r.Fatal(err)
+		}
+		for _, b := range a.Binds {
+			if b.Gain < 0 || b.Gain > b.Price*b.More+1e-7 {
+				r.Fatalf("%s: price %v × %v, gain %v", b.English, b.Price, b.More, b.Gain)
+			}
+			switch b.Rule.Kind {
+			case grazing.FitRuleHay:
+				f.Hay.Store += units.FreshFeed(b.More)
+			case grazing.FitRuleLand:
+				f.Land[0].Area += units.Area(b.More)
+			default:
+				continue
+			}
+			with, err := grazing.FitStock(f)
+			if err != nil {
+				r.Fatal(err)
+			}
+			if math.Abs(with.Relaxed.Value-a.Relaxed.Value-b.Gain) > 1e-7 {
+				r.Fatalf("%s: asked anew it gains %v", b.English, with.Relaxed.Value-a.Relaxed.Value)
+			}
+			if b.Rule.Kind == grazing.FitRuleHay {
+				f.Hay.Store -= units.FreshFeed(b.More)
+			} else {
+				f.Land[0].Area -= units.Area(b.More)
+			}
+		}
+	})
+}
+
+// TestBadFittings puts one thing wrong at a time.
+func TestBadFittings(t *testing.T) {
+	for _, c := range []struct{ old, bad, path, says string }{
+		{`"version": 1`, `"version": 2`, "version", "no known version"},
+		{`"goal": "animal units"`, `"goal": "most"`, "goal", "animal units, least hay, margin"},
+		{`"goal": "animal units"`, `"goal": "least hay"`, "goal", "no animals at all"},
+		{`"goal": "animal units"`, `"goal": "margin"`, "stock[0].margin", "is missing"},
+		{`"goal": "animal units"`, `"goal": "animal units", "end": "top"`, "end", "low, middle, high"},
+		{`"goal": "animal units"`, `"goal": "animal units", "carry": "100 %"`, "carry", "below 100 %"},
+		{`"note": "ours"`, `"hay": {"store": "-1 t"}`, "hay.store", "negative"},
+		{`"note": "ours"`, `"hay": {"buy": "-1 t"}`, "hay.buy", "negative"},
+		{`"note": "ours"`, `"hay": {"waste": "100 %"}`, "hay.waste", "0 % to 99 %"},
+		{`"note": "ours"`, `"hay": {"dry_matter": "101 %"}`, "hay.dry_matter", "1 % to 100 %"},
+		{`"note": "ours"`, `"hay": {"price": "-3 USD/t"}`, "hay.price", "no price"},
+		{`"note": "ours"`, `"water": {"supply": "-1 L/day"}`, "water.supply", "negative"},
+		{`"id": "meadow"`, `"id": ""`, "land[0].id", "empty"},
+		{`"area": "1 ha"`, `"area": "0 ha"`, "land[0].area", "above 0"},
+		{`"area": "1 ha"`, `"area": "2000000 ha"`, "land[0].area", "larger than any farm"},
+		{`"area": "1 ha"`, `"area": 1`, "land[0].area", "unit"},
+		{`"use": "60 %"`, `"use": "0 %"`, "land[0].use", "above 0 %"},
+		{`"use": "60 %"`, `"use": "60 %", "forbs": "-1 %"`, "land[0].forbs", "no share"},
+		{`"use": "60 %"`, `"use": "60 %", "browse": "101 %"`, "land[0].browse", "no share"},
+		{`"use": "60 %"`, `"use": "60 %", "forbs": "60 %", "browse": "41 %"`, "land[0].browse", "more than all"},
+		{`"yield": "10000 kg/ha"`, `"note": "unmeasured"`, "land[0].yield", "or a pasture row"},
+		{`"yield": "10000 kg/ha"`, `"yield": "2000 t/ha"`, "land[0].yield", "up to 1,000 t/ha"},
+		{`"yield": "10000 kg/ha"`, `"pasture": "grass"`, "land[0].pasture", "mixed-pasture"},
+		{`["0 %", "0 %", "0 %", "0 %", "50 %",`, `["50 %",`, "land[0].months", "twelve shares"},
+		{`["0 %", "0 %", "0 %", "0 %", "50 %",`, `["50 %", "0 %", "0 %", "0 %", "50 %",`, "land[0].months", "90 % to 110 %"},
+		{`["0 %", "0 %", "0 %", "0 %", "50 %",`, `["-1 %", "0 %", "0 %", "0 %", "51 %",`, "land[0].months[0]", "no share"},
+		{`"weight": "100 kg"`, `"weight": "101 t"`, "stock[0].weight", "up to 100 t"},
+		{`"weight": "100 kg"`, `"weight": "0 kg"`, "stock[0].class.weight", "live weight"},
+		{`"months": [5, 6]`, `"months": [5, 13]`, "stock[0].months[1]", "no month"},
+		{`"months": [5, 6]`, `"months": [5, 5]`, "stock[0].months[1]", "stands twice"},
+		{`"months": [5, 6]`, `"weight": "-1 kg"`, "stock[0].weight", "negative"},
+		{`"months": [5, 6]`, `"least": -1`, "stock[0].least", "negative"},
+		{`"months": [5, 6]`, `"most": -1`, "stock[0].most", "negative"},
+		{`"months": [5, 6]`, `"birth": 13`, "stock[0].birth", "no month"},
+		{`"months": [5, 6]`, `"weaned": 3`, "stock[0].weaned", "without birth"},
+		{`"months": [5, 6]`, `"birth": 3`, "stock[0].weaned", "milk ends"},
+		{`"months": [5, 6]`, `"birth": 3, "weaned": 3`, "stock[0].weaned", "milk ends"},
+		{`"months": [5, 6]`, `"birth": 3, "weaned": 6`, "stock[0].birth", "no intake for"},
+		{`"months": [5, 6]`, `"birth": 3, "weaned": 6, "stage": "dry"`, "stock[0].stage", "beside birth"},
+		{`"months": [5, 6]`, `"stage": "laying"`, "stock[0].stage", "no intake for"},
+		{`"months": [5, 6]`, `"drinks": "-1 L/day"`, "stock[0].drinks", "negative"},
+		{`"eats": "anything"`, `"eats": "all"`, "stock[0].eats", "printed, up to printed, own, anything"},
+		{`"eats": "anything"`, `"eats": "own"`, "stock[0].diet", "is missing"},
+		{`"eats": "anything"`, `"eats": "anything", "diet": {"grass": {"low": "0 %", "high": "1 %"}, "forbs": {"low": "0 %", "high": "1 %"}, "browse": {"low": "0 %", "high": "1 %"}}`, "stock[0].diet", "stands beside"},
+		{`"eats": "anything"`, `"eats": "own", "diet": {"grass": {"low": "0 %", "high": "1 %"}, "forbs": {"low": "0 %", "high": "1 %"}, "browse": {"low": "0 %", "high": "1 %"}}`, "stock[0].diet", "add up to 100 %"},
+		{`"eats": "anything"`, `"eats": "own", "diet": {"grass": {"low": "9 %", "high": "1 %"}, "forbs": {"low": "0 %", "high": "1 %"}, "browse": {"low": "0 %", "high": "1 %"}}`, "stock[0].diet.grass", "no span of shares"},
+		{`"kind": "sheep"`, `"kind": "pigs"`, "", ""},
+		{`"note": "ours"`, `"housing": [{"id": "barn", "room": -1, "takes": {"wethers": 1}}]`, "housing[0].room", "negative"},
+		{`"note": "ours"`, `"housing": [{"id": "barn", "room": 1, "takes": {}}]`, "housing[0].takes", "names no stock"},
+		{`"note": "ours"`, `"housing": [{"id": "barn", "room": 1, "takes": {"cows": 1}}]`, "housing[0].takes.cows", "the id of no stock"},
+		{`"note": "ours"`, `"housing": [{"id": "barn", "room": 1, "takes": {"wethers": 0}}]`, "housing[0].takes.wethers", "above 0"},
+		{`"note": "ours"`, `"needs": [{"id": "milk", "least": 0, "gives": {"wethers": 1}}]`, "needs[0].least", "above 0"},
+		{`"note": "ours"`, `"needs": [{"id": "milk", "least": 1, "gives": {"wethers": -1}}]`, "needs[0].gives.wethers", "above 0"},
+		{`"note": "ours"`, `"nots": "ours"`, "nots", "note"},
+	} {
+		f, err := grazing.ReadFitting([]byte(changedFitting(t, c.old, c.bad)))
+		if c.path == "" { // pigs have no printed diet, which only printed ones want
+			require.NoError(t, err)
+			f.Stock[0].Eats = grazing.DietPrinted
+			_, err = grazing.FitStock(f)
+			c.path, c.says = "stock[0].eats", "no printed diet of pigs"
+		}
+		if assert.Error(t, err, "%s", c.bad) {
+			assert.Contains(t, err.Error(), c.path+":", "%s", c.bad)
+			assert.Contains(t, err.Error(), c.says, "%s", c.bad)
+			assert.NotContains(t, err.Error(), "\n")
+		}
+	}
+	many := readFitting(t, smallFitting)
+	for i := range 12 {
+		s := many.Stock[0]
+		s.ID = fmt.Sprint(i)
+		many.Stock = append(many.Stock, s)
+	}
+	_, err := grazing.FitStock(many)
+	assert.ErrorContains(t, err, "stock: 13")
+}
+
+// TestFittingOfTwoCurrencies, and hay that may be bought without a price.
+func TestFittingMoneyRefuses(t *testing.T) {
+	text := changedFitting(t, `"goal": "animal units"`, `"goal": "margin"`, `"eats": "anything"`, `"eats": "anything", "margin": "30 USD"`, `"note": "ours"`, `"hay": {"buy": "1 t", "price": "200 EUR/t"}`)
+	_, err := grazing.ReadFitting([]byte(text))
+	assert.ErrorContains(t, err, "hay.price: 200 EUR is another currency than USD")
+	_, err = grazing.ReadFitting([]byte(strings.Replace(text, `, "price": "200 EUR/t"`, "", 1)))
+	assert.ErrorContains(t, err, "hay.price: is missing")
+}
+
+// TestFitStockWithoutLimit: wethers on the farm only where nothing grows and
+// which need nothing there would be kept without end: pigs in winter are such.
+func TestFitStockWithoutLimit(t *testing.T) {
+	f := readFitting(t, changedFitting(t, `"kind": "sheep"`, `"kind": "pigs"`, `"months": [5, 6]`, `"months": [1]`))
+	_, err := grazing.FitStock(f)
+	assert.ErrorContains(t, err, "stock[0]: wethers has no limit")
+	f.Water.Supply = 1
+	_, err = grazing.FitStock(f)
+	assert.ErrorContains(t, err, "stock[0].drinks: is missing")
+	f.Stock[0].Drinks = 0.5
+	assert.InDelta(t, 2, fitStock(t, f).Whole.Head[0].Head, 0)
+}
+
+// TestFittingComesBackAsItWas writes the question and reads it back.
+func TestFittingComesBackAsItWas(t *testing.T) {
+	f := readFitting(t, smallFitting)
+	assert.Equal(t, "ours", f.Note)
+	for system := range 2 {
+		text, err := f.JSON(units.System(system))
+		require.NoError(t, err)
+		back := readFitting(t, string(text))
+		a, b := fitStock(t, f), fitStock(t, back)
+		assert.InDelta(t, a.Relaxed.Value, b.Relaxed.Value, 1e-6)
+		assert.Equal(t, f.Extra, back.Extra)
+	}
+}
+
+// FuzzReadFitting: no text breaks the reader, and what it reads has an answer of
+// finite numbers or an error.
+func FuzzReadFitting(f *testing.F) {
+	f.Add([]byte(smallFitting))
+	f.Add([]byte(wholeFitting))
+	f.Add([]byte(strings.ReplaceAll(wholeFitting, `"animal units"`, `"margin"`)))
+	f.Add([]byte(strings.ReplaceAll(wholeFitting, `"least": 10`, `"least": 1000`)))
+	f.Fuzz(func(t *testing.T, data []byte) {
+		fitting, err := grazing.ReadFitting(data)
+		if err != nil {
+			return
+		}
+		a, err := grazing.FitStock(fitting)
+		if err != nil {
+			return
+		}
+		for _, v := range []float64{a.Relaxed.Value, a.Whole.Value, float64(a.Relaxed.Hay), float64(a.Whole.Units)} {
+			if v-v != 0 {
+				t.Errorf("%v is not finite", v)
+			}
+		}
+		for _, h := range a.Whole.Head {
+			if h.Head != math.Round(h.Head) || h.Head < 0 {
+				t.Errorf("%v of %s is no whole number of animals", h.Head, h.ID)
+			}
+		}
+	})
+}
+
+// wholeFitting uses every part of the form.
+const wholeFitting = `{
+  "version": 1, "units": "US", "goal": "animal units", "carry": "20 %",
+  "land": [
+    {"id": "meadow", "area": "9 ac", "pasture": "mixed-pasture", "use": "60 %", "forbs": "30 %"},
+    {"id": "hillside", "area": "5 ac", "yield": "2500 lb/ac", "months": ["0 %", "0 %", "0 %", "5 %", "25 %", "25 %", "15 %", "10 %", "12 %", "8 %", "0 %", "0 %"], "use": "40 %", "forbs": "20 %", "browse": "50 %"}
+  ],
+  "stock": [
+    {"id": "cows", "class": "suckler-cow", "birth": 4, "weaned": 11, "eats": "up to printed", "margin": "500 USD"},
+    {"id": "ewes", "class": "ewe", "birth": 4, "weaned": 8, "eats": "up to printed", "margin": "70 USD"},
+    {"id": "goats", "class": "dairy-goat", "birth": 3, "weaned": 12, "eats": "printed", "margin": "150 USD"},
+    {"id": "hens", "class": "laying-hen", "eats": "anything", "most": 60, "margin": "8 USD"}
+  ],
+  "hay": {"store": "10 short ton", "buy": "4 short ton", "price": "180 USD/short ton", "waste": "10 %"},
+  "water": {"supply": "400 gal/day"},
+  "housing": [{"id": "barn", "room": 30, "takes": {"cows": 5, "ewes": 1, "goats": 1}, "unit": "places"}],
+  "needs": [{"id": "milk", "least": 10, "gives": {"goats": 5}, "unit": "lb of milk a day"}]
+}`
+
+// Which numbers of sheep of 100 kg fit a hectare that grows 6 t to be eaten, half
+// of it in May? 32, each eating 93 kg of May's 3,000; the barn holds 20 of them.
+func ExampleFitStock() {
+	question, err := grazing.ReadFitting([]byte(smallFitting))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	question.Housing = []grazing.FitHousing{{ID: "barn", Room: 20, Takes: map[string]float64{"wethers": 1}, Unit: "places"}}
+	answer, err := grazing.FitStock(question)
+	fmt.Println(answer.English, err)
+	// Output:
+	// 20 wethers: 4.41 animal units. With parts of animals allowed it would be 4.41 animal units; no herd of whole animals is better. It is fed no hay. 1 more in the room of barn (20 places) would carry 1 more wethers (0.22 animal units more). <nil>
+}
+
+// A question with a slip in it: the error names the place and what would be right.
+func ExampleReadFitting() {
+	_, err := grazing.ReadFitting([]byte(`{"version": 1, "goal": "animal units",
+		"land": [{"id": "meadow", "area": "9 ac", "pasture": "mixed-pasture", "use": "160 %"}],
+		"stock": [{"class": "ewe", "eats": "anything"}]}`))
+	fmt.Println(err)
+	// Output:
+	// land[0].use: 160 % is no share that is eaten; above 0 % and up to 100 %
+}

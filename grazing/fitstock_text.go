@@ -1,0 +1,234 @@
+package grazing
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/shopspring/decimal"
+
+	"example.org/soum/units"
+)
+
+// monthNames tells months in order, runs of them by their ends: "January to
+// March and May".
+func monthNames(months []int) string {
+	if len(months) == 12 {
+		return "every month"
+	}
+	in := [14]bool{} // with an empty month before and after
+	for _, m := range months {
+		in[m] = true
+	}
+	var runs []string
+	for first := 1; first <= 12; first++ {
+		if !in[first] {
+			continue
+		}
+		last := first
+		for in[last+1] {
+			last++
+		}
+		text := time.Month(first).String()
+		if last > first {
+			text += " to " + time.Month(last).String()
+		}
+		runs = append(runs, text)
+		first = last
+	}
+	return enumerated(runs)
+}
+
+// enumerated joins texts by commas and a last "and".
+func enumerated(all []string) string {
+	if len(all) < 2 {
+		return strings.Join(all, "")
+	}
+	return strings.Join(all[:len(all)-1], ", ") + " and " + all[len(all)-1]
+}
+
+// counted is a number with the user's own unit.
+func counted(v float64, unit string) string { return strings.TrimSpace(units.Number(v) + " " + unit) }
+
+// in writes a quantity in the reader's units.
+func (m *fitModel) in(q shown) string { return q.In(m.question.Units) }
+
+// ton writes a mass of feed by the tonne or the short ton.
+func (m *fitModel) ton(kilograms float64) string {
+	if m.question.Units == units.US {
+		text := units.Number(kilograms / float64(units.DryMatterShortTon))
+		if text == "1" {
+			return "1 short ton"
+		}
+		return text + " short tons"
+	}
+	return units.Number(kilograms/float64(units.DryMatterTonne)) + " t"
+}
+
+// value writes a value of the goal.
+func (m *fitModel) value(v float64) string {
+	switch m.question.Goal {
+	case FitLeastHay:
+		return m.ton(math.Abs(v)) + " of hay"
+	case FitMargin:
+		return units.Money{Amount: decimal.NewFromFloat(v).Round(moneyPlaces), Currency: m.currency}.String()
+	}
+	return units.Number(v) + " animal units"
+}
+
+// bindText tells what one more of a rule would bring.
+func (m *fitModel) bindText(b *FitBind) string {
+	more, effect := m.moreText(b), ""
+	var changes []string
+	most := 0.0
+	for _, c := range b.Changes {
+		most = max(most, math.Abs(c.Head))
+	}
+	for _, c := range b.Changes {
+		if math.Abs(c.Head) < leastTold*most {
+			continue
+		}
+		word := " more "
+		if c.Head < 0 {
+			word = " fewer "
+		}
+		changes = append(changes, units.Number(math.Abs(c.Head))+word+c.ID)
+	}
+	stock := enumerated(changes)
+	switch {
+	case m.question.Goal == FitAnimalUnits:
+		effect = " would carry " + stock + " (" + m.value(b.Gain) + " more)."
+	case m.question.Goal == FitLeastHay:
+		effect = " would save " + m.value(b.Gain) + "."
+	default:
+		effect = " would bring " + m.value(b.Gain) + " more"
+		if stock != "" {
+			effect += ", with " + stock
+		}
+		effect += "."
+	}
+	return more + effect
+}
+
+// leastTold is the share of the greatest change under which another is left out
+// of the text.
+const leastTold = 0.01
+
+// moreText names what there is one more of.
+func (m *fitModel) moreText(b *FitBind) string {
+	switch b.Rule.Kind {
+	case FitRuleGrowth:
+		return m.ton(b.More) + " more of " + time.Month(b.Rule.Months[0]).String() + " " + b.Rule.ID
+	case FitRuleHay:
+		return m.ton(b.More) + " more of hay in store"
+	case FitRuleBuying:
+		return m.ton(b.More) + " more of hay that may be bought"
+	case FitRuleWater:
+		return m.in(units.WaterRate(b.More)) + " more of water in " + monthNames(b.Rule.Months)
+	case FitRuleLand:
+		if m.question.Units == units.US {
+			return "1 ac more of " + b.Rule.ID
+		}
+		return "1 ha more of " + b.Rule.ID
+	case FitRuleNeed:
+		return "Asking for " + units.Number(b.More) + " less in " + b.Rule.English
+	case FitRuleLeast:
+		return "Asking for " + units.Number(b.More) + " fewer " + b.Rule.ID
+	case FitRuleMost:
+		return "Allowing 1 more " + b.Rule.ID
+	}
+	return "1 more in " + b.Rule.English
+}
+
+// mostTold is how much of what binds the paragraph tells.
+const mostTold = 3
+
+// text tells the answer in one paragraph.
+func (m *fitModel) text(a *Fitted) string {
+	if !a.Fits {
+		return "Nothing fits: " + clashText(a.Clash) + "."
+	}
+	var b strings.Builder
+	switch {
+	case !a.Found && a.Proved:
+		fmt.Fprintf(&b, "No herd of whole animals fits; with parts of animals allowed it would be %s.", m.value(a.Relaxed.Value))
+	case !a.Found:
+		fmt.Fprintf(&b, "No herd of whole animals was found before the search was ended; with parts of animals allowed it would be %s.", m.value(a.Relaxed.Value))
+	default:
+		fmt.Fprintf(&b, "%s: %s. With parts of animals allowed it would be %s", headText(&a.Whole), m.value(a.Whole.Value), m.value(a.Relaxed.Value))
+		if a.Proved {
+			b.WriteString("; no herd of whole animals is better.")
+		} else {
+			b.WriteString("; the search was ended before every herd of whole animals was ruled out, so a better one may exist.")
+		}
+		m.hayText(&b, &a.Whole)
+	}
+	told := 0
+	for _, bind := range a.Binds {
+		if bind.Rule.Kind == FitRuleGrowth && !m.grows[bind.Rule.Months[0]-1] {
+			continue // nobody can have more of what does not grow
+		}
+		if b.WriteString(" " + bind.English); told == mostTold-1 {
+			break
+		}
+		told++
+	}
+	return b.String()
+}
+
+func (m *fitModel) hayText(b *strings.Builder, h *FitHerd) {
+	switch {
+	case h.Hay == 0:
+		b.WriteString(" It is fed no hay.")
+	case h.Bought == 0:
+		fmt.Fprintf(b, " It is fed %s of hay from the store.", m.ton(float64(h.Hay)))
+	default:
+		fmt.Fprintf(b, " It is fed %s of hay, %s of it bought", m.ton(float64(h.Hay)), m.ton(float64(h.Bought)))
+		if h.Cost.Currency != "" {
+			b.WriteString(" for " + h.Cost.String())
+		}
+		b.WriteString(".")
+	}
+}
+
+// headText tells a herd.
+func headText(h *FitHerd) string {
+	var all []string
+	for _, s := range h.Head {
+		if s.Head > 0 {
+			all = append(all, units.Number(s.Head)+" "+s.ID)
+		}
+	}
+	if len(all) == 0 {
+		return "No animals"
+	}
+	return enumerated(all)
+}
+
+// clashText tells rules that contradict one another, the growth of several
+// months in one.
+func clashText(rules []FitRule) string {
+	var all []string
+	months := map[string][]int{}
+	for _, r := range rules {
+		if r.Kind == FitRuleGrowth {
+			months[r.ID] = append(months[r.ID], r.Months...)
+		}
+	}
+	for _, r := range rules {
+		switch {
+		case r.Kind != FitRuleGrowth:
+			all = append(all, r.English)
+		case months[r.ID] != nil:
+			slices.Sort(months[r.ID])
+			all = append(all, "what grows of "+r.ID+" in "+monthNames(months[r.ID]))
+			delete(months, r.ID)
+		}
+	}
+	if len(all) == 1 {
+		return all[0] + " cannot be met by itself"
+	}
+	return enumerated(all) + " do not go together; leave out any one of them and the rest do"
+}

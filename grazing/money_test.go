@@ -1,0 +1,491 @@
+package grazing_test
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"example.org/soum/grazing"
+	"example.org/soum/units"
+)
+
+// money reads an amount.
+func money(t require.TestingT, text string) units.Money {
+	m, err := units.ParseMoney(text)
+	require.NoError(t, err)
+	return m
+}
+
+func price(t require.TestingT, text string) units.FeedPrice {
+	p, err := units.ParseFeedPrice(text)
+	require.NoError(t, err)
+	return p
+}
+
+// TestFenceCost: a mile of three strands at 0.18 USD a foot is 950.40, printed 950
+// (A); half a mile at 0.20 is 528 (A); and a mile at 1.24, which print multiplies to
+// 4,699.20, is 6,547.20 (4,699.20 is 0.89 a foot).
+func TestFenceCost(t *testing.T) {
+	for _, c := range []struct {
+		fence        units.Length
+		price, costs string
+		per          units.Length
+	}{
+		{units.Mile, "0.18 USD", "950.40 USD", units.Foot},
+		{2640 * units.Foot, "0.20 USD", "528.00 USD", units.Foot},
+		{5280 * units.Foot, "1.24 USD", "6547.20 USD", units.Foot},
+		{5280 * units.Foot, "0.89 USD", "4699.20 USD", units.Foot},
+		{100 * units.Metre, "2.77 EUR", "277.00 EUR", units.Metre},
+		{150 * units.Foot, "120 USD", "109.76 USD", 164 * units.Foot}, // 120 × 150 ÷ 164 = 109.756
+	} {
+		got, err := grazing.FenceCost(c.fence, money(t, c.price), c.per)
+		require.NoError(t, err)
+		assert.Equal(t, c.costs, got.String())
+	}
+	assert.Equal(t, int64(950), money(t, "950.40 USD").Amount.Round(0).IntPart())
+	for _, bad := range [][2]units.Length{{-1, 1}, {1, 0}, {units.Length(math.NaN()), 1}, {1, units.Length(math.Inf(1))}} {
+		_, err := grazing.FenceCost(bad[0], money(t, "1 USD"), bad[1])
+		assert.True(t, units.Impossible(err), bad)
+	}
+	_, err := grazing.FenceCost(1, money(t, "1 USD"), 0)
+	assert.ErrorContains(t, err, "grazing.FenceCost")
+}
+
+// TestCostOfYear: Iowa's two fences of 1,320 ft (A). Their first cost is not among
+// what was read: maintenance 159 is 8 % of 1,985 and a twentieth of that is 99;
+// 925 is 25 times 37, and 5 % of it is 46. The parts follow; the printed sums, 338
+// and 121, are 337 and 120 from the parts.
+func TestCostOfYear(t *testing.T) {
+	for _, c := range []struct {
+		first, years                       string
+		life                               float64
+		maintenance                        units.Fraction
+		depreciation, interest, upkeep, of int64
+	}{
+		{"1985 USD", "", 20, 8 * units.Percent, 99, 79, 159, 337},
+		{"925 USD", "", 25, 5 * units.Percent, 37, 37, 46, 120},
+	} {
+		got, err := grazing.CostOfYear(money(t, c.first), c.life, 8*units.Percent, c.maintenance)
+		require.NoError(t, err)
+		assert.Equal(t, c.depreciation, got.Depreciation.Amount.Round(0).IntPart())
+		assert.Equal(t, c.interest, got.Interest.Amount.Round(0).IntPart())
+		assert.Equal(t, c.upkeep, got.Maintenance.Amount.Round(0).IntPart())
+		assert.Equal(t, c.of, got.Total.Amount.Round(0).IntPart())
+	}
+	// 1,000 over 8 years, 6 % of half, 2.5 %: 125 + 30 + 25
+	got, err := grazing.CostOfYear(money(t, "1000 EUR"), 8, 6*units.Percent, 2.5*units.Percent)
+	require.NoError(t, err)
+	assert.Equal(t, "125.00 EUR", got.Depreciation.String())
+	assert.Equal(t, "30.00", got.Interest.Amount.StringFixed(2))
+	assert.Equal(t, "180.00", got.Total.Amount.StringFixed(2))
+	for _, years := range []float64{0, -1, math.NaN(), math.Inf(1)} {
+		_, err := grazing.CostOfYear(money(t, "1 USD"), years, 0, 0)
+		assert.True(t, units.Impossible(err), years)
+	}
+	_, err = grazing.CostOfYear(money(t, "1 USD"), 1, -0.01, 0)
+	assert.True(t, units.Impossible(err))
+	_, err = grazing.CostOfYear(money(t, "1 USD"), 1, 0, units.Fraction(math.NaN()))
+	assert.True(t, units.Impossible(err))
+}
+
+// TestFenceLives is a second reading of what print gives (A).
+func TestFenceLives(t *testing.T) {
+	type life struct {
+		years, upkeep float64
+	}
+	want := map[string]life{
+		"woven": {20, 8}, "barbed": {20, 8}, "high-tensile-8-wire": {25, 5}, "high-tensile-electric-5-wire": {25, 5},
+		"temporary-divider": {4, 0}, "pipe-and-tank": {10, 0},
+	}
+	for _, row := range grazing.FenceLives() {
+		got := life{row.Years, math.Round(float64(row.Maintenance/units.Percent)*1e6) / 1e6}
+		assert.Equal(t, want[row.Kind], got, row.Kind)
+		rowIs(t, row.Kind, row.Source, row.Mark)
+		delete(want, row.Kind)
+	}
+	assert.Empty(t, want)
+	grazing.FenceLives()[0].Kind = "changed"
+	assert.NotEqual(t, "changed", grazing.FenceLives()[0].Kind)
+}
+
+// TestCostPerUse: 44 USD an acre over 160 acres that give 40 AUM is 176 an AUM.
+func TestCostPerUse(t *testing.T) {
+	got, err := grazing.CostPerUse(money(t, "7040 USD"), 40*units.AnimalUnitMonth)
+	require.NoError(t, err)
+	assert.Equal(t, "176.00 USD", got.String())
+	for _, use := range []units.UnitDays{0, -1, units.UnitDays(math.NaN())} {
+		_, err = grazing.CostPerUse(money(t, "1 USD"), use)
+		assert.True(t, units.Impossible(err), use)
+	}
+}
+
+// TestRent: the rules by hand. 61.95 an acre on 4 acres a head is 247.80; over 1.3
+// AU for 5 months 247.80 ÷ 6.5 = 38.12. 1.2 AU at 100 a ton: × 0.20 = 24.00, ÷ 8.5
+// × 1.2 = 14.12. 3,000 an acre: 45 to 60. 3 short tons at 100 × 25 % = 75.
+func TestRent(t *testing.T) {
+	head, err := grazing.RentPerHead(money(t, "61.95 USD"), units.Acre, 4*units.Acre)
+	require.NoError(t, err)
+	assert.Equal(t, "247.80 USD", head.String())
+	use, err := grazing.RentPerUse(head, 1.3*units.AnimalUnit, 150*units.Day)
+	require.NoError(t, err)
+	assert.Equal(t, "38.12 USD", use.String())
+
+	for rule, want := range map[grazing.RentRule]string{grazing.RentByQuality: "24.00 USD", grazing.RentByEighth: "14.12 USD"} {
+		got, err := grazing.RentByHay(1.2*units.AnimalUnit, price(t, "100 USD/short ton"), rule)
+		require.NoError(t, err)
+		assert.Equal(t, want, got.String())
+		same, err := grazing.RentByHay(1.2*units.AnimalUnit, price(t, "0.05 USD/lb"), rule)
+		require.NoError(t, err)
+		assert.Equal(t, want, same.String())
+	}
+	for end, want := range map[units.End]string{units.Low: "45.00 USD", units.Middle: "52.50 USD", units.High: "60.00 USD"} {
+		got, err := grazing.RentByValue(money(t, "3000 USD"), end)
+		require.NoError(t, err)
+		assert.Equal(t, want, got.Amount.StringFixed(2)+" USD")
+	}
+	forage, err := grazing.RentByForage(3*units.FreshShortTon, price(t, "100 USD/short ton"))
+	require.NoError(t, err)
+	assert.Equal(t, "75.00", forage.Amount.StringFixed(2))
+
+	_, err = grazing.RentByHay(1, price(t, "100 USD/t"), 7)
+	assert.ErrorContains(t, err, "quality")
+	_, err = grazing.RentByHay(1, units.FeedPrice{}, grazing.RentByQuality)
+	assert.ErrorContains(t, err, "for no mass")
+	_, err = grazing.RentByHay(-1, price(t, "100 USD/t"), grazing.RentByQuality)
+	assert.True(t, units.Impossible(err))
+	_, err = grazing.RentPerHead(money(t, "1 USD"), 0, 1)
+	assert.True(t, units.Impossible(err))
+	_, err = grazing.RentPerHead(money(t, "1 USD"), 1, -1)
+	assert.True(t, units.Impossible(err))
+	_, err = grazing.RentPerUse(money(t, "1 USD"), 0, 1)
+	assert.True(t, units.Impossible(err))
+	_, err = grazing.RentPerUse(money(t, "1 USD"), 1, 0)
+	assert.True(t, units.Impossible(err))
+	_, err = grazing.RentByForage(-1, price(t, "100 USD/t"))
+	assert.True(t, units.Impossible(err))
+}
+
+// TestHayPerUse: 26 lb a day and 20 % wasted at 100 a short ton: 26 × 30 ÷ 0.8 ×
+// 0.05 = 48.75. Alabama's cow (B): 3.75 bales of 1,200 lb for 245 USD in 150 days,
+// 1.63 a day: 25 lb × 1.2 at 245 ÷ 4,500 lb.
+func TestHayPerUse(t *testing.T) {
+	got, err := grazing.HayPerUse(price(t, "100 USD/short ton"), 26*units.FreshPound, 20*units.Percent)
+	require.NoError(t, err)
+	assert.Equal(t, "48.75 USD", got.String())
+	month, err := grazing.HayPerUse(units.FeedPrice{Money: money(t, "245 USD"), Per: 4500 * units.FreshPound}, 25*1.2*units.FreshPound, 0)
+	require.NoError(t, err)
+	assert.InDelta(t, 1.63, month.Amount.InexactFloat64()/30, 0.005)
+	for _, bad := range []units.Fraction{-0.1, 1, units.Fraction(math.NaN())} {
+		_, err = grazing.HayPerUse(price(t, "100 USD/t"), 1, bad)
+		assert.True(t, units.Impossible(err), bad)
+	}
+	_, err = grazing.HayPerUse(price(t, "100 USD/t"), -1, 0)
+	assert.True(t, units.Impossible(err))
+}
+
+func TestPaybackYears(t *testing.T) {
+	years, err := grazing.PaybackYears(money(t, "950 USD"), money(t, "380 USD"))
+	require.NoError(t, err)
+	assert.InDelta(t, 2.5, years, 1e-12)
+	_, err = grazing.PaybackYears(money(t, "950 USD"), money(t, "380 EUR"))
+	assert.ErrorContains(t, err, "two currencies")
+	for _, gain := range []string{"0 USD", "-1 USD"} {
+		years, err = grazing.PaybackYears(money(t, "950 USD"), money(t, gain))
+		assert.True(t, math.IsNaN(years))
+		assert.ErrorContains(t, err, "above 0")
+	}
+}
+
+// TestGainOfDays: 50 cows at 0.50 USD are 25 a day, and two extra moves of half an
+// hour at 15 an hour 15, both printed (B).
+func TestGainOfDays(t *testing.T) {
+	got, err := grazing.GainOfDays(50, units.Day, money(t, "0.50 USD"), 2, 0.5*units.Hour, money(t, "15 USD"))
+	require.NoError(t, err)
+	assert.Equal(t, "25.00", got.Feed.Amount.StringFixed(2))
+	assert.Equal(t, "15.00", got.Labour.Amount.StringFixed(2))
+	assert.Equal(t, "10.00", got.Gain.Amount.StringFixed(2))
+	three, err := grazing.GainOfDays(50, 3*units.Day, money(t, "0.50 USD"), 2, 0.5*units.Hour, money(t, "15 USD"))
+	require.NoError(t, err)
+	assert.Equal(t, "60.00", three.Gain.Amount.StringFixed(2))
+	_, err = grazing.GainOfDays(50, 1, money(t, "0.50 USD"), 2, 1, money(t, "15 EUR"))
+	assert.ErrorContains(t, err, "two currencies")
+	for i := range 4 {
+		numbers := [4]float64{1, 1, 1, 1}
+		numbers[i] = -1
+		_, err = grazing.GainOfDays(numbers[0], units.Days(numbers[1]), money(t, "1 USD"), numbers[2], units.Days(numbers[3]), money(t, "1 USD"))
+		assert.True(t, units.Impossible(err), i)
+	}
+}
+
+// TestShortOfFeedByHand. 2,000 kg/ha, 1,200 to be left, 25 eaten and 5 grown: 800 ÷
+// 20 = 40 days. For 60 days 400 kg/ha are missing; with three weeks to decide, day
+// 19 is the last. For 30 days 200 are to spare, 27 % of the 750 eaten: long. For 35
+// days 100 of 875: enough.
+func TestShortOfFeedByHand(t *testing.T) {
+	today, err := units.ParseDate("2026-06-01")
+	require.NoError(t, err)
+	grass := grazing.GrassToday{
+		Today: today, End: today + 60, Mass: 2000 * units.KilogramPerHectare, Leave: 1200 * units.KilogramPerHectare,
+		Growth: 5 * units.KilogramPerHectareDay, Eaten: 25 * units.KilogramPerHectareDay, Lead: 21,
+	}
+	got, err := grazing.ShortOfFeed(grass)
+	require.NoError(t, err)
+	assert.Equal(t, grazing.FeedWatch, got.Action)
+	assert.Equal(t, today+40, got.Out)
+	assert.Equal(t, today+19, got.Decide)
+	assert.Equal(t, units.Days(20), got.Short)
+	assert.InDelta(t, 400, got.Missing.KilogramsPerHectare(), 1e-9)
+	assert.Zero(t, got.Spare)
+
+	grass.Lead = 40
+	got, err = grazing.ShortOfFeed(grass)
+	require.NoError(t, err)
+	assert.Equal(t, grazing.FeedDecide, got.Action)
+	grass.Lead = 39.5 // a part of a day counts as a day
+	got, err = grazing.ShortOfFeed(grass)
+	require.NoError(t, err)
+	assert.Equal(t, grazing.FeedDecide, got.Action)
+	grass.Lead = 39
+	got, err = grazing.ShortOfFeed(grass)
+	require.NoError(t, err)
+	assert.Equal(t, grazing.FeedWatch, got.Action)
+
+	grass.End = today + 30
+	got, err = grazing.ShortOfFeed(grass)
+	require.NoError(t, err)
+	assert.Equal(t, grazing.FeedLong, got.Action)
+	assert.InDelta(t, 200, got.Spare.KilogramsPerHectare(), 1e-9)
+	assert.Equal(t, grass.End, got.Out)
+	grass.End = today + 35
+	got, err = grazing.ShortOfFeed(grass)
+	require.NoError(t, err)
+	assert.Equal(t, grazing.FeedEnough, got.Action)
+	assert.InDelta(t, 100, got.Spare.KilogramsPerHectare(), 1e-9)
+
+	// the quarter: 200 to spare; 30 days of 26.6 are 798, a quarter 199.5; of 26.8
+	// they are 804, a quarter 201
+	for eaten, want := range map[float64]grazing.FeedAction{26.6: grazing.FeedLong, 26.8: grazing.FeedEnough} {
+		edge := grass
+		edge.End = today + 30
+		edge.Eaten = units.Growth(eaten) * units.KilogramPerHectareDay
+		edge.Growth = edge.Eaten - 20*units.KilogramPerHectareDay
+		got, err = grazing.ShortOfFeed(edge)
+		require.NoError(t, err)
+		assert.Equal(t, want, got.Action, eaten)
+	}
+
+	// thin today and grown out of it: 100 below, 20 a day more grows than is eaten
+	grass = grazing.GrassToday{
+		Today: today, End: today + 30, Mass: 1100 * units.KilogramPerHectare, Leave: 1200 * units.KilogramPerHectare,
+		Growth: 30 * units.KilogramPerHectareDay, Eaten: 10 * units.KilogramPerHectareDay, Lead: 7,
+	}
+	got, err = grazing.ShortOfFeed(grass)
+	require.NoError(t, err)
+	assert.Equal(t, grazing.FeedDecide, got.Action)
+	assert.Equal(t, today, got.Out)
+	assert.InDelta(t, 5, float64(got.Short), 1e-9)
+	assert.InDelta(t, 100, got.Missing.KilogramsPerHectare(), 1e-9)
+
+	// thin today and never grown out of it
+	grass.Growth = 0
+	got, err = grazing.ShortOfFeed(grass)
+	require.NoError(t, err)
+	assert.Equal(t, today, got.Out)
+	assert.Equal(t, units.Days(30), got.Short)
+	assert.InDelta(t, 400, got.Missing.KilogramsPerHectare(), 1e-9)
+}
+
+func TestShortOfFeedRefuses(t *testing.T) {
+	good := grazing.GrassToday{Today: 20000, End: 20030, Mass: 0.2, Leave: 0.1, Growth: 0.001, Eaten: 0.002, Lead: 7}
+	_, err := grazing.ShortOfFeed(good)
+	require.NoError(t, err)
+	for name, spoil := range map[string]func(*grazing.GrassToday){
+		"mass":   func(g *grazing.GrassToday) { g.Mass = -1 },
+		"leave":  func(g *grazing.GrassToday) { g.Leave = units.Yield(math.NaN()) },
+		"growth": func(g *grazing.GrassToday) { g.Growth = units.Growth(math.Inf(1)) },
+		"eaten":  func(g *grazing.GrassToday) { g.Eaten = -0.001 },
+		"lead":   func(g *grazing.GrassToday) { g.Lead = 367 },
+		"end":    func(g *grazing.GrassToday) { g.End = g.Today - 1 },
+	} {
+		bad := good
+		spoil(&bad)
+		_, err := grazing.ShortOfFeed(bad)
+		assert.True(t, units.Impossible(err), name)
+		assert.ErrorContains(t, err, name)
+	}
+	good.End = good.Today + 366
+	_, err = grazing.ShortOfFeed(good)
+	require.NoError(t, err)
+	good.End++
+	_, err = grazing.ShortOfFeed(good)
+	assert.ErrorContains(t, err, "end")
+}
+
+// TestShortOfFeedAgreesWithCover: on the day it names the cover is what is to be
+// left, within a day's change, and a day in between agrees with CoverAfter.
+func TestShortOfFeedAgreesWithCover(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		today := units.Date(rapid.IntRange(10000, 30000).Draw(t, "today"))
+		g := grazing.GrassToday{
+			Today: today, End: today + units.Date(rapid.IntRange(0, 366).Draw(t, "season")),
+			Mass: drawn(t, "mass", 1300, 4000, units.KilogramPerHectare), Leave: 1200 * units.KilogramPerHectare,
+			Growth: drawn(t, "growth", -10, 60, units.KilogramPerHectareDay),
+			Eaten:  drawn(t, "eaten", 0, 80, units.KilogramPerHectareDay), Lead: drawn(t, "lead", 0, 60, units.Day),
+		}
+		got, err := grazing.ShortOfFeed(g)
+		require.NoError(t, err)
+		require.True(t, g.Today <= got.Out && got.Out <= g.End)
+		cover, err := grazing.CoverAfter(g.Mass, g.Growth, units.Demand(g.Eaten), units.SquareMetre, units.Days(got.Out-g.Today))
+		if !units.Impossible(err) {
+			require.GreaterOrEqual(t, float64(cover), float64(g.Leave)-1e-9)
+		}
+		if got.Missing > 0 {
+			require.Less(t, float64(cover)-float64(g.Eaten-g.Growth), float64(g.Leave)+1e-9)
+			days, err := grazing.GrazingDays(g.Mass, g.Leave, g.Eaten, g.Growth)
+			require.NoError(t, err)
+			require.InDelta(t, float64(days), float64(got.Out-g.Today), 1)
+		}
+		require.False(t, got.Missing > 0 && got.Spare > 0)
+	})
+}
+
+// How long does the grass last, with 25 kg/ha eaten and 5 grown a day?
+func ExampleGrazingDays() {
+	days, _ := grazing.GrazingDays(2000*units.KilogramPerHectare, 1200*units.KilogramPerHectare, 25*units.KilogramPerHectareDay, 5*units.KilogramPerHectareDay)
+	fmt.Println(days.In(units.Metric))
+	// Output: 40 days
+}
+
+// Twenty cows eat 720 lb a day. What do they eat of hay in half a year?
+func ExampleWinterFeed() {
+	feed, _ := grazing.WinterFeed(720*units.PoundPerDay, 180*units.Day, 0, 0)
+	fmt.Printf("%.1f short tons\n", feed.ShortTons())
+	// Output: 64.8 short tons
+}
+
+// 8 t of feed for a herd that eats 10 t until spring: how much of it must go?
+func ExampleHeadToSell() {
+	part, _ := grazing.HeadToSell(8*units.DryMatterTonne, 10*units.DryMatterTonne)
+	fmt.Println(part.In(units.Metric))
+	// Output: 20 %
+}
+
+// Does the grass last until the end of July, and if not, when must I act?
+func ExampleShortOfFeed() {
+	today, _ := units.ParseDate("2026-06-01")
+	end, _ := units.ParseDate("2026-07-31")
+	short, _ := grazing.ShortOfFeed(grazing.GrassToday{
+		Today: today, End: end, Mass: 2000 * units.KilogramPerHectare, Leave: 1200 * units.KilogramPerHectare,
+		Growth: 5 * units.KilogramPerHectareDay, Eaten: 25 * units.KilogramPerHectareDay, Lead: 21 * units.Day,
+	})
+	fmt.Printf("%s: out on %s, decide by %s\n", short.Action, short.Out, short.Decide)
+	// Output: watch: out on 2026-07-11, decide by 2026-06-20
+}
+
+// A mile of portable fence at 18 cents a foot?
+func ExampleFenceCost() {
+	price, _ := units.ParseMoney("0.18 USD")
+	cost, _ := grazing.FenceCost(units.Mile, price, units.Foot)
+	fmt.Println(cost)
+	// Output: 950.40 USD
+}
+
+// A fence of 925 USD lasts 25 years. What does it cost in one?
+func ExampleCostOfYear() {
+	first, _ := units.ParseMoney("925 USD")
+	cost, _ := grazing.CostOfYear(first, 25, 8*units.Percent, 5*units.Percent)
+	fmt.Println(cost.Total)
+	// Output: 120.25 USD
+}
+
+// How long do they say that fences last?
+func ExampleFenceLives() {
+	for _, row := range grazing.FenceLives()[:4] {
+		fmt.Println(row.Kind, row.Years, "years")
+	}
+	// Output:
+	// woven 20 years
+	// barbed 20 years
+	// high-tensile-8-wire 25 years
+	// high-tensile-electric-5-wire 25 years
+}
+
+// The land costs 7,040 USD a year and gives 40 AUM.
+func ExampleCostPerUse() {
+	cost, _ := units.ParseMoney("7040 USD")
+	each, _ := grazing.CostPerUse(cost, 40*units.AnimalUnitMonth)
+	fmt.Println(each, "an AUM")
+	// Output: 176.00 USD an AUM
+}
+
+// Land at 61.95 USD an acre, four acres a head: what does a cow pay?
+func ExampleRentPerHead() {
+	rent, _ := units.ParseMoney("61.95 USD")
+	head, _ := grazing.RentPerHead(rent, units.Acre, 4*units.Acre)
+	fmt.Println(head)
+	// Output: 247.80 USD
+}
+
+// She is 1.3 animal units and stays for five months.
+func ExampleRentPerUse() {
+	rent, _ := units.ParseMoney("247.80 USD")
+	use, _ := grazing.RentPerUse(rent, 1.3*units.AnimalUnit, 150*units.Day)
+	fmt.Println(use, "an AUM")
+	// Output: 38.12 USD an AUM
+}
+
+// Hay is 100 USD a short ton. What is a pair's month on irrigated pasture worth?
+func ExampleRentByHay() {
+	hay, _ := units.ParseFeedPrice("100 USD/short ton")
+	one, _ := grazing.RentByHay(1.2*units.AnimalUnit, hay, grazing.RentByQuality)
+	other, _ := grazing.RentByHay(1.2*units.AnimalUnit, hay, grazing.RentByEighth)
+	fmt.Println(one, "by one rule,", other, "by the other")
+	// Output: 24.00 USD by one rule, 14.12 USD by the other
+}
+
+// Land sells for 3,000 USD an acre. What rent is that?
+func ExampleRentByValue() {
+	value, _ := units.ParseMoney("3000 USD")
+	low, _ := grazing.RentByValue(value, units.Low)
+	high, _ := grazing.RentByValue(value, units.High)
+	fmt.Println(low.Round(0), "to", high.Round(0))
+	// Output: 45 USD to 60 USD
+}
+
+// It grows 3 short tons an acre, and hay is 100 USD.
+func ExampleRentByForage() {
+	hay, _ := units.ParseFeedPrice("100 USD/short ton")
+	rent, _ := grazing.RentByForage(3*units.FreshShortTon, hay)
+	fmt.Println(rent.Round(0), "an acre")
+	// Output: 75 USD an acre
+}
+
+// And what would the same month cost in hay?
+func ExampleHayPerUse() {
+	hay, _ := units.ParseFeedPrice("100 USD/short ton")
+	cost, _ := grazing.HayPerUse(hay, 26*units.FreshPound, 20*units.Percent)
+	fmt.Println(cost, "an AUM")
+	// Output: 48.75 USD an AUM
+}
+
+// The fence cost 950 USD and saves 380 a year.
+func ExamplePaybackYears() {
+	cost, _ := units.ParseMoney("950 USD")
+	gain, _ := units.ParseMoney("380 USD")
+	years, _ := grazing.PaybackYears(cost, gain)
+	fmt.Println(years, "years")
+	// Output: 2.5 years
+}
+
+// Three more days of grazing for 50 cows at the price of two moves?
+func ExampleGainOfDays() {
+	saving, _ := units.ParseMoney("0.50 USD")
+	wage, _ := units.ParseMoney("15 USD")
+	extra, _ := grazing.GainOfDays(50, 3*units.Day, saving, 2, 0.5*units.Hour, wage)
+	fmt.Println(extra.Feed.Round(0), "less", extra.Labour.Round(0), "are", extra.Gain.Round(0))
+	// Output: 75 USD less 15 USD are 60 USD
+}

@@ -1,0 +1,4 @@
+package rainfall
+
+// ShapeOfRatio is tested against the exact relation that it approximates.
+var ShapeOfRatio = shapeOfRatio

@@ -1,0 +1,167 @@
+package rainfall
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"example.org/soum/units"
+)
+
+// SoilSource is whose figures of the water that soils hold are used.
+type SoilSource int
+
+// The sources.
+const (
+	SoilByCalifornia SoilSource = iota + 1 // University of California
+	SoilByWyoming                          // NRCS in Wyoming
+	SoilByNebraska                         // University of Nebraska
+)
+
+// SoilRow is a row of the table of water that soils hold for plants.
+type SoilRow struct {
+	// Texture is the texture of the soil, lower case with hyphens.
+	Texture string `json:"texture"`
+	// By is whose figure it is.
+	By SoilSource `json:"by"`
+	// Holds is the printed span of available water.
+	Holds units.Span[units.WaterHolding] `json:"holds"`
+	// Source is a key of SOURCES.md with the place.
+	Source string `json:"source"`
+	// Mark is how the figure was come by.
+	Mark string `json:"mark"`
+}
+
+// SoilRows gives the table of water that soils hold, as a copy.
+//
+// Check: TestSoilRows
+//
+// Source: ours: a collection, each figure with the source and mark on its row
+func SoilRows() []SoilRow { return slices.Clone(soilRows) }
+
+// SoilWater gives the water that a depth of soil holds for plants, between what
+// drains away and what roots cannot reach, by its texture.
+//
+// The sources differ: silt loam holds 1.5 to 2.3 in/ft by one, 1.5 to 2.1 by another,
+// about 2 by a third.
+//
+// Errors: a *units.ParseError that lists the textures, or the sources, that have a
+// figure
+//
+// Source: UC-SOIL-WATER, NRCS-WYOMING-SOIL, UNL-SOIL-WATER, as the row says
+func SoilWater(texture string, by SoilSource, end units.End) (units.WaterHolding, error) {
+	var sources, textures []string
+	for i := range soilRows {
+		row := &soilRows[i]
+		switch {
+		case row.Texture == texture && row.By == by:
+			return row.Holds.At(end), nil
+		case row.Texture == texture:
+			sources = append(sources, row.By.String())
+		}
+		if !slices.Contains(textures, row.Texture) {
+			textures = append(textures, row.Texture)
+		}
+	}
+	nothing := units.WaterHolding(math.NaN())
+	if sources != nil {
+		return nothing, noTableRow("rainfall.SoilSource", by.String(), fmt.Sprintf("has no figure of %q", texture), sources)
+	}
+	return nothing, noTableRow("rainfall.SoilRow", texture, "no figure of this texture", textures)
+}
+
+// RootZoneWater returns the water that the soil holds within reach of the roots.
+//
+// Formula: root * holds
+//
+// Where:
+//   - root in ft: depth of the roots; >= 0
+//   - holds in in/ft: water that the soil holds (SoilWater); >= 0
+//
+// Source: definition: depth of soil times what it holds
+func RootZoneWater(root units.Length, holds units.WaterHolding) (units.RainDepth, error) {
+	return units.Answer(&formulaRootZoneWater, units.RainDepth(float64(root)*float64(holds)), float64(root), float64(holds))
+}
+
+// RefillPoint returns the water that is still in the root zone when it is time to
+// water.
+//
+// Formula: store * (1 - used)
+//
+// Where:
+//   - store in in: what the root zone holds (RootZoneWater); >= 0
+//   - used in %: share that may be used up; 0 to 100
+//
+// Note: print waters pasture when half is used; grass grew best with 15 to 50 % used
+// (NZREGEN-MOISTURE).
+//
+// Source: USU-PASTURE-WATER the 50 %; definition: what is left of the store
+func RefillPoint(store units.RainDepth, used units.Fraction) (units.RainDepth, error) {
+	return units.Answer(&formulaRefillPoint, units.RainDepth(float64(store)*(1-float64(used))), float64(store), float64(used))
+}
+
+// ProfileWater gives the water that a soil in layers holds for plants.
+//
+// Errors: lists of other lengths, or empty; a depth or a holding below 0 or not a
+// number
+//
+// Check: TestProfileWater
+//
+// Source: PROFILE-CLASSES
+func ProfileWater(depths []units.Length, holds []units.WaterHolding) (units.RainDepth, error) {
+	const function = "rainfall.ProfileWater"
+	nothing := units.RainDepth(math.NaN())
+	if len(depths) == 0 || len(depths) != len(holds) {
+		return nothing, wrongLength(function, "holds", len(holds), max(1, len(depths)))
+	}
+	sum := 0.0
+	for i, depth := range depths {
+		layer := float64(depth) * float64(holds[i])
+		if !(depth >= 0) || !(holds[i] >= 0) || layer-layer != 0 {
+			return nothing, fmt.Errorf("%s: layer %d: %v of %v, both must be 0 or more", function, i+1, depth, holds[i])
+		}
+		sum += layer
+	}
+	if sum-sum != 0 {
+		return nothing, fmt.Errorf("%s: the sum overflows", function)
+	}
+	return units.RainDepth(sum), nil
+}
+
+// ProfileClass is a class of the water that a soil of 60 in holds.
+type ProfileClass int
+
+// The classes.
+const (
+	ProfileVeryLow  ProfileClass = iota + 1 // under 3 in
+	ProfileLow                              // 3 to 6 in
+	ProfileModerate                         // 6 to 9 in
+	ProfileHigh                             // over 9 in
+)
+
+var profileGuard = units.Formula{
+	Name: "rainfall.ClassOfProfile", Source: "PROFILE-CLASSES",
+	Arguments: []units.Argument{{Name: "water", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{LowOf: -1, High: math.Inf(1), HighOf: -1}}},
+}
+
+// ClassOfProfile gives the class of a soil by the water that its upper 60 in (or
+// all of it, where rock comes sooner) hold for plants. Print leaves open where 6 in
+// belong: to the higher class here.
+//
+// Errors: a domain error where the water is below 0 or not a number
+//
+// Source: PROFILE-CLASSES
+func ClassOfProfile(water units.RainDepth) (ProfileClass, error) {
+	if _, err := units.Answer(&profileGuard, float64(water), float64(water)); err != nil {
+		return 0, err
+	}
+	switch {
+	case water < profileLimits[0]:
+		return ProfileVeryLow, nil
+	case water < profileLimits[1]:
+		return ProfileLow, nil
+	case water <= profileLimits[2]:
+		return ProfileModerate, nil
+	}
+	return ProfileHigh, nil
+}
