@@ -3,10 +3,15 @@
 //
 //	subject                                     package    sources, mostly
 //	quantities, units, text, dates, errors      units      standards bodies
-//	animal units, intake, water, manure         herd       extension services, NRC, NRCS
-//	measuring, growing, using, leaving grass    forage     extension services, journals
-//	rain and passes, rain and growth            rainfall   trade press, extension services
-//	stocking, paddocks, strips, fence, budgets  grazing    extension services
+//	animal units, intake, energy, weights       herd       extension services, NRC, NRCS
+//	births, water, manure, diets, worms, heat   herd       extension services, journals
+//	measuring, growing, using, resting grass    forage     extension services, journals
+//	hay, quality, what is dangerous in grass    forage     extension services, laboratories
+//	records of rain, odds, drought, passes      rainfall   trade press, extension services
+//	the water of the soil, warmth and frost     rainfall   FAO-56, NRCS, extension services
+//	stocking, paddocks, strips, fence, water    grazing    extension services, agencies
+//	budgets, money, a log of moves              grazing    extension services
+//	which stock fits; many seasons at once      grazing    rules of ours
 //	a farm document and its dated season        grazing    rules of ours, made of the above
 //
 // Every formula names its source, its units and its range, and reproduces a

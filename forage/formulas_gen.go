@@ -147,6 +147,16 @@ var formulaGrown = units.Formula{
 	},
 }
 
+var formulaForagePerTurn = units.Formula{
+	Name: "forage.ForagePerTurn", Source: "PENNSYLVANIA-GUIDE 400 lb/ac at each grazing for each ton of hay; CORNELL-PLAN the table of New York",
+	Quantity: "Yield", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Number: 0.2}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "hay", Quantity: "Yield", Unit: "short ton/ac", Factor: float64(units.ShortTonPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 2.5 * float64(units.ShortTonPerAcre), LowOf: -1, High: 5.5 * float64(units.ShortTonPerAcre), HighOf: -1, Source: "CORNELL-PLAN"}},
+	},
+}
+
 var formulaGrowthByRain = units.Formula{
 	Name: "forage.GrowthByRain", Source: "NDSU-SPRING the share; definition: a share of the normal growth",
 	Quantity: "Growth", Lines: []units.Line{
@@ -684,6 +694,7 @@ func Formulas() []units.Formula {
 		formulaMeanToPeak,
 		formulaPeakGrowth,
 		formulaGrown,
+		formulaForagePerTurn,
 		formulaGrowthByRain,
 		formulaGompertz,
 		formulaGompertzDays,

@@ -220,3 +220,10 @@ func ExampleLineOfCovers() {
 	// hill 2,000 kg/ha 1,650 kg/ha
 	// yard 1,600 kg/ha 1,550 kg/ha
 }
+
+// The soil survey says four tons of hay. What does a paddock hold at each turn?
+func ExampleForagePerTurn() {
+	ready, err := forage.ForagePerTurn(4 * units.ShortTonPerAcre)
+	fmt.Println(ready.In(units.US), err)
+	// Output: 1,600 lb/ac <nil>
+}

@@ -130,6 +130,23 @@ func Grown(growth units.Growth, days units.Days) (units.Yield, error) {
 	return units.Answer(&formulaGrown, units.Yield(float64(growth)*float64(days)), float64(growth), float64(days))
 }
 
+// ForagePerTurn returns what a pasture holds ready at each turn of a rotation, by the
+// hay that the same ground would yield in a year.
+//
+// Formula: 0.2 * hay
+//
+// Where:
+//   - hay in short ton/ac: hay of a year, as soil surveys tell it; >= 0; 2.5 to 5.5 [CORNELL-PLAN]
+//
+// Note: a figure to plan with before anything is measured: 400 lb for each short
+// ton. It says nothing of how many turns a season has.
+//
+// Source: PENNSYLVANIA-GUIDE 400 lb/ac at each grazing for each ton of hay;
+// CORNELL-PLAN the table of New York
+func ForagePerTurn(hay units.Yield) (units.Yield, error) {
+	return units.Answer(&formulaForagePerTurn, units.Yield(0.2*float64(hay)), float64(hay))
+}
+
 // GrowthByRain returns the growth to be expected of a year by its rain.
 //
 // Formula: normal * share

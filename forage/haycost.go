@@ -1,6 +1,8 @@
 package forage
 
 import (
+	"errors"
+
 	"github.com/shopspring/decimal"
 
 	"example.org/soum/units"
@@ -48,6 +50,26 @@ func WasteCost(bale units.FreshFeed, waste units.Fraction, price units.Money, ba
 	}
 	cost := times(price, float64(waste))
 	return WastedHay{Each: each, Cost: cost, All: all, Total: times(cost, bales)}, nil
+}
+
+var feedCostGuard = guard("FeedCost", "OHIO-HAY-2010", units.Argument{Name: "feed", Unit: "lb", Factor: float64(units.FreshPound), Domain: anyAmount})
+
+// FeedCost tells what so much bought feed costs.
+//
+// Errors: a domain error where the feed is below 0 or not a number; an error where the
+// price is for no mass
+//
+// Check: TestFeedCost
+//
+// Source: OHIO-HAY-2010
+func FeedCost(feed units.FreshFeed, price units.FeedPrice) (units.Money, error) {
+	if _, err := units.Answer(&feedCostGuard, feed, float64(feed)); err != nil {
+		return units.Money{}, err
+	}
+	if price.Per == 0 {
+		return units.Money{}, errors.New("forage.FeedCost: price: it is for no mass")
+	}
+	return price.Of(feed, cents), nil
 }
 
 var nutrientCostGuard = guard("NutrientCost", "NDSU-COST",

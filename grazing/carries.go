@@ -113,7 +113,11 @@ func (s *setting) scan(group int) (int, Limit) {
 // where it did not. What other rotations need of the store comes first: they
 // share no land with it, so no head of its can change that.
 func (s *setting) needs(rotation int) Limit {
-	result := s.runner.Brief(&s.input)
+	return s.neededIn(s.runner.Brief(&s.input), rotation)
+}
+
+// neededIn is needs of a season that was run.
+func (s *setting) neededIn(result *season.Result, rotation int) Limit {
 	allowed, day, own, others := float64(s.farm.hayAllowed()), 0, 0.0, 0.0
 	for _, f := range result.Fed {
 		for ; day <= f.Day; day++ {

@@ -2,10 +2,13 @@ package grazing
 
 import (
 	"fmt"
+	"math"
 	"slices"
+	"time"
 
 	"example.org/soum/forage"
 	"example.org/soum/herd"
+	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
 
@@ -24,6 +27,10 @@ type Caution struct {
 // regrazingLimit is the days after which regrowth can be bitten. [PROG-LANE]
 // prints 4 to 5: the caution takes the earlier.
 const regrazingLimit = 4 * units.Day
+
+// softBelow is the deficit of water under which rainfall.GroundFor calls ground
+// soft [LAURENSON-2016].
+const softBelow = 3 * units.RainMillimetre
 
 // advice is what is always said of a caution.
 type advice struct{ do, source, defers string }
@@ -84,10 +91,35 @@ var advices = map[string]advice{
 		source: "HSE-CATTLE, FACE-BULLS",
 		defers: "Local law on paths and on bulls in fields decides.",
 	},
+	"nitrate": {
+		do:     "Limit it to the share of the ration that forage.NitrateRation prints, fill stock with other feed first, keep mares, cows and ewes in young off it, and test again after rain, frost or cloud.",
+		source: "CLEMSON-NITRATE, DAIRYLAND-NITRATE",
+		defers: "Stock that gasp or stagger are a case for the vet at once; a laboratory and an adviser decide what may be fed.",
+	},
+	"prussic acid": {
+		do:     "Keep stock off until it stands higher than the limit and 14 days have gone by since the last frost; each frost begins the wait anew. Never turn hungry stock onto it, and have it tested where in doubt.",
+		source: "NEBRASKA-PRUSSIC, AGPROUD-FROST, DROVERS-FROST",
+		defers: "It kills within minutes: call a vet at once; a laboratory and an adviser decide.",
+	},
+	"grass tetany": {
+		do:     "Have magnesium in the mineral before turn-in and eaten every day, and look at cows and ewes in early milk several times a day.",
+		source: "RAHMAN-2022, MANITOBA-TETANY, OHIO-TETANY",
+		defers: "An animal that staggers, twitches or lies kicking is a case for the vet at once; ask one about magnesium beforehand.",
+	},
+	"fescue endophyte": {
+		do:     "Mix it with clover or other grass, graze it in cool weather, keep it short of seed heads, and keep mares near foaling off it.",
+		source: "OSU-ENDOPHYTE; the handling is common practice without a source here",
+		defers: "A vet decides where stock are lame, hot or in foal.",
+	},
 	"regrowth bitten": {
 		do:     "Shorten the days between the first and the last group, or keep the last group on older ground: regrowth bitten in its first days sets the plant back.",
 		source: "PROG-LANE",
 		defers: "An adviser who knows the sward decides.",
+	},
+	"wet ground": {
+		do:     "Go out and look before each move; take stock off early in a wet spell, to a lot or the driest ground, and hold feed for it: hooves pug soil that is nearly full of water, sooner under heavy stock and on slopes, and stock that must stand in mud gets foot and udder trouble.",
+		source: "LAURENSON-2016, CSU-WET-GRAZING",
+		defers: "The ground decides, not the monthly figure; ask an adviser, and a vet where stock goes lame.",
 	},
 }
 
@@ -100,7 +132,7 @@ func caution(code, why string, values map[string]any) Caution {
 // cautions gives those that a farm asks for, in the order of the table.
 func cautions(s *setting, plan *Plan) []Caution {
 	var all []Caution
-	for _, raise := range []func(*setting, *Plan) []Caution{horns, scraps, copper, ionophores, catarrhalFever, conflicting, dangerousCattle, current, waterBirds, bloat, regrowth} {
+	for _, raise := range []func(*setting, *Plan) []Caution{horns, scraps, copper, ionophores, catarrhalFever, conflicting, dangerousCattle, current, waterBirds, bloat, nitrate, prussicAcid, tetany, endophyte, regrowth, wetGround} {
 		all = append(all, raise(s, plan)...)
 	}
 	return all
@@ -282,6 +314,47 @@ func regrowth(s *setting, plan *Plan) []Caution {
 		}
 	}
 	return all
+}
+
+// wetGround warns of months whose account of the soil's water ends with so little
+// room that hooves pug the ground, for land that is grazed in them.
+func wetGround(s *setting, plan *Plan) []Caution {
+	var months, land []string
+	deficit := units.RainDepth(math.Inf(1))
+	for i := range plan.Soil {
+		m := &plan.Soil[i]
+		grazed := grazedIn(plan, m.Year, time.Month(m.Month))
+		if m.Ground != rainfall.GroundSoft || grazed == nil {
+			continue
+		}
+		months = append(months, fmt.Sprintf("%04d-%02d", m.Year, m.Month))
+		deficit = min(deficit, m.Deficit)
+		for _, id := range grazed {
+			if !slices.Contains(land, id) {
+				land = append(land, id)
+			}
+		}
+	}
+	if months == nil {
+		return nil
+	}
+	return []Caution{caution("wet ground",
+		fmt.Sprintf("The soil is full or nearly so at the end of %s (short of full by %s, the least of these), and %s are grazed then.", list(months), s.text(deficit), list(land)),
+		map[string]any{"months": months, "land": land, "deficit_m": float64(deficit), "limit_m": float64(softBelow)})}
+}
+
+// grazedIn gives the land on which any group stands in a month.
+func grazedIn(plan *Plan, year int, month time.Month) (land []string) {
+	first, _ := units.NewDate(year, month, 1)
+	last := first.Add(first.DaysInMonth() - 1)
+	for i := range plan.Moves {
+		m := &plan.Moves[i]
+		stands := slices.ContainsFunc(m.Visits, func(v Visit) bool { return v.From <= last && v.To >= first })
+		if stands && !slices.Contains(land, m.Land) {
+			land = append(land, m.Land)
+		}
+	}
+	return land
 }
 
 // list puts ids into a sentence.

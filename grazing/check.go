@@ -3,6 +3,7 @@ package grazing
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -14,6 +15,9 @@ import (
 
 // longestPlan keeps a slip in a year from asking for a plan of centuries.
 const longestPlan = 1100
+
+// mostRain is the most rain of a month that package rainfall reckons with.
+const mostRain = 1000 * units.RainMetre
 
 // mostMoves is the most moves a day: one an hour.
 const mostMoves = 24
@@ -109,6 +113,9 @@ func (f *Farm) checkLand() error {
 		if err := l.checkStand(path, f.Today); err != nil {
 			return err
 		}
+		if err := l.checkTests(path, f.Today); err != nil {
+			return err
+		}
 	}
 	return nil
 }
@@ -163,6 +170,9 @@ func checkPasture(path string, p forage.Pasture) error {
 	for i, month := range p.KeyMonths {
 		if month < 1 || month > 12 {
 			return fault(fmt.Sprintf("%s.key_months[%d]", path, i), month, "is no month", "1 to 12")
+		}
+		if slices.Contains(p.KeyMonths[:i], month) {
+			return fault(fmt.Sprintf("%s.key_months[%d]", path, i), month, "stands twice", "each month once")
 		}
 	}
 	return nil
@@ -463,6 +473,9 @@ func (f *Farm) checkRain() error {
 		if !(depth >= 0) {
 			return fault(fmt.Sprintf("rain.normal[%d]", i), depth, "is negative", "a depth of 0 or more")
 		}
+		if depth > mostRain {
+			return fault(fmt.Sprintf("rain.normal[%d]", i), depth, "is more than ever falls", "at most "+both(mostRain))
+		}
 	}
 	for _, key := range sortedKeys(f.Rain.Months) {
 		switch {
@@ -470,12 +483,14 @@ func (f *Farm) checkRain() error {
 			return fault("rain.months."+key, strconv.Quote(key), "is no month", `a month such as "2000-04"`)
 		case !(f.Rain.Months[key] >= 0):
 			return fault("rain.months."+key, f.Rain.Months[key], "is negative", "a depth of 0 or more")
+		case f.Rain.Months[key] > mostRain:
+			return fault("rain.months."+key, f.Rain.Months[key], "is more than ever falls", "at most "+both(mostRain))
 		}
 	}
 	if f.Rain.Year < 0 {
 		return fault("rain.year", f.Rain.Year, "is negative", "a depth above 0")
 	}
-	return nil
+	return f.checkBalance()
 }
 
 func (f *Farm) checkRest() error {

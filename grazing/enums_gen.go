@@ -52,6 +52,30 @@ func (e *Limit) UnmarshalText(text []byte) error {
 	return &units.ParseError{Quantity: "grazing.Limit", Text: string(text), Problem: "no such word", Accepts: namesLimit[1:], Word: true}
 }
 
+var namesRainSoFar = []string{"", "unknown", "enough", "short"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e RainSoFar) String() string {
+	if e < 1 || int(e) >= len(namesRainSoFar) {
+		return ""
+	}
+	return namesRainSoFar[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e RainSoFar) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *RainSoFar) UnmarshalText(text []byte) error {
+	for i, name := range namesRainSoFar[1:] {
+		if name == string(text) {
+			*e = RainSoFar(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.RainSoFar", Text: string(text), Problem: "no such word", Accepts: namesRainSoFar[1:], Word: true}
+}
+
 var namesVoltageAim = []string{"", "least", "working", "most"}
 
 // String gives the text of the constant, "" for a value that is none of them.
@@ -386,6 +410,102 @@ func (e *SpaceRule) UnmarshalText(text []byte) error {
 		}
 	}
 	return &units.ParseError{Quantity: "grazing.SpaceRule", Text: string(text), Problem: "no such word", Accepts: namesSpaceRule[1:], Word: true}
+}
+
+var namesStudyDraw = []string{"", "years", "gamma"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e StudyDraw) String() string {
+	if e < 1 || int(e) >= len(namesStudyDraw) {
+		return ""
+	}
+	return namesStudyDraw[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e StudyDraw) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *StudyDraw) UnmarshalText(text []byte) error {
+	for i, name := range namesStudyDraw[1:] {
+		if name == string(text) {
+			*e = StudyDraw(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.StudyDraw", Text: string(text), Problem: "no such word", Accepts: namesStudyDraw[1:], Word: true}
+}
+
+var namesStudyPast = []string{"", "known", "drawn"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e StudyPast) String() string {
+	if e < 1 || int(e) >= len(namesStudyPast) {
+		return ""
+	}
+	return namesStudyPast[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e StudyPast) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *StudyPast) UnmarshalText(text []byte) error {
+	for i, name := range namesStudyPast[1:] {
+		if name == string(text) {
+			*e = StudyPast(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.StudyPast", Text: string(text), Problem: "no such word", Accepts: namesStudyPast[1:], Word: true}
+}
+
+var namesStudyDesign = []string{"", "grid", "hypercube"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e StudyDesign) String() string {
+	if e < 1 || int(e) >= len(namesStudyDesign) {
+		return ""
+	}
+	return namesStudyDesign[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e StudyDesign) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *StudyDesign) UnmarshalText(text []byte) error {
+	for i, name := range namesStudyDesign[1:] {
+		if name == string(text) {
+			*e = StudyDesign(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.StudyDesign", Text: string(text), Problem: "no such word", Accepts: namesStudyDesign[1:], Word: true}
+}
+
+var namesStudyInput = []string{"", "growth", "head", "head factor", "leave", "turn in", "rest", "moves"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e StudyInput) String() string {
+	if e < 1 || int(e) >= len(namesStudyInput) {
+		return ""
+	}
+	return namesStudyInput[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e StudyInput) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *StudyInput) UnmarshalText(text []byte) error {
+	for i, name := range namesStudyInput[1:] {
+		if name == string(text) {
+			*e = StudyInput(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "grazing.StudyInput", Text: string(text), Problem: "no such word", Accepts: namesStudyInput[1:], Word: true}
 }
 
 var namesWalkSource = []string{"", "kentucky", "even", "missouri", "farm press", "dairy", "other", "unused", "range flat", "range rough"}

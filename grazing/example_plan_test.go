@@ -119,3 +119,35 @@ func ExampleFirstFarm() {
 	// ewe behind the leader by 0 days
 	// laying-hen behind the leader by 1 day
 }
+
+// A dry spell: 30 mm of rain in May where the grass wants 100, and a soil that holds
+// 60 mm: 90 mm are used, nine tenths. In June there is the rain alone, 25 mm, a
+// quarter.
+func ExamplePlanSeason_soilWater() {
+	const dry = `{
+	  "version": 1, "today": "2001-05-01", "season": {"from": "2001-05-01", "to": "2001-06-30"},
+	  "land": [{"id": "lane", "width": "25 m", "length": "120 m", "pasture": "mixed-pasture", "height": "20 cm"}],
+	  "groups": [{"id": "ewes", "class": "ewe", "head": 10, "stage": "dry"}],
+	  "rotations": [{"land": ["lane"], "groups": [{"group": "ewes"}], "shortest_rest": "30 days"}],
+	  "rain": {
+	    "normal": ["50 mm", "50 mm", "50 mm", "50 mm", "50 mm", "50 mm", "50 mm", "50 mm", "50 mm", "50 mm", "50 mm", "50 mm"],
+	    "months": {"2001-05": "30 mm", "2001-06": "25 mm"},
+	    "balance": {
+	      "reference": ["10 mm", "20 mm", "40 mm", "70 mm", "100 mm", "100 mm", "100 mm", "100 mm", "70 mm", "40 mm", "20 mm", "10 mm"],
+	      "coefficient": 1, "store": "60 mm", "note": "full on 1 May"}}
+	}`
+	farm, err := grazing.ReadFarm([]byte(dry))
+	if err != nil {
+		log.Fatal(err)
+	}
+	plan, err := grazing.PlanSeason(farm)
+	if err != nil {
+		log.Fatal(err)
+	}
+	for _, m := range plan.Soil {
+		fmt.Printf("%d-%02d: used %s of %s, growth %s of the book's\n", m.Year, m.Month, m.Actual.In(units.Metric), m.Demand.In(units.Metric), m.Growth.In(units.Metric))
+	}
+	// Output:
+	// 2001-05: used 90 mm of 100 mm, growth 90 % of the book's
+	// 2001-06: used 25 mm of 100 mm, growth 25 % of the book's
+}

@@ -148,7 +148,11 @@ func (s *setting) explainGrowth(i int, date units.Date) Explanation {
 	take(e, forage.Formulas(), "forage.PeakGrowth", peak, float64(mean), ratio)
 	out := Explanation{About: "growth on " + s.farm.Land[i].ID, Steps: e.steps}
 	if scale < 1 {
-		out.Note = fmt.Sprintf("The month's share of the year is multiplied by %s, forage by the rain of the key months so far.", s.text(scale))
+		by := "forage by the rain of the key months so far"
+		if s.soil != nil {
+			by = "the share of the wanted water that the soil and the rain of the month give"
+		}
+		out.Note = fmt.Sprintf("The month's share of the year is multiplied by %s, %s.", s.text(scale), by)
 	}
 	return out
 }

@@ -53,6 +53,12 @@ type Land struct {
 	Yield        units.Yield                    `json:"yield,omitempty" allowed:"dry matter a year, above 0, in place of the row's"`
 	Ceiling      units.Height                   `json:"ceiling,omitempty" allowed:"the height at which growth ends, above turn-in, in place of the row's"`
 	Legume       *units.Fraction                `json:"legume,omitempty" allowed:"the share of legume in the stand, 0 % to 100 %"`
+	Nitrate      units.Concentration            `json:"nitrate,omitempty" allowed:"nitrate nitrogen in the dry matter by a laboratory, such as 900 ppm"`
+	Potassium    units.Fraction                 `json:"potassium,omitempty" allowed:"share of the dry matter by a laboratory, with calcium and magnesium"`
+	Calcium      units.Fraction                 `json:"calcium,omitempty" allowed:"share of the dry matter by a laboratory, with potassium and magnesium"`
+	Magnesium    units.Fraction                 `json:"magnesium,omitempty" allowed:"share of the dry matter by a laboratory, with potassium and calcium"`
+	Infected     *units.Fraction                `json:"infected,omitempty" allowed:"the share of fescue plants with the toxic fungus, 0 % to 100 %"`
+	Frosted      *units.Date                    `json:"frosted,omitempty" allowed:"the day of the last frost, today at the latest"`
 	MowAbove     units.Height                   `json:"mow_above,omitempty" allowed:"the height above which the stand is listed as surplus"`
 	Height       units.Height                   `json:"height,omitempty" allowed:"today's height, where the whole land stands alike"`
 	Grazed       *units.Date                    `json:"grazed,omitempty" allowed:"the day it was last grazed or cut, today at the latest"`
@@ -137,12 +143,13 @@ type Member struct {
 
 // Rain is what is known of the rain, normal and of this year.
 type Rain struct {
-	Record string                     `json:"record,omitempty" allowed:"where the figures come from"`
-	Normal []units.RainDepth          `json:"normal,omitempty" allowed:"twelve depths, January first"`
-	Year   units.RainDepth            `json:"year,omitempty" allowed:"the normal rain of a year, where the months are not known"`
-	Months map[string]units.RainDepth `json:"months,omitempty" allowed:"depths by month, such as \"2000-04\": \"30.7 mm\""`
-	Note   string                     `json:"note,omitempty"`
-	Extra  map[string]any             `json:"-" document:"extra"`
+	Record  string                     `json:"record,omitempty" allowed:"where the figures come from"`
+	Normal  []units.RainDepth          `json:"normal,omitempty" allowed:"twelve depths, January first"`
+	Year    units.RainDepth            `json:"year,omitempty" allowed:"the normal rain of a year, where the months are not known"`
+	Months  map[string]units.RainDepth `json:"months,omitempty" allowed:"depths by month, such as \"2000-04\": \"30.7 mm\""`
+	Balance *WaterAccount              `json:"balance,omitempty"` // the account of the soil's water, by which growth goes then
+	Note    string                     `json:"note,omitempty"`
+	Extra   map[string]any             `json:"-" document:"extra"`
 }
 
 // Feed is what the farm has besides grass.

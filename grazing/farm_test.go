@@ -130,6 +130,7 @@ func TestBadRows(t *testing.T) {
 		{`"leave": {"low": "12 cm", "high": "12 cm"}`, `"leave": {"low": "12 cm", "high": "10 cm"}`, "low above 0"},
 		{`"ceiling": "40 cm", `, ``, "ceiling"},
 		{`"key_months": [4, 5]`, `"key_months": [4, 13]`, "1 to 12"},
+		{`"key_months": [4, 5]`, `"key_months": [4, 5, 4]`, "each month once"},
 		{`"yield_high": "1.15 kg/m2"`, `"yield_high": "-1 kg/m2"`, "yields above 0"},
 	} {
 		require.Equal(t, 1, strings.Count(pasture, c.old), c.old)
@@ -156,7 +157,7 @@ func TestBadRows(t *testing.T) {
 // TestFarmComesBackAsItWas writes a farm in both systems and reads it back: the
 // same farm to a thousand-millionth, notes and keys of the user's own included.
 func TestFarmComesBackAsItWas(t *testing.T) {
-	for _, document := range []string{smallFarm, strings.ReplaceAll(handFarm, "PASTURE", handPasture)} {
+	for _, document := range []string{smallFarm, strings.ReplaceAll(handFarm, "PASTURE", handPasture), strings.Replace(smallFarm, `"note": "ours"`, account, 1)} {
 		farm, err := grazing.ReadFarm([]byte(document))
 		require.NoError(t, err)
 		for _, system := range []units.System{units.Metric, units.US} {

@@ -435,6 +435,17 @@ var formulaUseOfLand = units.Formula{
 	},
 }
 
+var formulaFeedForUse = units.Formula{
+	Name: "grazing.FeedForUse", Source: "NRCS-BRYAN-528 a year's feed, and a month's in tons of hay",
+	Quantity: "DryMatter", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 30}}}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "use", Quantity: "UnitDays", Unit: "AUM", Factor: float64(units.AnimalUnitMonth), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "month", Quantity: "DryMatter", Unit: "lb", Factor: float64(units.DryMatterPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 var formulaHeadForUse = units.Formula{
 	Name: "grazing.HeadForUse", Source: "SAMA-LAND about seven cows for six months",
 	Lines: []units.Line{
@@ -812,6 +823,7 @@ func Formulas() []units.Formula {
 		formulaUseOfYield,
 		formulaLandOfUse,
 		formulaUseOfLand,
+		formulaFeedForUse,
 		formulaHeadForUse,
 		formulaDaysForUse,
 		formulaUseLost,

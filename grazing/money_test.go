@@ -26,9 +26,8 @@ func price(t require.TestingT, text string) units.FeedPrice {
 	return p
 }
 
-// TestFenceCost: a mile of three strands at 0.18 USD a foot is 950.40, printed 950
-// (A); half a mile at 0.20 is 528 (A); and a mile at 1.24, which print multiplies to
-// 4,699.20, is 6,547.20 (4,699.20 is 0.89 a foot).
+// TestFenceCost: to the cent, in another currency, and what is refused; print is in
+// the tables.
 func TestFenceCost(t *testing.T) {
 	for _, c := range []struct {
 		fence        units.Length
@@ -36,17 +35,12 @@ func TestFenceCost(t *testing.T) {
 		per          units.Length
 	}{
 		{units.Mile, "0.18 USD", "950.40 USD", units.Foot},
-		{2640 * units.Foot, "0.20 USD", "528.00 USD", units.Foot},
-		{5280 * units.Foot, "1.24 USD", "6547.20 USD", units.Foot},
-		{5280 * units.Foot, "0.89 USD", "4699.20 USD", units.Foot},
 		{100 * units.Metre, "2.77 EUR", "277.00 EUR", units.Metre},
-		{150 * units.Foot, "120 USD", "109.76 USD", 164 * units.Foot}, // 120 × 150 ÷ 164 = 109.756
 	} {
 		got, err := grazing.FenceCost(c.fence, money(t, c.price), c.per)
 		require.NoError(t, err)
 		assert.Equal(t, c.costs, got.String())
 	}
-	assert.Equal(t, int64(950), money(t, "950.40 USD").Amount.Round(0).IntPart())
 	for _, bad := range [][2]units.Length{{-1, 1}, {1, 0}, {units.Length(math.NaN()), 1}, {1, units.Length(math.Inf(1))}} {
 		_, err := grazing.FenceCost(bad[0], money(t, "1 USD"), bad[1])
 		assert.True(t, units.Impossible(err), bad)
@@ -55,27 +49,8 @@ func TestFenceCost(t *testing.T) {
 	assert.ErrorContains(t, err, "grazing.FenceCost")
 }
 
-// TestCostOfYear: Iowa's two fences of 1,320 ft (A). Their first cost is not among
-// what was read: maintenance 159 is 8 % of 1,985 and a twentieth of that is 99;
-// 925 is 25 times 37, and 5 % of it is 46. The parts follow; the printed sums, 338
-// and 121, are 337 and 120 from the parts.
+// TestCostOfYear: to the cent and what is refused; print is in the tables.
 func TestCostOfYear(t *testing.T) {
-	for _, c := range []struct {
-		first, years                       string
-		life                               float64
-		maintenance                        units.Fraction
-		depreciation, interest, upkeep, of int64
-	}{
-		{"1985 USD", "", 20, 8 * units.Percent, 99, 79, 159, 337},
-		{"925 USD", "", 25, 5 * units.Percent, 37, 37, 46, 120},
-	} {
-		got, err := grazing.CostOfYear(money(t, c.first), c.life, 8*units.Percent, c.maintenance)
-		require.NoError(t, err)
-		assert.Equal(t, c.depreciation, got.Depreciation.Amount.Round(0).IntPart())
-		assert.Equal(t, c.interest, got.Interest.Amount.Round(0).IntPart())
-		assert.Equal(t, c.upkeep, got.Maintenance.Amount.Round(0).IntPart())
-		assert.Equal(t, c.of, got.Total.Amount.Round(0).IntPart())
-	}
 	// 1,000 over 8 years, 6 % of half, 2.5 %: 125 + 30 + 25
 	got, err := grazing.CostOfYear(money(t, "1000 EUR"), 8, 6*units.Percent, 2.5*units.Percent)
 	require.NoError(t, err)
@@ -200,14 +175,8 @@ func TestPaybackYears(t *testing.T) {
 	}
 }
 
-// TestGainOfDays: 50 cows at 0.50 USD are 25 a day, and two extra moves of half an
-// hour at 15 an hour 15, both printed (B).
+// TestGainOfDays: three days, 75 less 15; print is in the tables.
 func TestGainOfDays(t *testing.T) {
-	got, err := grazing.GainOfDays(50, units.Day, money(t, "0.50 USD"), 2, 0.5*units.Hour, money(t, "15 USD"))
-	require.NoError(t, err)
-	assert.Equal(t, "25.00", got.Feed.Amount.StringFixed(2))
-	assert.Equal(t, "15.00", got.Labour.Amount.StringFixed(2))
-	assert.Equal(t, "10.00", got.Gain.Amount.StringFixed(2))
 	three, err := grazing.GainOfDays(50, 3*units.Day, money(t, "0.50 USD"), 2, 0.5*units.Hour, money(t, "15 USD"))
 	require.NoError(t, err)
 	assert.Equal(t, "60.00", three.Gain.Amount.StringFixed(2))

@@ -33,8 +33,11 @@ type rangeNote struct {
 // keep writes a range error down, once for each formula and argument, and
 // gives back any other error.
 func (n *notebook) keep(err error, date units.Date, days int) error {
+	if err == nil {
+		return nil // and nothing is put on the heap
+	}
 	var ranged *units.RangeError
-	if err == nil || !errors.As(err, &ranged) {
+	if !errors.As(err, &ranged) {
 		return err
 	}
 	if n == nil {

@@ -20,6 +20,8 @@ type Plan struct {
 	Feeding  []Feeding       `json:"feeding"`           // days fed in place of grass
 	Surplus  []Surplus       `json:"surplus"`           // ground that outgrows the mower's mark
 	Passes   Passes          `json:"passes"`            // beside the rainfall rule
+	Soil     []SoilMonth     `json:"soil"`              // the soil's water by month; empty where no account is kept
+	Drought  []DroughtDate   `json:"drought"`           // when to look at the rain gauge; empty where the normals are not known
 	Hay      HayNeed         `json:"hay"`               // what it takes of hay
 	Water    []Drink         `json:"water"`             // of each group
 	Manure   []Manure        `json:"manure"`            // of each group
@@ -209,7 +211,7 @@ func planDays(farm *Farm) (*Plan, *setting, error) {
 	result := season.Run(&s.input)
 	plan := &Plan{Today: farm.Today, From: farm.Season.From, To: farm.Season.To, Factor: 1}
 	for _, fill := range []func(*Plan, *season.Result) error{
-		s.fillDays, s.fillBirths, s.fillChanges, s.fillMoves, s.fillWorms, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
+		s.fillDays, s.fillBirths, s.fillChanges, s.fillMoves, s.fillWorms, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillSoil, s.fillDrought, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
 	} {
 		if err := fill(plan, result); err != nil {
 			return nil, nil, err
@@ -227,6 +229,7 @@ func planDays(farm *Farm) (*Plan, *setting, error) {
 func (p *Plan) fillEmpty() {
 	p.Births, p.Changes = listed(p.Births), listed(p.Changes)
 	p.Moves, p.Feeding, p.Surplus = listed(p.Moves), listed(p.Feeding), listed(p.Surplus)
+	p.Soil, p.Drought = listed(p.Soil), listed(p.Drought)
 	p.Notes, p.Cautions = listed(p.Notes), listed(p.Cautions)
 	for i := range p.Manure {
 		p.Manure[i].Missing = listed(p.Manure[i].Missing)

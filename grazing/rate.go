@@ -144,6 +144,24 @@ func UseOfLand(land units.LandPerUse) (units.UseRate, error) {
 	return units.Answer(&formulaUseOfLand, units.UseRate(1/float64(land)), float64(land))
 }
 
+// FeedForUse returns the feed behind an amount of grazing: what a loft must hold to
+// take its place.
+//
+// Formula: use / 30 * month
+//
+// Where:
+//   - use in AUM: grazing; >= 0
+//   - month in lb: what an animal unit takes in a month of 30 days; >= 0
+//
+// Note: print runs from 750 to 900 lb for the month, of dry matter or air-dry: say
+// which one you use.
+//
+// Source: NRCS-BRYAN-528 a year's feed, and a month's in tons of hay
+func FeedForUse(use units.UnitDays, month units.DryMatter) (units.DryMatter, error) {
+	feed := units.DryMatter(float64(use) / 30 * float64(month))
+	return units.Answer(&formulaFeedForUse, feed, float64(use), float64(month))
+}
+
 // HeadForUse returns how many animals an amount of grazing carries for so long,
 // exact and not rounded: round down.
 //

@@ -416,3 +416,10 @@ func ExamplePartOfDayDemand() {
 	fmt.Println(demand.In(units.US))
 	// Output: 611 lb/day
 }
+
+// A horse takes 1.25 animal-unit months of grass in a month. How much hay is that?
+func ExampleFeedForUse() {
+	hay, err := grazing.FeedForUse(1.25*units.AnimalUnitMonth, 790*units.DryMatterPound)
+	fmt.Println(hay.In(units.US), err)
+	// Output: 988 lb <nil>
+}

@@ -25,6 +25,7 @@ func (s *setting) remark(plan *Plan, r *season.Result) {
 	s.remarkWorms(plan)
 	s.remarkMixing()
 	s.remarkLegume()
+	s.remarkEndophyte()
 	s.remarkUnknown(plan)
 	s.remarkRows()
 	if own := s.farm.OwnFactor; own != nil {
@@ -35,6 +36,10 @@ func (s *setting) remark(plan *Plan, r *season.Result) {
 }
 
 func (s *setting) remarkRain(plan *Plan) {
+	if s.soil != nil {
+		s.remarkSoil(plan)
+		return
+	}
 	if len(s.farm.Rain.Normal) != 12 || len(s.record) == 0 {
 		s.notes.add("rain-not-known", nil, "This year's rain by month or its normal is not in the document: growth is that of a normal year.")
 		return

@@ -1,6 +1,7 @@
 package grazing
 
 import (
+	"fmt"
 	"maps"
 	"math"
 	"slices"
@@ -124,17 +125,19 @@ func (f *Farm) rotationOf(id string) *Rotation {
 // setting is a farm made ready for the day loop at one end of the printed
 // spans.
 type setting struct {
-	farm    *Farm
-	end     units.End
-	start   units.Date
-	lands   []site
-	herd    []herd.Group
-	spells  [][]spell     // by group
-	seasons []herd.Season // by day
-	input   season.Input
-	notes   *notebook
-	record  []rainfall.MonthlyRain
-	runner  season.Runner // for many seasons of this farm
+	farm      *Farm
+	end       units.End
+	start     units.Date
+	lands     []site
+	herd      []herd.Group
+	spells    [][]spell     // by group
+	seasons   []herd.Season // by day
+	input     season.Input
+	notes     *notebook
+	record    []rainfall.MonthlyRain
+	soil      []SoilMonth   // by month of the account; nil where none is kept
+	soilFirst int           // the account's first month, by monthIndex
+	runner    season.Runner // for many seasons of this farm
 }
 
 // site is land with its figures settled.
@@ -152,6 +155,9 @@ func settle(f *Farm, end units.End, notes *notebook) (*setting, error) {
 	s := &setting{farm: f, end: end, start: f.Today, notes: notes, record: f.Rain.record()}
 	s.input.Days = int(f.Season.To.Sub(f.Today)) + 1
 	s.input.First = max(0, int(f.Season.From.Sub(f.Today)))
+	if err := s.settleSoil(); err != nil {
+		return nil, fmt.Errorf("rain.balance: %w", err)
+	}
 	for i := range f.Land {
 		if err := s.settleLand(&f.Land[i]); err != nil {
 			return nil, pathed("land", i, err)
@@ -300,10 +306,14 @@ func (s *setting) daysLeft(date units.Date) int {
 	return min(date.DaysInMonth()-date.Day()+1, int(s.farm.Season.To.Sub(date))+1)
 }
 
-// rainScale gives forage as a share of normal, by the rain of the key months
-// so far; 1 where the rain is not known.
+// rainScale gives forage as a share of normal, by the water of the soil where an
+// account of it is kept, and else by the rain of the key months so far; 1 where
+// the rain is not known.
 func (s *setting) rainScale(at *site, date units.Date) (units.Fraction, error) {
-	if len(s.farm.Rain.Normal) != 12 || len(s.farm.Rain.Months) == 0 {
+	if s.soil != nil {
+		return s.soilOn(date).Growth, nil
+	}
+	if len(s.farm.Rain.Normal) != 12 || len(s.record) == 0 {
 		return 1, nil
 	}
 	share, err := rainfall.KeyRainShare(date, at.pasture.KeyMonths, s.record, s.farm.Rain.normals())

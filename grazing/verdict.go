@@ -22,9 +22,9 @@ type Verdict struct {
 }
 
 // fillVerdict compares the season with what the farm allows.
-func (s *setting) fillVerdict(plan *Plan, _ *season.Result) error {
+func (s *setting) fillVerdict(plan *Plan, r *season.Result) error {
 	v := &plan.Verdict
-	v.Limit = s.needs(-1)
+	v.Limit = s.neededIn(r, -1)
 	v.Carries = v.Limit == LimitNone && s.waterHolds(s.drinks(), -1, 1)
 	if v.Limit == LimitNone && !v.Carries {
 		v.Limit = LimitWater

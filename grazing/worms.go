@@ -10,48 +10,65 @@ import (
 // stock with the same worms that was on the ground before. Print has the days of
 // worms for sheep and goats alone.
 func (s *setting) fillWorms(plan *Plan, _ *season.Result) error {
+	kinds := map[string]herd.Kind{}
+	for i := range s.farm.Groups {
+		kinds[s.farm.Groups[i].ID] = s.herd[i].Class.Kind
+	}
+	risks, err := s.wormRisks()
+	if err != nil {
+		return err
+	}
+	before := map[string][]int{} // moves so far, by land
 	for i := range plan.Moves {
 		move := &plan.Moves[i]
+		before[move.Land] = append(before[move.Land], i)
 		for j := range move.Visits {
 			visit := &move.Visits[j]
-			kind := s.kindOf(visit.Group)
+			kind := kinds[visit.Group]
 			if kind != herd.Sheep && kind != herd.Goats {
 				continue
 			}
 			visit.Worms = herd.ReturnOtherHost
-			for k := range plan.Moves[:i+1] {
-				risk, err := s.wormsLeft(&plan.Moves[k], move, visit, kind)
-				if err != nil {
-					return err
+			for _, k := range before[move.Land] {
+				if earlier := &plan.Moves[k]; move.Length == 0 || (earlier.To > move.From && earlier.From < move.To) {
+					visit.Worms = max(visit.Worms, wormsLeft(earlier, visit, kind, kinds, risks))
 				}
-				visit.Worms = max(visit.Worms, risk)
 			}
 		}
 	}
 	return nil
 }
 
+// wormRisks gives the class of a return after so many days, of stock that shares
+// worms: a plan asks for the same days over and over.
+func (s *setting) wormRisks() ([]herd.WormReturn, error) {
+	risks := make([]herd.WormReturn, s.input.Days+1)
+	for days := range risks {
+		var err error
+		if risks[days], err = herd.WormRisk(herd.Sheep, herd.Sheep, units.Days(days), s.wormRule()); err != nil {
+			return nil, err
+		}
+	}
+	return risks, nil
+}
+
 // wormsLeft gives the worst that the visits of a move have left for a later visit
 // on the same ground; 0 where nothing was there.
-func (s *setting) wormsLeft(earlier, move *Move, visit *Visit, kind herd.Kind) (herd.WormReturn, error) {
+func wormsLeft(earlier *Move, visit *Visit, kind herd.Kind, kinds map[string]herd.Kind, risks []herd.WormReturn) herd.WormReturn {
 	worst := herd.WormReturn(0)
-	if earlier.Land != move.Land || (move.Length > 0 && (earlier.To <= move.From || earlier.From >= move.To)) {
-		return worst, nil
-	}
-	for _, before := range earlier.Visits {
+	for i := range earlier.Visits {
+		before := &earlier.Visits[i]
 		if before.To >= visit.From {
 			continue
 		}
-		// Its last dung is the freshest, and its first the ripest: the worse counts.
-		for _, dropped := range []units.Date{before.From, before.To} {
-			risk, err := herd.WormRisk(s.kindOf(before.Group), kind, visit.From.Sub(dropped), s.wormRule())
-			if err != nil {
-				return 0, err
-			}
-			worst = max(worst, risk)
+		if !herd.SharesWorms(kinds[before.Group], kind) {
+			worst = max(worst, herd.ReturnOtherHost)
+			continue
 		}
+		// Its last dung is the freshest, and its first the ripest: the worse counts.
+		worst = max(worst, risks[int(visit.From-before.From)], risks[int(visit.From-before.To)])
 	}
-	return worst, nil
+	return worst
 }
 
 func (s *setting) kindOf(group string) herd.Kind { return s.herd[s.farm.groupIndex(group)].Class.Kind }

@@ -10,9 +10,9 @@ import (
 
 // MonthlyRain is the rain of one calendar month.
 type MonthlyRain struct {
-	Year  int             `json:"year"`  // calendar year
-	Month time.Month      `json:"month"` // 1 to 12
-	Rain  units.RainDepth `json:"rain"`  // fallen in the month
+	Year  int             `json:"year" document:"required"`  // calendar year
+	Month time.Month      `json:"month" document:"required"` // 1 to 12
+	Rain  units.RainDepth `json:"rain" document:"required"`  // fallen in the month
 }
 
 // ShareOfNormal returns rain as a share of the normal of the same time.

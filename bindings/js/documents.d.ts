@@ -1446,6 +1446,36 @@ export interface GrazingExpectedBirth {
   weaned: string;
 }
 
+/** DroughtDate is a date of the farm's drought plan: hold the rain gauge against the figure, and where less has fallen act. */
+export interface GrazingDroughtDate {
+  /** when to look */
+  date: string;
+  /** the day from which the rain counts */
+  since: string;
+  /** from then to the evening before the date */
+  normal_m: number;
+  /** the share of it under which to act */
+  below: number;
+  /** act if less than this has fallen */
+  figure_m: number;
+  /** of the whole months from since to the date that the record has */
+  rain_m: number;
+  /** whether the figure was reached */
+  so_far: "unknown" | "enough" | "short";
+  /** by how much less forage or stock, at the least; 0 where print has no figure */
+  cut_low: number;
+  /** at the most */
+  cut_high: number;
+  /** what to do */
+  act: string;
+  /** ids of the land whose key months these are; empty for a printed date */
+  land: Array<string>;
+  /** where the date was printed for; "" for the land's own key months */
+  place: string;
+  /** keys of SOURCES.md */
+  source: string;
+}
+
 /** VoltageRow is a row of the table of FenceVoltage. */
 export interface GrazingVoltageRow {
   /** Stock is the animal in words, lower case with hyphens. */
@@ -1542,6 +1572,18 @@ export interface GrazingLand {
   ceiling?: string;
   /** the share of legume in the stand, 0 % to 100 % */
   legume?: string;
+  /** nitrate nitrogen in the dry matter by a laboratory, such as 900 ppm */
+  nitrate?: string;
+  /** share of the dry matter by a laboratory, with calcium and magnesium */
+  potassium?: string;
+  /** share of the dry matter by a laboratory, with potassium and magnesium */
+  calcium?: string;
+  /** share of the dry matter by a laboratory, with potassium and calcium */
+  magnesium?: string;
+  /** the share of fescue plants with the toxic fungus, 0 % to 100 % */
+  infected?: string;
+  /** the day of the last frost, today at the latest */
+  frosted?: string;
   /** the height above which the stand is listed as surplus */
   mow_above?: string;
   /** today's height, where the whole land stands alike */
@@ -1675,6 +1717,8 @@ export interface GrazingRain {
   year?: string;
   /** depths by month, such as "2000-04": "30.7 mm" */
   months?: Record<string, string>;
+  /** the account of the soil's water, by which growth goes then */
+  balance?: GrazingWaterAccount;
   note?: string;
   /** Keys of your own. */
   [own: `x-${string}`]: unknown;
@@ -2269,6 +2313,10 @@ export interface GrazingPlan {
   surplus: Array<GrazingSurplus>;
   /** beside the rainfall rule */
   passes: GrazingPasses;
+  /** the soil's water by month; empty where no account is kept */
+  soil: Array<GrazingSoilMonth>;
+  /** when to look at the rain gauge; empty where the normals are not known */
+  drought: Array<GrazingDroughtDate>;
   /** what it takes of hay */
   hay: GrazingHayNeed;
   /** of each group */
@@ -2553,6 +2601,59 @@ export interface GrazingSetStocking {
   days: number;
 }
 
+/** WaterAccount is what the monthly account of the root zone's water needs beside the rain. With it the growth of a month goes by the share of the wanted water that the plants get, in place of the rain of the key months. */
+export interface GrazingWaterAccount {
+  /** twelve depths of normal reference evapotranspiration, January first */
+  reference: Array<number>;
+  /** the name of a crop row, taken at full cover, where coefficient is left out */
+  crop?: string;
+  /** what the pasture uses of the reference, above 0 and up to 2, where crop is left out */
+  coefficient?: number;
+  /** the water that the root zone holds when full, above 0, where soil is left out */
+  store?: number;
+  /** the texture of a soil row, with by and roots, where store is left out */
+  soil?: string;
+  /** whose figures of the soil, with soil */
+  by?: "california" | "wyoming" | "nebraska";
+  /** the depth of the roots, above 0, with soil */
+  roots?: number;
+  /** how full the soil is before the first month, 0 % to 100 %; full if left out */
+  start?: number;
+  /** "plain" or "exponential"; plain if left out */
+  rule?: "plain" | "stress" | "exponential";
+  /** water given by month, such as "2000-07": "50 mm", in months of the account */
+  irrigation?: Record<string, number>;
+  note?: string;
+}
+
+/** SoilMonth is a month of the account of the root zone's water. */
+export interface GrazingSoilMonth {
+  /** the calendar year */
+  year: number;
+  /** 1 to 12 */
+  month: number;
+  /** false: the rain is the normal's, the record has not the month */
+  known: boolean;
+  /** without the water given */
+  rain_m: number;
+  /** the water given */
+  irrigation_m: number;
+  /** what the plants would have used with water enough */
+  demand_m: number;
+  /** what they use */
+  actual_m: number;
+  /** what the soil cannot hold */
+  drained_m: number;
+  /** in the soil at the month's end */
+  store_m: number;
+  /** short of full at the month's end */
+  deficit_m: number;
+  /** growth over that with water enough */
+  growth_share: number;
+  /** whether it bears stock at the month's end, by the deficit */
+  ground: "soft" | "firm";
+}
+
 /** SpaceRow is a row of the table of Space. */
 export interface GrazingSpaceRow {
   /** Stock is the animal in words, lower case with hyphens. */
@@ -2571,6 +2672,112 @@ export interface GrazingSpaceRow {
   source: string;
   /** Mark is how the figure was come by. */
   mark: string;
+}
+
+/** Studied asks for many seasons of one farm, each with another rain, and, where inputs are named, for as many again at every point of them. As JSON its quantities are text with a unit, as a farm's are. */
+export interface GrazingStudied {
+  /** 1, the version of this form */
+  version: number;
+  /** whose seasons they are */
+  farm: GrazingFarm;
+  /** the rain that is drawn from; the months of the farm's rain if left out */
+  record?: Array<RainfallMonthlyRain>;
+  /** "years" for whole years of the record, "gamma" for months by a distribution fitted to each */
+  draw: "years" | "gamma";
+  /** "thom", "likelihood" or "moments", with draw "gamma" */
+  fit?: "thom" | "likelihood" | "moments";
+  /** "known" where months of the farm's rain that are past today stay, "drawn" where they are drawn like the rest */
+  past: "known" | "drawn";
+  /** "low" for thin grass and hungry stock, "middle" or "high", by the printed spans; middle if left out */
+  end?: "low" | "middle" | "high";
+  /** seasons at each point, 1 to 10,000 */
+  seasons: number;
+  /** a whole number from 0 to 9,007,199,254,740,991: the same gives the same answer; 0 if left out */
+  seed?: number;
+  /** "grid" for every step with every other, "hypercube" for points spread over all inputs at once; with inputs */
+  design?: "grid" | "hypercube";
+  /** points of a hypercube, 2 to 1,000 */
+  points?: number;
+  /** what changes from point to point */
+  inputs?: Array<GrazingStudySweep>;
+  note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
+}
+
+/** StudySweep is an input and the span over which it goes. */
+export interface GrazingStudySweep {
+  /** "growth", "head", "head factor", "leave", "turn in", "rest" or "moves" */
+  input: "growth" | "head" | "head factor" | "leave" | "turn in" | "rest" | "moves";
+  /** the id of a group, with head and head factor */
+  group?: string;
+  /** the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves */
+  rotation?: number;
+  /** low and high as numbers: factors, head, days or moves */
+  span?: { low: number; high: number };
+  /** low and high, with leave and turn in */
+  heights?: { low: string; high: string };
+  /** steps of a grid, ends among them, 2 to 100 */
+  steps?: number;
+  note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
+}
+
+/** StudyResult is what came of the seasons. */
+export interface GrazingStudyResult {
+  /** at each point */
+  seasons: number;
+  /** of the record that are whole, from which is drawn */
+  years: Array<number>;
+  /** of the draws */
+  seed: number;
+  /** one where no input was named */
+  points: Array<GrazingStudyPoint>;
+}
+
+/** StudyPoint is what came of the seasons at one point of the inputs. */
+export interface GrazingStudyPoint {
+  /** of the inputs in their order, in base units */
+  values: Array<number>;
+  /** dry matter wanted in place of grass, by stock that hay stands in for */
+  fed_kg: GrazingStudySpread;
+  /** of it, the most by which it ran ahead of the hay in store and cut by then */
+  short_kg: GrazingStudySpread;
+  /** of a season that runs short */
+  odds: number;
+  /** of the seasons that run short, their first day at 5, 25, 50, 75 and 95 %; empty where none does */
+  first_short_days: Array<string>;
+  /** of the plan, in order */
+  months: Array<GrazingStudyOddsMonth>;
+}
+
+/** StudySpread is a figure over all seasons: in 5 % of them it is no more than Low, and so on. */
+export interface GrazingStudySpread {
+  /** of 5 % of the seasons */
+  p5: number;
+  /** of 25 % */
+  p25: number;
+  /** of 50 % */
+  p50: number;
+  /** of 75 % */
+  p75: number;
+  /** of 95 % */
+  p95: number;
+  /** of all */
+  mean: number;
+}
+
+/** StudyOddsMonth is a month of the plan over all seasons. */
+export interface GrazingStudyOddsMonth {
+  /** the calendar year */
+  year: number;
+  /** 1 to 12 */
+  month: number;
+  /** of feed wanted in it beyond the hay */
+  odds: number;
+  /** hay allowed by the month's end less feed wanted by then, dry matter; below 0: what was missing */
+  left_kg: GrazingStudySpread;
 }
 
 /** WalkRow is a row of the table of WalkLimit. */

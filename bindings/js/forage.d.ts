@@ -310,6 +310,22 @@ export function grown(given: { growth: Scalar; days: Scalar }): number;
 export function grown(given: { growth: Values; days: Values }): number | Float64Array;
 
 /**
+ * foragePerTurn returns what a pasture holds ready at each turn of a rotation, by the hay that the same ground would yield in a year.
+ * 
+ * Formula: 0.2 * hay
+ * 
+ * Note: a figure to plan with before anything is measured: 400 lb for each short ton. It says nothing of how many turns a season has.
+ * 
+ * Source: PENNSYLVANIA-GUIDE 400 lb/ac at each grazing for each ton of hay; CORNELL-PLAN the table of New York
+ * 
+ * @param given.hay hay of a year, as soil surveys tell it, the source takes short ton/ac; >= 0; 2.5 to 5.5 [CORNELL-PLAN]
+ * @returns Yield in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function foragePerTurn(given: { hay: Scalar }): number;
+export function foragePerTurn(given: { hay: Values }): number | Float64Array;
+
+/**
  * growthByRain returns the growth to be expected of a year by its rain.
  * 
  * Formula: normal * share
@@ -620,6 +636,19 @@ export function rainLoss(given: { rain: Values; grass: Words<"bermudagrass" | "o
  * @returns ForageWastedHay
  */
 export function wasteCost(given: { bale: Scalar; waste: Scalar; price: string; bales: number }): documents.ForageWastedHay;
+
+/**
+ * feedCost tells what so much bought feed costs.
+ * 
+ * Errors: a domain error where the feed is below 0 or not a number; an error where the price is for no mass
+ * 
+ * Source: OHIO-HAY-2010
+ * 
+ * @param given.feed 
+ * @param given.price 
+ * @returns a text
+ */
+export function feedCost(given: { feed: Scalar; price: string }): string;
 
 /**
  * nutrientCost tells what so much of a nutrient costs in a feed, from the feed's price and its content, so that feeds can be compared. Content and price are of the same feed: both as it lies, or both dry.

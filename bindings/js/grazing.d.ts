@@ -1082,6 +1082,23 @@ export function useOfLand(given: { land: Scalar }): number;
 export function useOfLand(given: { land: Values }): number | Float64Array;
 
 /**
+ * feedForUse returns the feed behind an amount of grazing: what a loft must hold to take its place.
+ * 
+ * Formula: use / 30 * month
+ * 
+ * Note: print runs from 750 to 900 lb for the month, of dry matter or air-dry: say which one you use.
+ * 
+ * Source: NRCS-BRYAN-528 a year's feed, and a month's in tons of hay
+ * 
+ * @param given.use grazing, the source takes AUM; >= 0
+ * @param given.month what an animal unit takes in a month of 30 days, the source takes lb; >= 0
+ * @returns DryMatter in base units
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function feedForUse(given: { use: Scalar; month: Scalar }): number;
+export function feedForUse(given: { use: Values; month: Values }): number | Float64Array;
+
+/**
  * headForUse returns how many animals an amount of grazing carries for so long, exact and not rounded: round down.
  * 
  * Formula: use / (each * days)
@@ -1558,6 +1575,22 @@ export function stripsPerLane(given: { lane: Values; strip: Values }): number | 
  */
 export function partOfDayDemand(given: { demand: Scalar; share: Scalar; part: Scalar }): number;
 export function partOfDayDemand(given: { demand: Values; share: Values; part: Values }): number | Float64Array;
+
+/**
+ * study runs many seasons of a farm, each with rain drawn from a record, and tells how much feed they want, how often and how early the hay does not reach, and how that changes with inputs of the user's choice.
+ * 
+ * Method: for each season every calendar year that the plan touches, and the one before, is a whole year of the record drawn with replacement, or twelve months drawn from gamma distributions; the growth of each month follows from the rain by the plan's own rule, and the day loop is the plan's. The same season number has the same rain at every point. A percentile is the smallest value that so many of the seasons do not exceed. Feed counts as the plan counts it, the first days of followers included; hay counts from the day it is cut.
+ * 
+ * Note: the odds are of rain alone: not of hail, sickness or a late spring, and above the normal rain there is no gain. Years are drawn one by one, so two droughts in a row come as often as chance has it; months drawn by themselves know nothing of one another, and a year of them varies less than those of a record in which dry months come together. A record of thirty years holds no drought of one in a hundred. Normals are those of the farm's rain, or the record's means where it has none. Whether the water reaches for more head is not asked. Notes and cautions are those of PlanSeason.
+ * 
+ * Errors: a document error with the path, the value and what is allowed; a *units.DomainError where figures are impossible together at a point
+ * 
+ * Source: ours: the draw of whole years and the counting; rainfall.ForageShare and rainfall.FitRain name what they stand on
+ * 
+ * @param given.studied 
+ * @returns GrazingStudyResult
+ */
+export function study(given: { studied: documents.GrazingStudied }): documents.GrazingStudyResult;
 
 /**
  * walkRows gives the table of WalkLimit, as a copy.

@@ -2,7 +2,7 @@
 
 export const version = "0.1.0";
 export const abi = 1;
-export const manifest = 1588430727;
+export const manifest = 1971209273;
 
 // The base unit of each quantity.
 export const bases = {
@@ -176,6 +176,7 @@ export const words = {
   "rainfall.Ground": ["soft", "firm"],
   "grazing.FeedAction": ["enough", "long", "watch", "decide"],
   "grazing.Limit": ["none", "grass", "rest", "winter", "water"],
+  "grazing.RainSoFar": ["unknown", "enough", "short"],
   "grazing.VoltageAim": ["least", "working", "most"],
   "grazing.RodRule": ["trade press", "utility"],
   "grazing.FenceItem": ["wire", "post", "moved wire", "netting", "moved post", "energizer", "rod"],
@@ -190,6 +191,10 @@ export const words = {
   "grazing.MovedFence": ["one wire", "netting", "either", "wires"],
   "grazing.RainYear": ["below", "normal", "above"],
   "grazing.SpaceRule": ["nitrogen", "range", "open", "used", "yard", "lot"],
+  "grazing.StudyDraw": ["years", "gamma"],
+  "grazing.StudyPast": ["known", "drawn"],
+  "grazing.StudyDesign": ["grid", "hypercube"],
+  "grazing.StudyInput": ["growth", "head", "head factor", "leave", "turn in", "rest", "moves"],
   "grazing.WalkSource": ["kentucky", "even", "missouri", "farm press", "dairy", "other", "unused", "range flat", "range rough"],
   "grazing.WaterVisit": ["singly", "either", "herd"],
   "grazing.TankRule": ["hour", "hours", "slow", "sun", "unsure", "herd ohio"],

@@ -110,7 +110,7 @@ func TestPrintsThePlan(t *testing.T) {
 		text := oneSpace(printed)
 		at := 0
 		for _, head := range []string{"Grazing plan, Friday 20 April 2001 to Wednesday 31 October 2001", "Balance by month", "Moves from Friday 20 April 2001 to Thursday 3 May 2001",
-			"Passes over the land", "Hay", "Water on the thirstiest day", "Manure", "Fence", "Notes", "Cautions"} {
+			"Passes over the land", "If it stays dry", "Hay", "Water on the thirstiest day", "Manure", "Fence", "Notes", "Cautions"} {
 			next := strings.Index(printed[at:], "\n"+head)
 			if at == 0 {
 				next = strings.Index(printed, head)
@@ -690,4 +690,29 @@ func TestBeginRefuses(t *testing.T) {
 	requireEmpty(t, dir)
 	_, err := os.Stat(filepath.Join(dir, "farm.json"))
 	require.ErrorIs(t, err, fs.ErrNotExist)
+}
+
+// TestSoilAndDryness prints the two sections of the rain where there is something
+// to say, and neither where not. The account: 80 mm in a full soil, 100 wanted each
+// month. April: 10 of rain and the 80 are 90. May: 150 of rain, 100 used, 50 left.
+func TestSoilAndDryness(t *testing.T) {
+	data, err := os.ReadFile("testdata/small.json")
+	require.NoError(t, err)
+	printed := call(t, string(data), "-farm", "-").out
+	require.NotContains(t, printed, "\nWater in the soil")
+	require.NotContains(t, printed, "\nIf it stays dry")
+	twelve := func(depth string) string {
+		return "[" + strings.TrimSuffix(strings.Repeat(`"`+depth+`", `, 12), ", ") + "]"
+	}
+	rain := `"rain": {"normal": ` + twelve("40 mm") + `, "months": {"2001-04": "10 mm", "2001-05": "150 mm"}, "balance": {"reference": ` + twelve("100 mm") + `, "coefficient": 1, "store": "80 mm"}}, "feed"`
+	r := call(t, strings.Replace(string(data), `"feed"`, rain, 1), "-farm", "-")
+	require.Zero(t, r.status, r.errors)
+	text := oneSpace(r.out)
+	require.Contains(t, text, "Water in the soil, in mm")
+	require.Contains(t, text, "April 2001 10 0 100 90 0 0 90 % firm")
+	require.Contains(t, text, "May 2001 150 0 100 100 0 50 100 % firm")
+	require.Contains(t, text, "June 2001 (normal) 40 0 100 90 0 0 90 % firm")
+	require.Contains(t, text, "- Tuesday 1 May 2001: less than 30 mm since 1 Apr (75 % of normal; on all land)")
+	require.Contains(t, text, "[NDMC-DATES, NDSU-SPRING]. Less has fallen: act.")
+	require.Contains(t, text, "[SDSU-MAY-RULE].") // April to 20 May: 10 to 160 mm
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	"example.org/soum/grazing"
 	"example.org/soum/herd"
@@ -24,7 +25,7 @@ type report struct {
 func text(farm *grazing.Farm, plan *grazing.Plan, days int) string {
 	r := &report{farm: farm, plan: plan, days: days}
 	for _, section := range []func(){
-		r.title, r.balance, r.changes, r.moves, r.passes, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
+		r.title, r.balance, r.changes, r.moves, r.passes, r.soil, r.dry, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
 	} {
 		section()
 	}
@@ -304,6 +305,58 @@ func (r *report) passes() {
 		r.line("Rain record: %s.", strings.TrimSuffix(r.farm.Rain.Record, "."))
 	}
 	r.paragraph("The rule is common practice without an agreed source: from 10 to 25 in of rain a year one pass for each 10 in, from about 30 in one for each 7 in, under 10 in hardly any grazing without added water. It knows neither warmth nor the length of the season.")
+}
+
+// soil prints the account of the soil's water.
+func (r *report) soil() {
+	if len(r.plan.Soil) == 0 {
+		return
+	}
+	r.heading("Water in the soil, in %s", unitOf(units.RainDepth(0), r.farm.Units))
+	month := column{words: true}
+	columns := []column{{head: "rain"}, {head: "given"}, {head: "wanted"}, {head: "used"}, {head: "drained"}, {head: "left"}, {head: "growth"}, {head: "ground"}}
+	for i := range r.plan.Soil {
+		m := &r.plan.Soil[i]
+		name := fmt.Sprintf("%s %d", time.Month(m.Month), m.Year)
+		if !m.Known {
+			name += " (normal)"
+		}
+		month.cells = append(month.cells, name)
+		for j, depth := range []units.RainDepth{m.Rain, m.Irrigation, m.Demand, m.Actual, m.Drained, m.Store} {
+			columns[j].cells = append(columns[j].cells, number(depth, r.farm.Units))
+		}
+		columns[6].cells = append(columns[6].cells, r.in(m.Growth))
+		columns[7].cells = append(columns[7].cells, m.Ground.String())
+	}
+	r.WriteString(tabulate(append([]column{month}, columns...)))
+	r.paragraph("Growth is that of the book times the share of the wanted water that the grass gets. Left and ground are those of the month's end; ground is soft where hooves pug it. Months with normal rain are not known yet.")
+}
+
+// dry prints the dates of the drought plan.
+func (r *report) dry() {
+	if len(r.plan.Drought) == 0 {
+		return
+	}
+	r.heading("If it stays dry")
+	r.paragraph("On each of these days hold the rain gauge against the figure; where less has fallen, act. The printed dates are of the plains of North America; the others are of the key months of your land. An adviser, and a vet for stock in poor condition, decide with you.")
+	for i := range r.plan.Drought {
+		d := &r.plan.Drought[i]
+		whose := "on " + strings.Join(d.Land, ", ")
+		switch {
+		case d.Place != "":
+			whose = "printed for " + d.Place
+		case len(d.Land) == len(r.farm.Land):
+			whose = "on all land"
+		}
+		told := ""
+		switch d.SoFar {
+		case grazing.SoFarShort:
+			told = " Less has fallen: act."
+		case grazing.SoFarEnough:
+			told = " Enough has fallen."
+		}
+		r.WriteString(wrap(fmt.Sprintf("%s: less than %s since %s (%s of normal; %s): %s [%s].%s", long(d.Date), r.in(d.Figure), dayMonth(d.Since), r.in(d.Below), oneLine(whose), d.Act, d.Source, told), "- ", "  "))
+	}
 }
 
 func months(n int) string {

@@ -274,7 +274,7 @@ func (m *manifest) addPackage(root string, p, units *decl.Package, index *int) e
 		case f.Name == "Formulas":
 			m.leaveOut(f.Full(), "its content is this manifest")
 			continue
-		case f.Name == "ReadFarm" || f.Name == "ReadFitting":
+		case f.Name == "ReadFarm" || f.Name == "ReadFitting" || f.Name == "ReadStudied":
 			m.leaveOut(f.Full(), "it is given as a document, and is read and checked, where it is planned or answered")
 			continue
 		}

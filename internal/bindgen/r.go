@@ -313,7 +313,7 @@ func rArgument(m *manifest, f *apiFunction, p *apiParameter, names rNames) strin
 	switch {
 	case p.Type.Kind == "quantity":
 		parts = append(parts, rKindText(m, &p.Type)+", or text with a unit")
-	case p.Type.Kind == "struct" && (p.Type.Name == "grazing.Farm" || p.Type.Name == "grazing.Fitting"):
+	case p.Type.Kind == "struct" && (p.Type.Name == "grazing.Farm" || p.Type.Name == "grazing.Fitting" || p.Type.Name == "grazing.Studied"):
 		parts = append(parts, "a \\link[=documents]{"+p.Type.Name+"}: a list, JSON text, or the path of a file that holds it")
 	default:
 		parts = append(parts, rKindText(m, &p.Type))

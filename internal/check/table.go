@@ -16,6 +16,10 @@
 // reason). "transcribed:" in place of "check:" marks a table whose rows the
 // function only looks up: a second reading of the print, counted apart.
 //
+// A function that answers in money has the currency as the result's unit
+// (result:USD); one that answers with several figures has a table for each,
+// whose last column names the field (result.Total:USD).
+//
 // The tolerance is half of the last printed place, read from the digits.
 package check
 
@@ -180,10 +184,38 @@ func (t *Table) Row(i int) error {
 			return fail("%v", err)
 		}
 	}
-	if err := t.compare(i, results[0]); err != nil {
+	result, err := t.field(results[0])
+	if err == nil {
+		err = t.compare(i, result)
+	}
+	if err != nil {
 		return fail("%v", err)
 	}
 	return nil
+}
+
+// moneyType is compared as an exact decimal with its currency.
+var moneyType = reflect.TypeFor[units.Money]()
+
+// Crosses tells whether the rows go to the other languages as they stand: an
+// answer in money or one field of several does not.
+func (t *Table) Crosses() bool {
+	result := reflect.TypeOf(door.Lookup(t.Function).Call).Out(0)
+	return result.Kind() != reflect.Struct
+}
+
+// field gives the part of an answer that the last column names.
+func (t *Table) field(result reflect.Value) (reflect.Value, error) {
+	_, name, found := strings.Cut(t.columns[len(t.columns)-1].name, ".")
+	if !found {
+		return result, nil
+	}
+	if result.Kind() == reflect.Struct {
+		if field := result.FieldByName(name); field.IsValid() {
+			return field, nil
+		}
+	}
+	return result, fmt.Errorf("no field %s in a %v", name, result.Type())
 }
 
 // Mark tells how the figure of a row was come by: a key of marks.
@@ -309,7 +341,11 @@ type Want struct {
 // Want reads the printed result of a row.
 func (t *Table) Want(i int) (Want, error) {
 	last := len(t.columns) - 1
-	result := reflect.TypeOf(door.Lookup(t.Function).Call).Out(0)
+	zero, err := t.field(reflect.New(reflect.TypeOf(door.Lookup(t.Function).Call).Out(0)).Elem())
+	if err != nil {
+		return Want{}, err
+	}
+	result := zero.Type()
 	w := Want{Printed: strings.ReplaceAll(strings.TrimSpace(t.rows[i][last]), ",", ""), Factor: 1}
 	if result.Kind() == reflect.String || result.Kind() == reflect.Int {
 		w.Word = true
@@ -333,19 +369,55 @@ func (t *Table) Want(i int) (Want, error) {
 	if err != nil {
 		return w, fmt.Errorf("result %q: %w", w.Printed, err)
 	}
-	slack := 0.5
-	if text := t.cell(i, "slack"); text != "" {
-		if slack, err = strconv.ParseFloat(text, 64); err != nil {
-			return w, err
-		}
+	slack, err := t.slack(i)
+	if err != nil {
+		return w, err
 	}
 	w.Value = digits.InexactFloat64()
 	w.Tolerance = slack*math.Pow(10, float64(digits.Exponent())) + 1e-9*math.Abs(w.Value)
 	return w, nil
 }
 
+// slack gives the tolerance of a row in units of its last printed place.
+func (t *Table) slack(i int) (float64, error) {
+	text := t.cell(i, "slack")
+	if text == "" {
+		return 0.5, nil
+	}
+	return strconv.ParseFloat(text, 64)
+}
+
+// compareMoney holds an amount against the printed digits; none at all is
+// printed NaN, beside the error that the row names.
+func (t *Table) compareMoney(i int, got units.Money) error {
+	last := len(t.columns) - 1
+	printed := strings.ReplaceAll(strings.TrimSpace(t.rows[i][last]), ",", "")
+	if printed == "NaN" {
+		if got != (units.Money{}) {
+			return fmt.Errorf("got %s, want no money", got)
+		}
+		return nil
+	}
+	want, err := units.ParseMoney(printed + " " + t.columns[last].unit)
+	if err != nil {
+		return err
+	}
+	slack, err := t.slack(i)
+	if err != nil {
+		return err
+	}
+	tolerance := decimal.NewFromFloat(slack).Shift(want.Amount.Exponent())
+	if got.Currency != want.Currency || got.Amount.Sub(want.Amount).Abs().GreaterThan(tolerance) {
+		return fmt.Errorf("got %s, printed %s", got, want)
+	}
+	return nil
+}
+
 // compare holds the result against the printed digits.
 func (t *Table) compare(i int, result reflect.Value) error {
+	if result.Type() == moneyType {
+		return t.compareMoney(i, result.Interface().(units.Money))
+	}
 	want, err := t.Want(i)
 	if err != nil {
 		return err

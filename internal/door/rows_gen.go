@@ -1388,6 +1388,22 @@ func rowsForageGrown(columns [most][]float64, strides [most]int, out []float64, 
 	}
 }
 
+func rowsForageForagePerTurn(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		hay := c0[i*s0]
+		if hay >= 2.5*float64(units.ShortTonPerAcre) && hay <= 5.5*float64(units.ShortTonPerAcre) && hay >= 0 && hay <= math.MaxFloat64 {
+			if v := 0.2 * hay; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.ForagePerTurn(units.Yield(hay))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsForageGrowthByRain(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -3804,6 +3820,24 @@ func rowsGrazingUseOfLand(columns [most][]float64, strides [most]int, out []floa
 	}
 }
 
+func rowsGrazingFeedForUse(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		use := c0[i*s0]
+		month := c1[i*s1]
+		if use >= 0 && use <= math.MaxFloat64 && month >= 0 && month <= math.MaxFloat64 {
+			if v := use / 30.0 * month; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.FeedForUse(units.UnitDays(use), units.DryMatter(month))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsGrazingHeadForUse(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -4441,6 +4475,7 @@ var table = []struct {
 	{"forage.MeanToPeak", 3, rowsForageMeanToPeak},
 	{"forage.PeakGrowth", 2, rowsForagePeakGrowth},
 	{"forage.Grown", 2, rowsForageGrown},
+	{"forage.ForagePerTurn", 1, rowsForageForagePerTurn},
 	{"forage.GrowthByRain", 2, rowsForageGrowthByRain},
 	{"forage.Gompertz", 4, rowsForageGompertz},
 	{"forage.GompertzDays", 4, rowsForageGompertzDays},
@@ -4588,6 +4623,7 @@ var table = []struct {
 	{"grazing.UseOfYield", 3, rowsGrazingUseOfYield},
 	{"grazing.LandOfUse", 1, rowsGrazingLandOfUse},
 	{"grazing.UseOfLand", 1, rowsGrazingUseOfLand},
+	{"grazing.FeedForUse", 2, rowsGrazingFeedForUse},
 	{"grazing.HeadForUse", 3, rowsGrazingHeadForUse},
 	{"grazing.DaysForUse", 2, rowsGrazingDaysForUse},
 	{"grazing.UseLost", 4, rowsGrazingUseLost},

@@ -3,7 +3,7 @@
 
 VERSION = "0.1.0"
 ABI = 1
-NUMBER = 1588430727  # a library of another manifest is refused
+NUMBER = 1971209273  # a library of another manifest is refused
 
 # The words of enumerations; inside the library the first is 1.
 WORDS = {
@@ -126,6 +126,7 @@ WORDS = {
     "rainfall.Ground": ("soft", "firm",),
     "grazing.FeedAction": ("enough", "long", "watch", "decide",),
     "grazing.Limit": ("none", "grass", "rest", "winter", "water",),
+    "grazing.RainSoFar": ("unknown", "enough", "short",),
     "grazing.VoltageAim": ("least", "working", "most",),
     "grazing.RodRule": ("trade press", "utility",),
     "grazing.FenceItem": ("wire", "post", "moved wire", "netting", "moved post", "energizer", "rod",),
@@ -140,6 +141,10 @@ WORDS = {
     "grazing.MovedFence": ("one wire", "netting", "either", "wires",),
     "grazing.RainYear": ("below", "normal", "above",),
     "grazing.SpaceRule": ("nitrogen", "range", "open", "used", "yard", "lot",),
+    "grazing.StudyDraw": ("years", "gamma",),
+    "grazing.StudyPast": ("known", "drawn",),
+    "grazing.StudyDesign": ("grid", "hypercube",),
+    "grazing.StudyInput": ("growth", "head", "head factor", "leave", "turn in", "rest", "moves",),
     "grazing.WalkSource": ("kentucky", "even", "missouri", "farm press", "dairy", "other", "unused", "range flat", "range rough",),
     "grazing.WaterVisit": ("singly", "either", "herd",),
     "grazing.TankRule": ("hour", "hours", "slow", "sun", "unsure", "herd ohio",),

@@ -930,6 +930,23 @@ GrazingExpectedBirth = TypedDict("GrazingExpectedBirth", {
 }, total=False)
 GrazingExpectedBirth.__doc__ = "ExpectedBirth is a birth in the document: the days of it, and what the plan reckons with."
 
+GrazingDroughtDate = TypedDict("GrazingDroughtDate", {
+    "date": "str",  # when to look
+    "since": "str",  # the day from which the rain counts
+    "normal_m": "Quantity",  # from then to the evening before the date
+    "below": "Quantity",  # the share of it under which to act
+    "figure_m": "Quantity",  # act if less than this has fallen
+    "rain_m": "Quantity",  # of the whole months from since to the date that the record has
+    "so_far": "Literal[\"unknown\", \"enough\", \"short\"]",  # whether the figure was reached
+    "cut_low": "Quantity",  # by how much less forage or stock, at the least; 0 where print has no figure
+    "cut_high": "Quantity",  # at the most
+    "act": "str",  # what to do
+    "land": "List[str]",  # ids of the land whose key months these are; empty for a printed date
+    "place": "str",  # where the date was printed for; "" for the land's own key months
+    "source": "str",  # keys of SOURCES.md
+}, total=False)
+GrazingDroughtDate.__doc__ = "DroughtDate is a date of the farm's drought plan: hold the rain gauge against the figure, and where less has fallen act."
+
 GrazingVoltageRow = TypedDict("GrazingVoltageRow", {
     "stock": "str",  # Stock is the animal in words, lower case with hyphens.
     "aim": "Literal[\"least\", \"working\", \"most\"]",  # Aim is what the voltage is meant for.
@@ -985,6 +1002,12 @@ GrazingLand = TypedDict("GrazingLand", {
     "yield": "Quantity",  # dry matter a year, above 0, in place of the row's
     "ceiling": "Quantity",  # the height at which growth ends, above turn-in, in place of the row's
     "legume": "Quantity",  # the share of legume in the stand, 0 % to 100 %
+    "nitrate": "Quantity",  # nitrate nitrogen in the dry matter by a laboratory, such as 900 ppm
+    "potassium": "Quantity",  # share of the dry matter by a laboratory, with calcium and magnesium
+    "calcium": "Quantity",  # share of the dry matter by a laboratory, with potassium and magnesium
+    "magnesium": "Quantity",  # share of the dry matter by a laboratory, with potassium and calcium
+    "infected": "Quantity",  # the share of fescue plants with the toxic fungus, 0 % to 100 %
+    "frosted": "str",  # the day of the last frost, today at the latest
     "mow_above": "Quantity",  # the height above which the stand is listed as surplus
     "height": "Quantity",  # today's height, where the whole land stands alike
     "grazed": "str",  # the day it was last grazed or cut, today at the latest
@@ -1063,6 +1086,7 @@ GrazingRain = TypedDict("GrazingRain", {
     "normal": "List[Quantity]",  # twelve depths, January first
     "year": "Quantity",  # the normal rain of a year, where the months are not known
     "months": "Dict[str, Quantity]",  # depths by month, such as "2000-04": "30.7 mm"
+    "balance": "GrazingWaterAccount",  # the account of the soil's water, by which growth goes then
     "note": "str",
 }, total=False)
 GrazingRain.__doc__ = "Rain is what is known of the rain, normal and of this year."
@@ -1425,6 +1449,8 @@ GrazingPlan = TypedDict("GrazingPlan", {
     "feeding": "List[GrazingFeeding]",  # days fed in place of grass
     "surplus": "List[GrazingSurplus]",  # ground that outgrows the mower's mark
     "passes": "GrazingPasses",  # beside the rainfall rule
+    "soil": "List[GrazingSoilMonth]",  # the soil's water by month; empty where no account is kept
+    "drought": "List[GrazingDroughtDate]",  # when to look at the rain gauge; empty where the normals are not known
     "hay": "GrazingHayNeed",  # what it takes of hay
     "water": "List[GrazingDrink]",  # of each group
     "manure": "List[GrazingManure]",  # of each group
@@ -1599,6 +1625,37 @@ GrazingSetStocking = TypedDict("GrazingSetStocking", {
 }, total=False)
 GrazingSetStocking.__doc__ = "SetStocking is one paddock with the same animals on it all the time. Grass of mass V grows by RelativeGrowth × V × (1 - V / Ceiling) a day and is eaten at FullIntake × V / (V + HalfIntake)."
 
+GrazingWaterAccount = TypedDict("GrazingWaterAccount", {
+    "reference": "List[Quantity]",  # twelve depths of normal reference evapotranspiration, January first
+    "crop": "str",  # the name of a crop row, taken at full cover, where coefficient is left out
+    "coefficient": "float",  # what the pasture uses of the reference, above 0 and up to 2, where crop is left out
+    "store": "Quantity",  # the water that the root zone holds when full, above 0, where soil is left out
+    "soil": "str",  # the texture of a soil row, with by and roots, where store is left out
+    "by": "Literal[\"california\", \"wyoming\", \"nebraska\"]",  # whose figures of the soil, with soil
+    "roots": "Quantity",  # the depth of the roots, above 0, with soil
+    "start": "Quantity",  # how full the soil is before the first month, 0 % to 100 %; full if left out
+    "rule": "Literal[\"plain\", \"stress\", \"exponential\"]",  # "plain" or "exponential"; plain if left out
+    "irrigation": "Dict[str, Quantity]",  # water given by month, such as "2000-07": "50 mm", in months of the account
+    "note": "str",
+}, total=False)
+GrazingWaterAccount.__doc__ = "WaterAccount is what the monthly account of the root zone's water needs beside the rain. With it the growth of a month goes by the share of the wanted water that the plants get, in place of the rain of the key months."
+
+GrazingSoilMonth = TypedDict("GrazingSoilMonth", {
+    "year": "int",  # the calendar year
+    "month": "int",  # 1 to 12
+    "known": "bool",  # false: the rain is the normal's, the record has not the month
+    "rain_m": "Quantity",  # without the water given
+    "irrigation_m": "Quantity",  # the water given
+    "demand_m": "Quantity",  # what the plants would have used with water enough
+    "actual_m": "Quantity",  # what they use
+    "drained_m": "Quantity",  # what the soil cannot hold
+    "store_m": "Quantity",  # in the soil at the month's end
+    "deficit_m": "Quantity",  # short of full at the month's end
+    "growth_share": "Quantity",  # growth over that with water enough
+    "ground": "Literal[\"soft\", \"firm\"]",  # whether it bears stock at the month's end, by the deficit
+}, total=False)
+GrazingSoilMonth.__doc__ = "SoilMonth is a month of the account of the root zone's water."
+
 GrazingSpaceRow = TypedDict("GrazingSpaceRow", {
     "stock": "str",  # Stock is the animal in words, lower case with hyphens.
     "rule": "Literal[\"nitrogen\", \"range\", \"open\", \"used\", \"yard\", \"lot\"]",  # Rule is what the figure is meant for.
@@ -1610,6 +1667,70 @@ GrazingSpaceRow = TypedDict("GrazingSpaceRow", {
     "mark": "str",  # Mark is how the figure was come by.
 }, total=False)
 GrazingSpaceRow.__doc__ = "SpaceRow is a row of the table of Space."
+
+GrazingStudied = TypedDict("GrazingStudied", {
+    "version": "int",  # 1, the version of this form
+    "farm": "GrazingFarm",  # whose seasons they are
+    "record": "List[RainfallMonthlyRain]",  # the rain that is drawn from; the months of the farm's rain if left out
+    "draw": "Literal[\"years\", \"gamma\"]",  # "years" for whole years of the record, "gamma" for months by a distribution fitted to each
+    "fit": "Literal[\"thom\", \"likelihood\", \"moments\"]",  # "thom", "likelihood" or "moments", with draw "gamma"
+    "past": "Literal[\"known\", \"drawn\"]",  # "known" where months of the farm's rain that are past today stay, "drawn" where they are drawn like the rest
+    "end": "Literal[\"low\", \"middle\", \"high\"]",  # "low" for thin grass and hungry stock, "middle" or "high", by the printed spans; middle if left out
+    "seasons": "int",  # seasons at each point, 1 to 10,000
+    "seed": "int",  # a whole number from 0 to 9,007,199,254,740,991: the same gives the same answer; 0 if left out
+    "design": "Literal[\"grid\", \"hypercube\"]",  # "grid" for every step with every other, "hypercube" for points spread over all inputs at once; with inputs
+    "points": "int",  # points of a hypercube, 2 to 1,000
+    "inputs": "List[GrazingStudySweep]",  # what changes from point to point
+    "note": "str",
+}, total=False)
+GrazingStudied.__doc__ = "Studied asks for many seasons of one farm, each with another rain, and, where inputs are named, for as many again at every point of them. As JSON its quantities are text with a unit, as a farm's are."
+
+GrazingStudySweep = TypedDict("GrazingStudySweep", {
+    "input": "Literal[\"growth\", \"head\", \"head factor\", \"leave\", \"turn in\", \"rest\", \"moves\"]",  # "growth", "head", "head factor", "leave", "turn in", "rest" or "moves"
+    "group": "str",  # the id of a group, with head and head factor
+    "rotation": "int",  # the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves
+    "span": "Span",  # low and high as numbers: factors, head, days or moves
+    "heights": "Span",  # low and high, with leave and turn in
+    "steps": "int",  # steps of a grid, ends among them, 2 to 100
+    "note": "str",
+}, total=False)
+GrazingStudySweep.__doc__ = "StudySweep is an input and the span over which it goes."
+
+GrazingStudyResult = TypedDict("GrazingStudyResult", {
+    "seasons": "int",  # at each point
+    "years": "List[int]",  # of the record that are whole, from which is drawn
+    "seed": "int",  # of the draws
+    "points": "List[GrazingStudyPoint]",  # one where no input was named
+}, total=False)
+GrazingStudyResult.__doc__ = "StudyResult is what came of the seasons."
+
+GrazingStudyPoint = TypedDict("GrazingStudyPoint", {
+    "values": "List[float]",  # of the inputs in their order, in base units
+    "fed_kg": "GrazingStudySpread",  # dry matter wanted in place of grass, by stock that hay stands in for
+    "short_kg": "GrazingStudySpread",  # of it, the most by which it ran ahead of the hay in store and cut by then
+    "odds": "Quantity",  # of a season that runs short
+    "first_short_days": "List[str]",  # of the seasons that run short, their first day at 5, 25, 50, 75 and 95 %; empty where none does
+    "months": "List[GrazingStudyOddsMonth]",  # of the plan, in order
+}, total=False)
+GrazingStudyPoint.__doc__ = "StudyPoint is what came of the seasons at one point of the inputs."
+
+GrazingStudySpread = TypedDict("GrazingStudySpread", {
+    "p5": "Quantity",  # of 5 % of the seasons
+    "p25": "Quantity",  # of 25 %
+    "p50": "Quantity",  # of 50 %
+    "p75": "Quantity",  # of 75 %
+    "p95": "Quantity",  # of 95 %
+    "mean": "Quantity",  # of all
+}, total=False)
+GrazingStudySpread.__doc__ = "StudySpread is a figure over all seasons: in 5 % of them it is no more than Low, and so on."
+
+GrazingStudyOddsMonth = TypedDict("GrazingStudyOddsMonth", {
+    "year": "int",  # the calendar year
+    "month": "int",  # 1 to 12
+    "odds": "Quantity",  # of feed wanted in it beyond the hay
+    "left_kg": "GrazingStudySpread",  # hay allowed by the month's end less feed wanted by then, dry matter; below 0: what was missing
+}, total=False)
+GrazingStudyOddsMonth.__doc__ = "StudyOddsMonth is a month of the plan over all seasons."
 
 GrazingWalkRow = TypedDict("GrazingWalkRow", {
     "by": "Literal[\"kentucky\", \"even\", \"missouri\", \"farm press\", \"dairy\", \"other\", \"unused\", \"range flat\", \"range rough\"]",  # By is whose figure it is.

@@ -27,6 +27,7 @@ __all__ = [
     "mean_to_peak",
     "peak_growth",
     "grown",
+    "forage_per_turn",
     "growth_by_rain",
     "gompertz",
     "gompertz_days",
@@ -46,6 +47,7 @@ __all__ = [
     "waste_share",
     "rain_loss",
     "waste_cost",
+    "feed_cost",
     "nutrient_cost",
     "hay_fertility",
     "head_day_cost",
@@ -723,7 +725,37 @@ def grown(growth, days):
     return _grown(growth, days)
 
 
-_growth_by_rain = _core.formula(91, "forage.GrowthByRain", (
+_forage_per_turn = _core.formula(91, "forage.ForagePerTurn", (
+    ("hay", "hay", "Yield"),
+))
+
+
+def forage_per_turn(hay):
+    """Returns what a pasture holds ready at each turn of a rotation, by the hay
+    that the same ground would yield in a year.
+
+    Formula:
+        0.2 * hay
+
+    Arguments:
+        hay: hay of a year, as soil surveys tell it; Yield in kg/m2 or text with
+            a unit; limits >= 0; 2.5 to 5.5 [CORNELL-PLAN] (short ton/ac)
+
+    Returns:
+        Yield in kg/m2.
+
+    Note:
+        a figure to plan with before anything is measured: 400 lb for each short
+        ton. It says nothing of how many turns a season has.
+
+    Source:
+        PENNSYLVANIA-GUIDE 400 lb/ac at each grazing for each ton of hay;
+        CORNELL-PLAN the table of New York
+    """
+    return _forage_per_turn(hay)
+
+
+_growth_by_rain = _core.formula(92, "forage.GrowthByRain", (
     ("normal", "normal", "Growth"),
     ("share", "share", "Fraction"),
 ))
@@ -755,7 +787,7 @@ def growth_by_rain(normal, share):
     return _growth_by_rain(normal, share)
 
 
-_gompertz = _core.formula(92, "forage.Gompertz", (
+_gompertz = _core.formula(93, "forage.Gompertz", (
     ("start", "start", "Yield"),
     ("ceiling", "ceiling", "Yield"),
     ("peak", "peak", "Growth"),
@@ -794,7 +826,7 @@ def gompertz(start, ceiling, peak, days):
     return _gompertz(start, ceiling, peak, days)
 
 
-_gompertz_days = _core.formula(93, "forage.GompertzDays", (
+_gompertz_days = _core.formula(94, "forage.GompertzDays", (
     ("start", "start", "Yield"),
     ("target", "target", "Yield"),
     ("ceiling", "ceiling", "Yield"),
@@ -829,7 +861,7 @@ def gompertz_days(start, target, ceiling, peak):
     return _gompertz_days(start, target, ceiling, peak)
 
 
-_expolinear = _core.formula(94, "forage.Expolinear", (
+_expolinear = _core.formula(95, "forage.Expolinear", (
     ("fastest", "fastest", "Growth"),
     ("relative", "relative", ""),
     ("days", "days", "Days"),
@@ -869,7 +901,7 @@ def expolinear(fastest, relative, days, lost):
     return _expolinear(fastest, relative, days, lost)
 
 
-_expolinear_days = _core.formula(95, "forage.ExpolinearDays", (
+_expolinear_days = _core.formula(96, "forage.ExpolinearDays", (
     ("mass", "mass", "Yield"),
     ("fastest", "fastest", "Growth"),
     ("relative", "relative", ""),
@@ -904,7 +936,7 @@ def expolinear_days(mass, fastest, relative, lost):
     return _expolinear_days(mass, fastest, relative, lost)
 
 
-_feed_for_days = _core.formula(96, "forage.FeedForDays", (
+_feed_for_days = _core.formula(97, "forage.FeedForDays", (
     ("head", "head", ""),
     ("weight", "weight", "LiveWeight"),
     ("intake", "intake", "Fraction"),
@@ -939,7 +971,7 @@ def feed_for_days(head, weight, intake, days):
     return _feed_for_days(head, weight, intake, days)
 
 
-_hay_to_haul = _core.formula(97, "forage.HayToHaul", (
+_hay_to_haul = _core.formula(98, "forage.HayToHaul", (
     ("eaten", "eaten", "DryMatter"),
     ("content", "content", "Fraction"),
     ("waste", "waste", "Fraction"),
@@ -977,7 +1009,7 @@ def hay_to_haul(eaten, content, waste, rule):
     return _hay_to_haul(eaten, content, waste, rule)
 
 
-_hay_days = _core.formula(98, "forage.HayDays", (
+_hay_days = _core.formula(99, "forage.HayDays", (
     ("store", "store", "FreshFeed"),
     ("lost", "lost", "Fraction"),
     ("content", "content", "Fraction"),
@@ -1016,7 +1048,7 @@ def hay_days(store, lost, content, waste, demand):
     return _hay_days(store, lost, content, waste, demand)
 
 
-_bales = _core.formula(99, "forage.Bales", (
+_bales = _core.formula(100, "forage.Bales", (
     ("feed", "feed", "FreshFeed"),
     ("bale", "bale", "FreshFeed"),
 ))
@@ -1047,7 +1079,7 @@ def bales(feed, bale):
     return _bales(feed, bale)
 
 
-_bale_volume = _core.formula(100, "forage.BaleVolume", (
+_bale_volume = _core.formula(101, "forage.BaleVolume", (
     ("diameter", "diameter", "Length"),
     ("width", "width", "Length"),
 ))
@@ -1074,7 +1106,7 @@ def bale_volume(diameter, width):
     return _bale_volume(diameter, width)
 
 
-_bale_weight = _core.formula(101, "forage.BaleWeight", (
+_bale_weight = _core.formula(102, "forage.BaleWeight", (
     ("diameter", "diameter", "Length"),
     ("width", "width", "Length"),
     ("density", "density", "FeedDensity"),
@@ -1109,7 +1141,7 @@ def bale_weight(diameter, width, density):
     return _bale_weight(diameter, width, density)
 
 
-_outer_share = _core.formula(102, "forage.OuterShare", (
+_outer_share = _core.formula(103, "forage.OuterShare", (
     ("diameter", "diameter", "Length"),
     ("layer", "layer", "Length"),
 ))
@@ -1226,7 +1258,7 @@ def feeder_waste(feeder, by):
     return _core.call("forage.FeederWaste", {"feeder": feeder, "by": by})
 
 
-_waste_share = _core.formula(103, "forage.WasteShare", (
+_waste_share = _core.formula(104, "forage.WasteShare", (
     ("wasted", "wasted", "Demand"),
     ("gone", "gone", "Demand"),
 ))
@@ -1257,7 +1289,7 @@ def waste_share(wasted, gone):
     return _waste_share(wasted, gone)
 
 
-_rain_loss = _core.formula(104, "forage.RainLoss", (
+_rain_loss = _core.formula(105, "forage.RainLoss", (
     ("rain", "rain", "RainDepth"),
     ("grass", "grass", "forage.RainedGrass"),
 ))
@@ -1316,6 +1348,27 @@ def waste_cost(bale, waste, price, bales):
         ILL-FEEDERS
     """
     return _core.call("forage.WasteCost", {"bale": bale, "waste": waste, "price": price, "bales": bales})
+
+
+
+def feed_cost(feed, price):
+    """Tells what so much bought feed costs.
+
+    Arguments:
+        feed: FreshFeed in kg or text with a unit
+        price: text
+
+    Returns:
+        text.
+
+    Errors:
+        a DomainError where the feed is below 0 or not a number; an error where the
+        price is for no mass
+
+    Source:
+        OHIO-HAY-2010
+    """
+    return _core.call("forage.FeedCost", {"feed": feed, "price": price})
 
 
 
@@ -1488,7 +1541,7 @@ def bloat_of(plant):
     return _core.call("forage.BloatOf", {"plant": plant})
 
 
-_tetany_ratio = _core.formula(105, "forage.TetanyRatio", (
+_tetany_ratio = _core.formula(106, "forage.TetanyRatio", (
     ("potassium", "potassium", "Fraction"),
     ("calcium", "calcium", "Fraction"),
     ("magnesium", "magnesium", "Fraction"),
@@ -1559,7 +1612,7 @@ def tetany_risk(potassium, calcium, magnesium):
     return _core.call("forage.TetanyRisk", {"potassium": potassium, "calcium": calcium, "magnesium": magnesium})
 
 
-_endophyte_loss = _core.formula(106, "forage.EndophyteLoss", (
+_endophyte_loss = _core.formula(107, "forage.EndophyteLoss", (
     ("infected", "infected", "Fraction"),
 ))
 
@@ -1671,7 +1724,7 @@ def crop_yield(crop, end):
     return _core.call("forage.CropYield", {"crop": crop, "end": end})
 
 
-_available = _core.formula(107, "forage.Available", (
+_available = _core.formula(108, "forage.Available", (
     ("height", "height", "Height"),
     ("residual", "residual", "Height"),
     ("density", "density", "Density"),
@@ -1707,7 +1760,7 @@ def available(height, residual, density):
     return _available(height, residual, density)
 
 
-_standing = _core.formula(108, "forage.Standing", (
+_standing = _core.formula(109, "forage.Standing", (
     ("height", "height", "Height"),
     ("density", "density", "Density"),
 ))
@@ -1739,7 +1792,7 @@ def standing(height, density):
     return _standing(height, density)
 
 
-_height_of = _core.formula(109, "forage.HeightOf", (
+_height_of = _core.formula(110, "forage.HeightOf", (
     ("yield_", "yield", "Yield"),
     ("density", "density", "Density"),
 ))
@@ -1767,7 +1820,7 @@ def height_of(yield_, density):
     return _height_of(yield_, density)
 
 
-_plate_available = _core.formula(110, "forage.PlateAvailable", (
+_plate_available = _core.formula(111, "forage.PlateAvailable", (
     ("height", "height", "PlateHeight"),
     ("residual", "residual", "PlateHeight"),
     ("density", "density", "PlateDensity"),
@@ -1802,7 +1855,7 @@ def plate_available(height, residual, density):
     return _plate_available(height, residual, density)
 
 
-_dry_matter_content = _core.formula(111, "forage.DryMatterContent", (
+_dry_matter_content = _core.formula(112, "forage.DryMatterContent", (
     ("fresh", "fresh", "Mass"),
     ("dry", "dry", "Mass"),
     ("plate", "plate", "Mass"),
@@ -1840,7 +1893,7 @@ def dry_matter_content(fresh, dry, plate):
     return _dry_matter_content(fresh, dry, plate)
 
 
-_nitrate_as = _core.formula(112, "forage.NitrateAs", (
+_nitrate_as = _core.formula(113, "forage.NitrateAs", (
     ("amount", "amount", "Concentration"),
     ("from_", "from", "forage.NitrateForm"),
     ("to", "to", "forage.NitrateForm"),
@@ -1955,7 +2008,7 @@ def nitrate_ration(amount, form, scale, stock, end):
     return _core.call("forage.NitrateRation", {"amount": amount, "form": form, "scale": scale, "stock": stock, "end": end})
 
 
-_nitrate_dilution = _core.formula(113, "forage.NitrateDilution", (
+_nitrate_dilution = _core.formula(114, "forage.NitrateDilution", (
     ("high", "high", "Concentration"),
     ("low", "low", "Concentration"),
     ("wanted", "wanted", "Concentration"),
@@ -1991,7 +2044,7 @@ def nitrate_dilution(high, low, wanted):
     return _nitrate_dilution(high, low, wanted)
 
 
-_nitrate_feed = _core.formula(114, "forage.NitrateFeed", (
+_nitrate_feed = _core.formula(115, "forage.NitrateFeed", (
     ("nitrogen", "nitrogen", "Concentration"),
     ("weight", "weight", "LiveWeight"),
 ))
@@ -2166,7 +2219,7 @@ def share_of(pasture, month):
     return _core.call("forage.ShareOf", {"pasture": pasture, "month": month})
 
 
-_plate_cover = _core.formula(115, "forage.PlateCover", (
+_plate_cover = _core.formula(116, "forage.PlateCover", (
     ("height", "height", "PlateHeight"),
     ("slope", "slope", "PlateDensity"),
     ("intercept", "intercept", "Yield"),
@@ -2203,7 +2256,7 @@ def plate_cover(height, slope, intercept):
     return _plate_cover(height, slope, intercept)
 
 
-_counted_cover = _core.formula(116, "forage.CountedCover", (
+_counted_cover = _core.formula(117, "forage.CountedCover", (
     ("opening", "opening", ""),
     ("closing", "closing", ""),
     ("readings", "readings", ""),
@@ -2361,7 +2414,7 @@ def prussic_wait(frost, by, end):
     return _core.call("forage.PrussicWait", {"frost": frost, "by": by, "end": end})
 
 
-_prussic_days_left = _core.formula(117, "forage.PrussicDaysLeft", (
+_prussic_days_left = _core.formula(118, "forage.PrussicDaysLeft", (
     ("since", "since", "Days"),
 ))
 
@@ -2459,7 +2512,7 @@ def cyanide_class(amount, basis):
     return _core.call("forage.CyanideClass", {"amount": amount, "basis": basis})
 
 
-_cherry_dose = _core.formula(118, "forage.CherryDose", (
+_cherry_dose = _core.formula(119, "forage.CherryDose", (
     ("weight", "weight", "LiveWeight"),
     ("place", "place", "Fraction"),
 ))
@@ -2494,7 +2547,7 @@ def cherry_dose(weight, place):
     return _cherry_dose(weight, place)
 
 
-_alfalfa_fibre = _core.formula(119, "forage.AlfalfaFibre", (
+_alfalfa_fibre = _core.formula(120, "forage.AlfalfaFibre", (
     ("height", "height", "Height"),
     ("stage", "stage", "forage.AlfalfaStage"),
 ))
@@ -2572,7 +2625,7 @@ def quality(forage, figure, end):
     return _core.call("forage.Quality", {"forage": forage, "figure": figure, "end": end})
 
 
-_quality_after = _core.formula(120, "forage.QualityAfter", (
+_quality_after = _core.formula(121, "forage.QualityAfter", (
     ("now", "now", "Fraction"),
     ("drift", "drift", "forage.QualityDrift"),
     ("days", "days", "Days"),
@@ -2612,7 +2665,7 @@ def quality_after(now, drift, days):
     return _quality_after(now, drift, days)
 
 
-_days_to_fibre = _core.formula(121, "forage.DaysToFibre", (
+_days_to_fibre = _core.formula(122, "forage.DaysToFibre", (
     ("now", "now", "Fraction"),
     ("target", "target", "Fraction"),
     ("rate", "rate", "Fraction"),
@@ -2690,7 +2743,7 @@ def grade_of(value, by):
     return _core.call("forage.GradeOf", {"value": value, "by": by})
 
 
-_crude_protein = _core.formula(122, "forage.CrudeProtein", (
+_crude_protein = _core.formula(123, "forage.CrudeProtein", (
     ("feed", "feed", "DryMatter"),
     ("protein", "protein", "Fraction"),
 ))
@@ -2720,7 +2773,7 @@ def crude_protein(feed, protein):
     return _crude_protein(feed, protein)
 
 
-_mixed_digestibility = _core.formula(123, "forage.MixedDigestibility", (
+_mixed_digestibility = _core.formula(124, "forage.MixedDigestibility", (
     ("green", "green", "Fraction"),
     ("dead", "dead", "Fraction"),
     ("share", "share", "Fraction"),
@@ -2841,7 +2894,7 @@ def mean_yield(yields, confidence):
     return _core.call("forage.MeanYield", {"yields": yields, "confidence": confidence})
 
 
-_readings_needed = _core.formula(124, "forage.ReadingsNeeded", (
+_readings_needed = _core.formula(125, "forage.ReadingsNeeded", (
     ("variation", "variation", "Fraction"),
     ("wanted", "wanted", "Fraction"),
     ("confidence", "confidence", "Fraction"),
@@ -2877,7 +2930,7 @@ def readings_needed(variation, wanted, confidence):
     return _readings_needed(variation, wanted, confidence)
 
 
-_rest_from_growth = _core.formula(125, "forage.RestFromGrowth", (
+_rest_from_growth = _core.formula(126, "forage.RestFromGrowth", (
     ("leave", "leave", "Yield"),
     ("turn_in", "turnIn", "Yield"),
     ("growth", "growth", "Growth"),
@@ -3150,7 +3203,7 @@ def daily_growth(place, when):
     return _core.call("forage.DailyGrowth", {"place": place, "when": when})
 
 
-_stockpile = _core.formula(126, "forage.Stockpile", (
+_stockpile = _core.formula(127, "forage.Stockpile", (
     ("nitrogen", "nitrogen", "Dressing"),
     ("trial", "trial", "forage.StockpileTrial"),
 ))
@@ -3227,7 +3280,7 @@ def nitrogen_response(nitrogen, by, end):
     return _core.call("forage.NitrogenResponse", {"nitrogen": nitrogen, "by": by, "end": end})
 
 
-_fertilizer = _core.formula(127, "forage.Fertilizer", (
+_fertilizer = _core.formula(128, "forage.Fertilizer", (
     ("nutrient", "nutrient", "Dressing"),
     ("content", "content", "Fraction"),
 ))
@@ -3254,7 +3307,7 @@ def fertilizer(nutrient, content):
     return _fertilizer(nutrient, content)
 
 
-_usable_share = _core.formula(128, "forage.UsableShare", (
+_usable_share = _core.formula(129, "forage.UsableShare", (
     ("stay", "stay", "Days"),
 ))
 
@@ -3286,7 +3339,7 @@ def usable_share(stay):
     return _usable_share(stay)
 
 
-_usable = _core.formula(129, "forage.Usable", (
+_usable = _core.formula(130, "forage.Usable", (
     ("yield_", "yield", "Yield"),
     ("area", "area", "Area"),
     ("use", "use", "Fraction"),
@@ -3315,7 +3368,7 @@ def usable(yield_, area, use):
     return _usable(yield_, area, use)
 
 
-_allotment = _core.formula(130, "forage.Allotment", (
+_allotment = _core.formula(131, "forage.Allotment", (
     ("intake", "intake", "Demand"),
     ("efficiency", "efficiency", "Fraction"),
 ))
@@ -3346,7 +3399,7 @@ def allotment(intake, efficiency):
     return _allotment(intake, efficiency)
 
 
-_land_per_unit_month = _core.formula(131, "forage.LandPerUnitMonth", (
+_land_per_unit_month = _core.formula(132, "forage.LandPerUnitMonth", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("annual", "annual", "Yield"),
@@ -3388,7 +3441,7 @@ def land_per_unit_month(demand, days, annual, share, use):
     return _land_per_unit_month(demand, days, annual, share, use)
 
 
-_trampled = _core.formula(132, "forage.Trampled", (
+_trampled = _core.formula(133, "forage.Trampled", (
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
 ))
@@ -3423,7 +3476,7 @@ def trampled(available, use):
     return _trampled(available, use)
 
 
-_eaten_share = _core.formula(133, "forage.EatenShare", (
+_eaten_share = _core.formula(134, "forage.EatenShare", (
     ("left", "left", "Fraction"),
     ("lost", "lost", "Fraction"),
 ))
@@ -3460,7 +3513,7 @@ def eaten_share(left, lost):
     return _eaten_share(left, lost)
 
 
-_palatable_above = _core.formula(134, "forage.PalatableAbove", (
+_palatable_above = _core.formula(135, "forage.PalatableAbove", (
     ("standing", "standing", "Yield"),
     ("detached", "detached", "Fraction"),
     ("unpalatable", "unpalatable", "Fraction"),
@@ -3498,7 +3551,7 @@ def palatable_above(standing, detached, unpalatable, leave):
     return _palatable_above(standing, detached, unpalatable, leave)
 
 
-_height_removed = _core.formula(135, "forage.HeightRemoved", (
+_height_removed = _core.formula(136, "forage.HeightRemoved", (
     ("height", "height", "Height"),
     ("leave", "leave", "Height"),
 ))
@@ -3528,7 +3581,7 @@ def height_removed(height, leave):
     return _height_removed(height, leave)
 
 
-_root_stop = _core.formula(136, "forage.RootStop", (
+_root_stop = _core.formula(137, "forage.RootStop", (
     ("removed", "removed", "Fraction"),
     ("test", "test", "forage.RootTest"),
 ))

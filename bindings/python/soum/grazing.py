@@ -78,6 +78,7 @@ __all__ = [
     "use_of_yield",
     "land_of_use",
     "use_of_land",
+    "feed_for_use",
     "head_for_use",
     "days_for_use",
     "use_lost",
@@ -108,6 +109,7 @@ __all__ = [
     "strip_area",
     "strips_per_lane",
     "part_of_day_demand",
+    "study",
     "walk_rows",
     "walk_limit",
     "visit_of",
@@ -145,7 +147,7 @@ def first_farm(a):
     return _core.call("grazing.FirstFarm", {"a": a})
 
 
-_grazeable_mass = _core.formula(200, "grazing.GrazeableMass", (
+_grazeable_mass = _core.formula(201, "grazing.GrazeableMass", (
     ("mass", "mass", "Yield"),
     ("leave", "leave", "Yield"),
     ("growth", "growth", "Growth"),
@@ -185,7 +187,7 @@ def grazeable_mass(mass, leave, growth, days):
     return _grazeable_mass(mass, leave, growth, days)
 
 
-_head_need = _core.formula(201, "grazing.HeadNeed", (
+_head_need = _core.formula(202, "grazing.HeadNeed", (
     ("intake", "intake", "Demand"),
     ("days", "days", "Days"),
     ("spoilage", "spoilage", "Fraction"),
@@ -221,7 +223,7 @@ def head_need(intake, days, spoilage):
     return _head_need(intake, days, spoilage)
 
 
-_head_per_land = _core.formula(202, "grazing.HeadPerLand", (
+_head_per_land = _core.formula(203, "grazing.HeadPerLand", (
     ("grazeable", "grazeable", "Yield"),
     ("need", "need", "DryMatter"),
 ))
@@ -249,7 +251,7 @@ def head_per_land(grazeable, need):
     return _head_per_land(grazeable, need)
 
 
-_growth_less_need = _core.formula(203, "grazing.GrowthLessNeed", (
+_growth_less_need = _core.formula(204, "grazing.GrowthLessNeed", (
     ("growth", "growth", "Growth"),
     ("demand", "demand", "Demand"),
     ("area", "area", "Area"),
@@ -280,7 +282,7 @@ def growth_less_need(growth, demand, area):
     return _growth_less_need(growth, demand, area)
 
 
-_cover_after = _core.formula(204, "grazing.CoverAfter", (
+_cover_after = _core.formula(205, "grazing.CoverAfter", (
     ("cover", "cover", "Yield"),
     ("growth", "growth", "Growth"),
     ("demand", "demand", "Demand"),
@@ -321,7 +323,7 @@ def cover_after(cover, growth, demand, area, days):
     return _cover_after(cover, growth, demand, area, days)
 
 
-_balance_cover = _core.formula(205, "grazing.BalanceCover", (
+_balance_cover = _core.formula(206, "grazing.BalanceCover", (
     ("rate", "rate", "HeadRate"),
     ("intake", "intake", "Demand"),
     ("round", "round", "Days"),
@@ -356,7 +358,7 @@ def balance_cover(rate, intake, round, residual):
     return _balance_cover(rate, intake, round, residual)
 
 
-_grazing_days = _core.formula(206, "grazing.GrazingDays", (
+_grazing_days = _core.formula(207, "grazing.GrazingDays", (
     ("mass", "mass", "Yield"),
     ("leave", "leave", "Yield"),
     ("eaten", "eaten", "Growth"),
@@ -396,7 +398,7 @@ def grazing_days(mass, leave, eaten, growth):
     return _grazing_days(mass, leave, eaten, growth)
 
 
-_winter_feed = _core.formula(207, "grazing.WinterFeed", (
+_winter_feed = _core.formula(208, "grazing.WinterFeed", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("reserve", "reserve", "Fraction"),
@@ -435,7 +437,7 @@ def winter_feed(demand, days, reserve, waste):
     return _winter_feed(demand, days, reserve, waste)
 
 
-_head_to_sell = _core.formula(208, "grazing.HeadToSell", (
+_head_to_sell = _core.formula(209, "grazing.HeadToSell", (
     ("supply", "supply", "DryMatter"),
     ("need", "need", "DryMatter"),
 ))
@@ -589,7 +591,7 @@ def land_for(farm):
     return _core.call("grazing.LandFor", {"farm": farm})
 
 
-_head_density = _core.formula(209, "grazing.HeadDensity", (
+_head_density = _core.formula(210, "grazing.HeadDensity", (
     ("head", "head", ""),
     ("area", "area", "Area"),
 ))
@@ -620,7 +622,7 @@ def head_density(head, area):
     return _head_density(head, area)
 
 
-_head_on_land = _core.formula(210, "grazing.HeadOnLand", (
+_head_on_land = _core.formula(211, "grazing.HeadOnLand", (
     ("area", "area", "Area"),
     ("rate", "rate", "HeadRate"),
 ))
@@ -647,7 +649,7 @@ def head_on_land(area, rate):
     return _head_on_land(area, rate)
 
 
-_replacement_head = _core.formula(211, "grazing.ReplacementHead", (
+_replacement_head = _core.formula(212, "grazing.ReplacementHead", (
     ("head", "head", ""),
     ("share", "share", "Fraction"),
     ("ratio", "ratio", ""),
@@ -681,7 +683,7 @@ def replacement_head(head, share, ratio):
     return _replacement_head(head, share, ratio)
 
 
-_relative_load = _core.formula(212, "grazing.RelativeLoad", (
+_relative_load = _core.formula(213, "grazing.RelativeLoad", (
     ("one", "one", "HeadRate"),
     ("one_alone", "oneAlone", "HeadRate"),
     ("other", "other", "HeadRate"),
@@ -765,7 +767,7 @@ def fence_voltage(stock, aim, end):
     return _core.call("grazing.FenceVoltage", {"stock": stock, "aim": aim, "end": end})
 
 
-_energizer_output = _core.formula(213, "grazing.EnergizerOutput", (
+_energizer_output = _core.formula(214, "grazing.EnergizerOutput", (
     ("fence", "fence", "Length"),
 ))
 
@@ -795,7 +797,7 @@ def energizer_output(fence):
     return _energizer_output(fence)
 
 
-_ground_rod = _core.formula(214, "grazing.GroundRod", (
+_ground_rod = _core.formula(215, "grazing.GroundRod", (
     ("output", "output", "PulseEnergy"),
     ("rule", "rule", "grazing.RodRule"),
 ))
@@ -828,7 +830,7 @@ def ground_rod(output, rule):
     return _ground_rod(output, rule)
 
 
-_ground_rods = _core.formula(215, "grazing.GroundRods", (
+_ground_rods = _core.formula(216, "grazing.GroundRods", (
     ("rod", "rod", "Length"),
     ("each", "each", "Length"),
 ))
@@ -881,7 +883,7 @@ def explain(farm, date):
     return _core.call("grazing.Explain", {"farm": farm, "date": date})
 
 
-_fence_length = _core.formula(216, "grazing.FenceLength", (
+_fence_length = _core.formula(217, "grazing.FenceLength", (
     ("area", "area", "Area"),
     ("ratio", "ratio", ""),
 ))
@@ -912,7 +914,7 @@ def fence_length(area, ratio):
     return _fence_length(area, ratio)
 
 
-_square_side = _core.formula(217, "grazing.SquareSide", (
+_square_side = _core.formula(218, "grazing.SquareSide", (
     ("area", "area", "Area"),
 ))
 
@@ -936,7 +938,7 @@ def square_side(area):
     return _square_side(area)
 
 
-_lane_sides = _core.formula(218, "grazing.LaneSides", (
+_lane_sides = _core.formula(219, "grazing.LaneSides", (
     ("length", "length", "Length"),
     ("width", "width", "Length"),
     ("lanes", "lanes", ""),
@@ -965,7 +967,7 @@ def lane_sides(length, width, lanes):
     return _lane_sides(length, width, lanes)
 
 
-_cross_wires = _core.formula(219, "grazing.CrossWires", (
+_cross_wires = _core.formula(220, "grazing.CrossWires", (
     ("width", "width", "Length"),
     ("strips", "strips", ""),
 ))
@@ -1001,7 +1003,7 @@ def cross_wires(width, strips):
     return _cross_wires(width, strips)
 
 
-_wire_length = _core.formula(220, "grazing.WireLength", (
+_wire_length = _core.formula(221, "grazing.WireLength", (
     ("fence", "fence", "Length"),
     ("wires", "wires", ""),
 ))
@@ -1525,7 +1527,7 @@ def conflicts():
     return _core.call("grazing.Conflicts", {})
 
 
-_paddocks = _core.formula(221, "grazing.Paddocks", (
+_paddocks = _core.formula(222, "grazing.Paddocks", (
     ("rest", "rest", "Days"),
     ("stay", "stay", "Days"),
     ("groups", "groups", ""),
@@ -1566,7 +1568,7 @@ def paddocks(rest, stay, groups):
     return _paddocks(rest, stay, groups)
 
 
-_rest = _core.formula(222, "grazing.Rest", (
+_rest = _core.formula(223, "grazing.Rest", (
     ("stay", "stay", "Days"),
     ("paddocks", "paddocks", ""),
     ("groups", "groups", ""),
@@ -1596,7 +1598,7 @@ def rest(stay, paddocks, groups):
     return _rest(stay, paddocks, groups)
 
 
-_cycle = _core.formula(223, "grazing.Cycle", (
+_cycle = _core.formula(224, "grazing.Cycle", (
     ("stay", "stay", "Days"),
     ("paddocks", "paddocks", ""),
 ))
@@ -1622,7 +1624,7 @@ def cycle(stay, paddocks):
     return _cycle(stay, paddocks)
 
 
-_paddock_area = _core.formula(224, "grazing.PaddockArea", (
+_paddock_area = _core.formula(225, "grazing.PaddockArea", (
     ("area", "area", "Area"),
     ("paddocks", "paddocks", ""),
 ))
@@ -1648,7 +1650,7 @@ def paddock_area(area, paddocks):
     return _paddock_area(area, paddocks)
 
 
-_land_for_paddocks = _core.formula(225, "grazing.LandForPaddocks", (
+_land_for_paddocks = _core.formula(226, "grazing.LandForPaddocks", (
     ("paddock", "paddock", "Area"),
     ("paddocks", "paddocks", ""),
 ))
@@ -1674,7 +1676,7 @@ def land_for_paddocks(paddock, paddocks):
     return _land_for_paddocks(paddock, paddocks)
 
 
-_daily_area = _core.formula(226, "grazing.DailyArea", (
+_daily_area = _core.formula(227, "grazing.DailyArea", (
     ("area", "area", "Area"),
     ("rotation", "rotation", "Days"),
 ))
@@ -1701,7 +1703,7 @@ def daily_area(area, rotation):
     return _daily_area(area, rotation)
 
 
-_paddocks_to_build = _core.formula(227, "grazing.PaddocksToBuild", (
+_paddocks_to_build = _core.formula(228, "grazing.PaddocksToBuild", (
     ("rest", "rest", "Days"),
     ("stay", "stay", "Days"),
     ("groups", "groups", ""),
@@ -1740,7 +1742,7 @@ def paddocks_to_build(rest, stay, groups):
     return _paddocks_to_build(rest, stay, groups)
 
 
-_stay_of_rest = _core.formula(228, "grazing.StayOfRest", (
+_stay_of_rest = _core.formula(229, "grazing.StayOfRest", (
     ("rest", "rest", "Days"),
     ("paddocks", "paddocks", ""),
     ("groups", "groups", ""),
@@ -1770,7 +1772,7 @@ def stay_of_rest(rest, paddocks, groups):
     return _stay_of_rest(rest, paddocks, groups)
 
 
-_strip_open = _core.formula(229, "grazing.StripOpen", (
+_strip_open = _core.formula(230, "grazing.StripOpen", (
     ("stay", "stay", "Days"),
     ("strips", "strips", ""),
 ))
@@ -1803,7 +1805,7 @@ def strip_open(stay, strips):
     return _strip_open(stay, strips)
 
 
-_regrowth_bitten = _core.formula(230, "grazing.RegrowthBitten", (
+_regrowth_bitten = _core.formula(231, "grazing.RegrowthBitten", (
     ("open", "open", "Days"),
     ("place", "place", "Fraction"),
 ))
@@ -1905,7 +1907,7 @@ def wires(stock, line, end):
     return _core.call("grazing.Wires", {"stock": stock, "line": line, "end": end})
 
 
-_fence_posts = _core.formula(231, "grazing.FencePosts", (
+_fence_posts = _core.formula(232, "grazing.FencePosts", (
     ("fence", "fence", "Length"),
     ("spacing", "spacing", "Length"),
 ))
@@ -1934,7 +1936,7 @@ def fence_posts(fence, spacing):
     return _fence_posts(fence, spacing)
 
 
-_netting_rolls = _core.formula(232, "grazing.NettingRolls", (
+_netting_rolls = _core.formula(233, "grazing.NettingRolls", (
     ("fence", "fence", "Length"),
     ("roll", "roll", "Length"),
 ))
@@ -1966,7 +1968,7 @@ def netting_rolls(fence, roll):
     return _netting_rolls(fence, roll)
 
 
-_netting_square = _core.formula(233, "grazing.NettingSquare", (
+_netting_square = _core.formula(234, "grazing.NettingSquare", (
     ("rolls", "rolls", ""),
     ("roll", "roll", "Length"),
 ))
@@ -2067,7 +2069,7 @@ def initial_rate(site, year, end):
     return _core.call("grazing.InitialRate", {"site": site, "year": year, "end": end})
 
 
-_tame_rate = _core.formula(234, "grazing.TameRate", (
+_tame_rate = _core.formula(235, "grazing.TameRate", (
     ("native", "native", "UseRate"),
 ))
 
@@ -2095,7 +2097,7 @@ def tame_rate(native):
     return _tame_rate(native)
 
 
-_use_of_yield = _core.formula(235, "grazing.UseOfYield", (
+_use_of_yield = _core.formula(236, "grazing.UseOfYield", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("demand", "demand", "Demand"),
@@ -2131,7 +2133,7 @@ def use_of_yield(yield_, use, demand):
     return _use_of_yield(yield_, use, demand)
 
 
-_land_of_use = _core.formula(236, "grazing.LandOfUse", (
+_land_of_use = _core.formula(237, "grazing.LandOfUse", (
     ("rate", "rate", "UseRate"),
 ))
 
@@ -2156,7 +2158,7 @@ def land_of_use(rate):
     return _land_of_use(rate)
 
 
-_use_of_land = _core.formula(237, "grazing.UseOfLand", (
+_use_of_land = _core.formula(238, "grazing.UseOfLand", (
     ("land", "land", "LandPerUse"),
 ))
 
@@ -2181,7 +2183,38 @@ def use_of_land(land):
     return _use_of_land(land)
 
 
-_head_for_use = _core.formula(238, "grazing.HeadForUse", (
+_feed_for_use = _core.formula(239, "grazing.FeedForUse", (
+    ("use", "use", "UnitDays"),
+    ("month", "month", "DryMatter"),
+))
+
+
+def feed_for_use(use, month):
+    """Returns the feed behind an amount of grazing: what a loft must hold to take
+    its place.
+
+    Formula:
+        use / 30 * month
+
+    Arguments:
+        use: grazing; UnitDays in AUD or text with a unit; limits >= 0 (AUM)
+        month: what an animal unit takes in a month of 30 days; DryMatter in kg
+            or text with a unit; limits >= 0 (lb)
+
+    Returns:
+        DryMatter in kg.
+
+    Note:
+        print runs from 750 to 900 lb for the month, of dry matter or air-dry: say
+        which one you use.
+
+    Source:
+        NRCS-BRYAN-528 a year's feed, and a month's in tons of hay
+    """
+    return _feed_for_use(use, month)
+
+
+_head_for_use = _core.formula(240, "grazing.HeadForUse", (
     ("use", "use", "UnitDays"),
     ("each", "each", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2211,7 +2244,7 @@ def head_for_use(use, each, days):
     return _head_for_use(use, each, days)
 
 
-_days_for_use = _core.formula(239, "grazing.DaysForUse", (
+_days_for_use = _core.formula(241, "grazing.DaysForUse", (
     ("use", "use", "UseRate"),
     ("density", "density", "UnitRate"),
 ))
@@ -2239,7 +2272,7 @@ def days_for_use(use, density):
     return _days_for_use(use, density)
 
 
-_use_lost = _core.formula(240, "grazing.UseLost", (
+_use_lost = _core.formula(242, "grazing.UseLost", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
     ("years", "years", ""),
@@ -2277,7 +2310,7 @@ def use_lost(rate, area, years, lost):
     return _use_lost(rate, area, years, lost)
 
 
-_slope_reduction = _core.formula(241, "grazing.SlopeReduction", (
+_slope_reduction = _core.formula(243, "grazing.SlopeReduction", (
     ("slope", "slope", "Fraction"),
 ))
 
@@ -2309,7 +2342,7 @@ def slope_reduction(slope):
     return _slope_reduction(slope)
 
 
-_water_reduction = _core.formula(242, "grazing.WaterReduction", (
+_water_reduction = _core.formula(244, "grazing.WaterReduction", (
     ("distance", "distance", "Length"),
 ))
 
@@ -2340,7 +2373,7 @@ def water_reduction(distance):
     return _water_reduction(distance)
 
 
-_grazed_area = _core.formula(243, "grazing.GrazedArea", (
+_grazed_area = _core.formula(245, "grazing.GrazedArea", (
     ("area", "area", "Area"),
     ("slope", "slope", "Fraction"),
     ("water", "water", "Fraction"),
@@ -2374,7 +2407,7 @@ def grazed_area(area, slope, water):
     return _grazed_area(area, slope, water)
 
 
-_resting_share = _core.formula(244, "grazing.RestingShare", (
+_resting_share = _core.formula(246, "grazing.RestingShare", (
     ("paddocks", "paddocks", ""),
     ("groups", "groups", ""),
 ))
@@ -2400,7 +2433,7 @@ def resting_share(paddocks, groups):
     return _resting_share(paddocks, groups)
 
 
-_land_in_use = _core.formula(245, "grazing.LandInUse", (
+_land_in_use = _core.formula(247, "grazing.LandInUse", (
     ("area", "area", "Area"),
     ("resting", "resting", "Fraction"),
     ("deferred", "deferred", "Fraction"),
@@ -2590,7 +2623,7 @@ def space(stock, rule, by, head, end):
     return _core.call("grazing.Space", {"stock": stock, "rule": rule, "by": by, "head": head, "end": end})
 
 
-_land_per_use = _core.formula(246, "grazing.LandPerUse", (
+_land_per_use = _core.formula(248, "grazing.LandPerUse", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2626,7 +2659,7 @@ def land_per_use(area, animals, days):
     return _land_per_use(area, animals, days)
 
 
-_use_per_land = _core.formula(247, "grazing.UsePerLand", (
+_use_per_land = _core.formula(249, "grazing.UsePerLand", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2662,7 +2695,7 @@ def use_per_land(area, animals, days):
     return _use_per_land(area, animals, days)
 
 
-_use = _core.formula(248, "grazing.Use", (
+_use = _core.formula(250, "grazing.Use", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
 ))
@@ -2690,7 +2723,7 @@ def use(rate, area):
     return _use(rate, area)
 
 
-_stock_density = _core.formula(249, "grazing.StockDensity", (
+_stock_density = _core.formula(251, "grazing.StockDensity", (
     ("weight", "weight", "LiveWeight"),
     ("area", "area", "Area"),
 ))
@@ -2719,7 +2752,7 @@ def stock_density(weight, area):
     return _stock_density(weight, area)
 
 
-_stay_area = _core.formula(250, "grazing.StayArea", (
+_stay_area = _core.formula(252, "grazing.StayArea", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("available", "available", "Yield"),
@@ -2758,7 +2791,7 @@ def stay_area(demand, days, available, use):
     return _stay_area(demand, days, available, use)
 
 
-_stay_days = _core.formula(251, "grazing.StayDays", (
+_stay_days = _core.formula(253, "grazing.StayDays", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -2797,7 +2830,7 @@ def stay_days(area, available, use, demand):
     return _stay_days(area, available, use, demand)
 
 
-_stay_head = _core.formula(252, "grazing.StayHead", (
+_stay_head = _core.formula(254, "grazing.StayHead", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -2837,7 +2870,7 @@ def stay_head(area, available, use, weight, intake, days):
     return _stay_head(area, available, use, weight, intake, days)
 
 
-_days_per_height = _core.formula(253, "grazing.DaysPerHeight", (
+_days_per_height = _core.formula(255, "grazing.DaysPerHeight", (
     ("density", "density", "Density"),
     ("intake", "intake", "Demand"),
 ))
@@ -2869,7 +2902,7 @@ def days_per_height(density, intake):
     return _days_per_height(density, intake)
 
 
-_days_per_land = _core.formula(254, "grazing.DaysPerLand", (
+_days_per_land = _core.formula(256, "grazing.DaysPerLand", (
     ("height", "height", "Height"),
     ("residual", "residual", "Height"),
     ("density", "density", "UseDensity"),
@@ -2900,7 +2933,7 @@ def days_per_land(height, residual, density):
     return _days_per_land(height, residual, density)
 
 
-_day_area = _core.formula(255, "grazing.DayArea", (
+_day_area = _core.formula(257, "grazing.DayArea", (
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
     ("use", "use", "UseRate"),
@@ -2930,7 +2963,7 @@ def day_area(animals, days, use):
     return _day_area(animals, days, use)
 
 
-_carrying_capacity = _core.formula(256, "grazing.CarryingCapacity", (
+_carrying_capacity = _core.formula(258, "grazing.CarryingCapacity", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("intake", "intake", "Demand"),
@@ -2970,7 +3003,7 @@ def carrying_capacity(yield_, use, intake, days):
     return _carrying_capacity(yield_, use, intake, days)
 
 
-_land_for_head = _core.formula(257, "grazing.LandForHead", (
+_land_for_head = _core.formula(259, "grazing.LandForHead", (
     ("head", "head", ""),
     ("rate", "rate", "HeadRate"),
 ))
@@ -2996,7 +3029,7 @@ def land_for_head(head, rate):
     return _land_for_head(head, rate)
 
 
-_strip_length = _core.formula(258, "grazing.StripLength", (
+_strip_length = _core.formula(260, "grazing.StripLength", (
     ("area", "area", "Area"),
     ("width", "width", "Length"),
 ))
@@ -3027,7 +3060,7 @@ def strip_length(area, width):
     return _strip_length(area, width)
 
 
-_strip_area = _core.formula(259, "grazing.StripArea", (
+_strip_area = _core.formula(261, "grazing.StripArea", (
     ("length", "length", "Length"),
     ("width", "width", "Length"),
 ))
@@ -3053,7 +3086,7 @@ def strip_area(length, width):
     return _strip_area(length, width)
 
 
-_strips_per_lane = _core.formula(260, "grazing.StripsPerLane", (
+_strips_per_lane = _core.formula(262, "grazing.StripsPerLane", (
     ("lane", "lane", "Length"),
     ("strip", "strip", "Length"),
 ))
@@ -3081,7 +3114,7 @@ def strips_per_lane(lane, strip):
     return _strips_per_lane(lane, strip)
 
 
-_part_of_day_demand = _core.formula(261, "grazing.PartOfDayDemand", (
+_part_of_day_demand = _core.formula(263, "grazing.PartOfDayDemand", (
     ("demand", "demand", "Demand"),
     ("share", "share", "Fraction"),
     ("part", "part", "Fraction"),
@@ -3119,6 +3152,49 @@ def part_of_day_demand(demand, share, part):
 
 
 
+def study(studied):
+    """Runs many seasons of a farm, each with rain drawn from a record, and tells
+    how much feed they want, how often and how early the hay does not reach, and
+    how that changes with inputs of the user's choice.
+
+    Method:
+        for each season every calendar year that the plan touches, and the one
+        before, is a whole year of the record drawn with replacement, or twelve
+        months drawn from gamma distributions; the growth of each month follows from
+        the rain by the plan's own rule, and the day loop is the plan's. The same
+        season number has the same rain at every point. A percentile is the smallest
+        value that so many of the seasons do not exceed. Feed counts as the plan
+        counts it, the first days of followers included; hay counts from the day it
+        is cut.
+
+    Arguments:
+        studied: a dict, see soum.documents.GrazingStudied
+
+    Returns:
+        a dict, see soum.documents.GrazingStudyResult.
+
+    Note:
+        the odds are of rain alone: not of hail, sickness or a late spring, and
+        above the normal rain there is no gain. Years are drawn one by one, so two
+        droughts in a row come as often as chance has it; months drawn by themselves
+        know nothing of one another, and a year of them varies less than those of a
+        record in which dry months come together. A record of thirty years holds no
+        drought of one in a hundred. Normals are those of the farm's rain, or the
+        record's means where it has none. Whether the water reaches for more head is
+        not asked. Notes and cautions are those of plan_season.
+
+    Errors:
+        a document error with the path, the value and what is allowed; a DomainError
+        where figures are impossible together at a point
+
+    Source:
+        ours: the draw of whole years and the counting; rainfall.forage_share and
+        rainfall.fit_rain name what they stand on
+    """
+    return _core.call("grazing.Study", {"studied": studied})
+
+
+
 def walk_rows():
     """Gives the table of walk_limit, as a copy.
 
@@ -3131,7 +3207,7 @@ def walk_rows():
     return _core.call("grazing.WalkRows", {})
 
 
-_walk_limit = _core.formula(262, "grazing.WalkLimit", (
+_walk_limit = _core.formula(264, "grazing.WalkLimit", (
     ("by", "by", "grazing.WalkSource"),
     ("place", "place", "Fraction"),
 ))
@@ -3187,7 +3263,7 @@ def visit_of(distance):
     return _core.call("grazing.VisitOf", {"distance": distance})
 
 
-_tank_volume = _core.formula(263, "grazing.TankVolume", (
+_tank_volume = _core.formula(265, "grazing.TankVolume", (
     ("rule", "rule", "grazing.TankRule"),
     ("head", "head", ""),
     ("each", "each", "WaterRate"),
@@ -3223,7 +3299,7 @@ def tank_volume(rule, head, each):
     return _tank_volume(rule, head, each)
 
 
-_fill_rate = _core.formula(264, "grazing.FillRate", (
+_fill_rate = _core.formula(266, "grazing.FillRate", (
     ("volume", "volume", "Volume"),
     ("time", "time", "Days"),
 ))
@@ -3255,7 +3331,7 @@ def fill_rate(volume, time):
     return _fill_rate(volume, time)
 
 
-_tank_edge = _core.formula(265, "grazing.TankEdge", (
+_tank_edge = _core.formula(267, "grazing.TankEdge", (
     ("head", "head", ""),
     ("share", "share", "Fraction"),
     ("each", "each", "Length"),
@@ -3288,7 +3364,7 @@ def tank_edge(head, share, each):
     return _tank_edge(head, share, each)
 
 
-_round_tank = _core.formula(266, "grazing.RoundTank", (
+_round_tank = _core.formula(268, "grazing.RoundTank", (
     ("radius", "radius", "Length"),
     ("depth", "depth", "Length"),
 ))

@@ -87,7 +87,7 @@ func allLines(root string) ([]byte, error) {
 // tableLines gives the rows of a printed table; nil for a file that is none.
 func tableLines(path string) ([]line, error) {
 	table, err := check.ReadTable(path)
-	if err != nil || table == nil {
+	if err != nil || table == nil || !table.Crosses() {
 		return nil, err
 	}
 	var all []line

@@ -5,6 +5,7 @@ import (
 
 	"example.org/soum/forage"
 	"example.org/soum/herd"
+	"example.org/soum/rainfall"
 )
 
 // rules add to the schema of a struct what its fields say not one by one, as
@@ -23,7 +24,21 @@ var rules = map[string]func(object){
 			narrow(o, key, object{"properties": object{"low": object{"$ref": "#/$defs/above0"}, "high": object{"$ref": "#/$defs/above0"}}})
 		}
 		narrow(o, "shares", object{"items": object{"not": object{"pattern": above100}}})
-		narrow(o, "key_months", object{"items": object{"minimum": 1, "maximum": 12}})
+		narrow(o, "key_months", object{"uniqueItems": true, "items": object{"minimum": 1, "maximum": 12}})
+	},
+	"grazing.Rain": func(o object) {
+		o["dependentRequired"] = object{"balance": []string{"normal"}}
+	},
+	"grazing.WaterAccount": func(o object) {
+		o["allOf"] = []object{
+			{"oneOf": []object{needs("crop"), needs("coefficient")}},
+			{"oneOf": []object{
+				{"required": []string{"soil", "by", "roots"}, "not": needs("store")},
+				{"required": []string{"store"}, "not": object{"anyOf": []object{needs("soil"), needs("by"), needs("roots")}}},
+			}},
+		}
+		narrow(o, "coefficient", object{"maximum": 2})
+		narrow(o, "rule", object{"not": object{"const": rainfall.BucketStress.String()}})
 	},
 	"herd.Class": func(o object) {
 		o["required"] = []string{"kind", "weight", "intake"}

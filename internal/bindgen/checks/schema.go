@@ -127,7 +127,7 @@ func (s *schema) structure(t reflect.Type) (object, error) {
 		}
 		if f.Tag.Get("document") == "required" {
 			required = append(required, key)
-			if f.Type.Kind() == reflect.Slice {
+			if f.Type.Kind() == reflect.Slice && one["minItems"] == nil {
 				one["minItems"] = 1
 			}
 		}

@@ -247,3 +247,39 @@ func badChanges(t *testing.T, root string) (small string, changes [][2]string) {
 	}
 	return small, changes
 }
+
+// TestSchemaOfTheSoilsAccount takes sound accounts of the soil's water and refuses
+// those that want what is theirs.
+func TestSchemaOfTheSoilsAccount(t *testing.T) {
+	root, schema := compiled(t)
+	small, _ := badChanges(t, root)
+	months := "[" + strings.TrimSuffix(strings.Repeat(`"40 mm", `, 12), ", ") + "]"
+	account := `"rain": {"normal": ` + months + `, "balance": {"reference": ` + months + `, "coefficient": 1, "store": "80 mm", "start": "0 %", "irrigation": {"2001-05": "1 mm"}}}`
+	for _, c := range []struct {
+		old, replacement string
+		sound            bool
+	}{
+		{`"coefficient": 1`, `"coefficient": 1`, true},
+		{`"coefficient": 1`, `"crop": "turf-cool", "rule": "exponential"`, true},
+		{`"store": "80 mm"`, `"soil": "loam", "by": "california", "roots": "2 ft"`, true},
+		{`"normal": ` + months + `, `, ``, false},
+		{`"reference": ` + months, `"reference": ["1 mm"]`, false},
+		{`"reference": ` + months + `, `, ``, false},
+		{`"coefficient": 1, `, ``, false},
+		{`"coefficient": 1`, `"coefficient": 2.5`, false},
+		{`"coefficient": 1`, `"coefficient": 1, "crop": "turf-cool"`, false},
+		{`"coefficient": 1`, `"coefficient": 1, "rule": "stress"`, false},
+		{`"store": "80 mm"`, `"soil": "loam", "roots": "2 ft"`, false},
+		{`"store": "80 mm"`, `"store": "80 mm", "roots": "2 ft"`, false},
+		{`"store": "80 mm", `, ``, false},
+		{`"start": "0 %"`, `"start": "120 %"`, false},
+		{`"2001-05": "1 mm"`, `"2001-13": "1 mm"`, false},
+	} {
+		require.Equal(t, 1, strings.Count(account, c.old), c.old)
+		data := []byte(strings.Replace(small, `"note": "ours"`, strings.Replace(account, c.old, c.replacement, 1), 1))
+		_, err := grazing.ReadFarm(data)
+		require.Equal(t, c.sound, err == nil, "%s: %v", c.replacement, err)
+		refused := says(schema, data)
+		require.Equal(t, c.sound, refused == nil, "%s: %v", c.replacement, refused)
+	}
+}

@@ -57,6 +57,9 @@ forage_peak_growth <- function(mean, mean_to_peak)
 forage_grown <- function(growth, days)
     eval_formula("forage_grown", list(growth = growth, days = days))
 
+forage_forage_per_turn <- function(hay)
+    eval_formula("forage_forage_per_turn", list(hay = hay))
+
 forage_growth_by_rain <- function(normal, share)
     eval_formula("forage_growth_by_rain", list(normal = normal, share = share))
 
@@ -113,6 +116,9 @@ forage_rain_loss <- function(rain, grass)
 
 forage_waste_cost <- function(bale, waste, price, bales)
     call_function("forage_waste_cost", list(bale = bale, waste = waste, price = price, bales = bales))
+
+forage_feed_cost <- function(feed, price)
+    call_function("forage_feed_cost", list(feed = feed, price = price))
 
 forage_nutrient_cost <- function(price, content, per)
     call_function("forage_nutrient_cost", list(price = price, content = content, per = per))

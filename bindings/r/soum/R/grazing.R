@@ -210,6 +210,9 @@ grazing_land_of_use <- function(rate)
 grazing_use_of_land <- function(land)
     eval_formula("grazing_use_of_land", list(land = land))
 
+grazing_feed_for_use <- function(use, month)
+    eval_formula("grazing_feed_for_use", list(use = use, month = month))
+
 grazing_head_for_use <- function(use, each, days)
     eval_formula("grazing_head_for_use", list(use = use, each = each, days = days))
 
@@ -299,6 +302,9 @@ grazing_strips_per_lane <- function(lane, strip)
 
 grazing_part_of_day_demand <- function(demand, share, part)
     eval_formula("grazing_part_of_day_demand", list(demand = demand, share = share, part = part))
+
+grazing_study <- function(studied)
+    call_function("grazing_study", list(studied = studied))
 
 grazing_walk_rows <- function()
     call_function("grazing_walk_rows", list())

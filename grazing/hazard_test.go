@@ -1,0 +1,87 @@
+package grazing_test
+
+import (
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"example.org/soum/forage"
+	"example.org/soum/grazing"
+)
+
+// TestHazardCautions changes what the document tells of the ewes' lane, on each
+// side of the printed limit (Clemson: safe up to 1,000 ppm; tetany above a ratio of
+// 2.2, and where magnesium is not above 0.2 %).
+func TestHazardCautions(t *testing.T) {
+	codes := []string{"nitrate", "prussic acid", "grass tetany", "fescue endophyte"}
+	for _, c := range []struct {
+		told string
+		want []string
+	}{
+		{`"nitrate": "900 ppm"`, nil},
+		{`"nitrate": "1100 ppm"`, []string{"nitrate"}},
+		// 4 % K, 0.5 % Ca, 0.3 % Mg: 1,022.96 ÷ (249.5 + 246.79) = 2.06
+		{`"potassium": "4 %", "calcium": "0.5 %", "magnesium": "0.3 %"`, nil},
+		// 4 % K, 0.4 % Ca, 0.25 % Mg: 1,022.96 ÷ (199.6 + 205.66) = 2.52
+		{`"potassium": "4 %", "calcium": "0.4 %", "magnesium": "0.25 %"`, []string{"grass tetany"}},
+		{`"potassium": "2 %", "calcium": "0.8 %", "magnesium": "0.19 %"`, []string{"grass tetany"}},
+		{`"infected": "0 %"`, nil},
+		{`"infected": "60 %"`, []string{"fescue endophyte"}},
+	} {
+		farm := readSmall(t, `"height": "20 cm"`, `"height": "20 cm", `+c.told)
+		var got []string
+		for _, code := range cautions(plan(t, farm)) {
+			if slices.Contains(codes, code) {
+				got = append(got, code)
+			}
+		}
+		assert.Equal(t, c.want, got, c.told)
+	}
+}
+
+// TestPrussicCaution: a crop that makes prussic acid, entered under 30 in; taller,
+// within 14 days of a frost, and later.
+func TestPrussicCaution(t *testing.T) {
+	farm := readSmall(t, `"note": "ours"`, `"note": "ours"`)
+	row, err := forage.PastureByName(farm.Land[0].Pasture.Name)
+	require.NoError(t, err)
+	row.Name, row.PrussicAcid = "sudangrass of our own", true
+	farm.Land[0].Pasture.Name, farm.Land[0].Pasture.Row = "", &row
+	assert.Contains(t, cautions(plan(t, farm)), "prussic acid")
+
+	factor := 76.3 / farm.Land[0].Height.Centimetres() // today's stand just above 30 in (76.2 cm)
+	for _, h := range []*float64{(*float64)(&farm.Land[0].Height), (*float64)(&row.Ceiling)} {
+		*h *= factor * 1.2
+	}
+	for i := range farm.Rotations {
+		if slices.Contains(farm.Rotations[i].Land, farm.Land[0].ID) {
+			farm.Rotations[i].TurnIn = farm.Land[0].Height
+			farm.Rotations[i].Land = []string{farm.Land[0].ID}
+		}
+	}
+	tall := plan(t, farm)
+	require.NotEmpty(t, tall.Moves)
+	assert.NotContains(t, cautions(tall), "prussic acid")
+	frost := farm.Today.Add(-1)
+	farm.Land[0].Frosted = &frost
+	assert.Contains(t, cautions(plan(t, farm)), "prussic acid")
+	long := farm.Today.Add(-200)
+	farm.Land[0].Frosted = &long
+	assert.NotContains(t, cautions(plan(t, farm)), "prussic acid")
+}
+
+// TestBadStandTests puts one thing wrong at a time.
+func TestBadStandTests(t *testing.T) {
+	for told, path := range map[string]string{
+		`"nitrate": "-5 ppm"`:     "land[0].nitrate",
+		`"potassium": "3 %"`:      "land[0]",
+		`"potassium": "130 %"`:    "land[0].potassium",
+		`"infected": "120 %"`:     "land[0].infected",
+		`"frosted": "2099-01-01"`: "land[0].frosted",
+	} {
+		_, err := grazing.ReadFarm([]byte(changed(t, `"height": "20 cm"`, `"height": "20 cm", `+told)))
+		assert.ErrorContains(t, err, path+":", told)
+	}
+}

@@ -1,0 +1,185 @@
+package grazing
+
+import (
+	"context"
+
+	"example.org/soum/internal/document"
+	"example.org/soum/rainfall"
+	"example.org/soum/units"
+)
+
+// Studied asks for many seasons of one farm, each with another rain, and, where
+// inputs are named, for as many again at every point of them. As JSON its
+// quantities are text with a unit, as a farm's are.
+type Studied struct {
+	Version int                    `json:"version" document:"required" allowed:"1, the version of this form"`
+	Farm    Farm                   `json:"farm" document:"required"` // whose seasons they are
+	Record  []rainfall.MonthlyRain `json:"record,omitempty"`         // the rain that is drawn from; the months of the farm's rain if left out
+	Draw    StudyDraw              `json:"draw" document:"required" allowed:"\"years\" for whole years of the record, \"gamma\" for months by a distribution fitted to each"`
+	Fit     rainfall.Fit           `json:"fit,omitempty" allowed:"\"thom\", \"likelihood\" or \"moments\", with draw \"gamma\""`
+	Past    StudyPast              `json:"past" document:"required" allowed:"\"known\" where months of the farm's rain that are past today stay, \"drawn\" where they are drawn like the rest"`
+	End     units.End              `json:"end,omitempty" allowed:"\"low\" for thin grass and hungry stock, \"middle\" or \"high\", by the printed spans; middle if left out"`
+	Seasons int                    `json:"seasons" document:"required" allowed:"seasons at each point, 1 to 10,000"`
+	Seed    int                    `json:"seed,omitempty" allowed:"a whole number from 0 to 9,007,199,254,740,991: the same gives the same answer; 0 if left out"`
+	Design  StudyDesign            `json:"design,omitempty" allowed:"\"grid\" for every step with every other, \"hypercube\" for points spread over all inputs at once; with inputs"`
+	Points  int                    `json:"points,omitempty" allowed:"points of a hypercube, 2 to 1,000"`
+	Inputs  []StudySweep           `json:"inputs,omitempty"` // what changes from point to point
+	Note    string                 `json:"note,omitempty"`
+	Extra   map[string]any         `json:"-" document:"extra"`
+}
+
+// StudyDraw is how the rain of a season is drawn.
+type StudyDraw int
+
+// The draws.
+const (
+	DrawYears StudyDraw = iota + 1 // whole calendar years of the record, each as likely as any other, every time anew
+	DrawGamma                      // each month by itself, from the gamma distribution fitted to that month
+)
+
+// StudyPast is what becomes of the months that are past today.
+type StudyPast int
+
+// What becomes of them.
+const (
+	PastKnown StudyPast = iota + 1 // those in the farm's rain stay as they fell
+	PastDrawn                      // all are drawn: the odds before anything was known
+)
+
+// StudyDesign is how points are laid over the inputs.
+type StudyDesign int
+
+// The designs.
+const (
+	DesignGrid      StudyDesign = iota + 1 // every step of an input with every step of the others
+	DesignHypercube                        // a Latin hypercube: each input's span in as many parts as points, each part used once
+)
+
+// StudyInput is what a sweep changes.
+type StudyInput int
+
+// The inputs.
+const (
+	InputGrowth     StudyInput = iota + 1 // the own factor on growth, in place of the document's
+	InputHead                             // whole head of a group, its changes in proportion
+	InputHeadFactor                       // a factor on a group's head
+	InputLeave                            // the height a rotation leaves
+	InputTurnIn                           // the height from which a rotation grazes
+	InputRest                             // the shortest rest of a rotation, whole days
+	InputMoves                            // moves a day of a rotation, whole
+)
+
+// StudySweep is an input and the span over which it goes.
+type StudySweep struct {
+	Input    StudyInput                `json:"input" document:"required" allowed:"\"growth\", \"head\", \"head factor\", \"leave\", \"turn in\", \"rest\" or \"moves\""`
+	Group    string                    `json:"group,omitempty" allowed:"the id of a group, with head and head factor"`
+	Rotation int                       `json:"rotation,omitempty" allowed:"the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves"`
+	Span     *units.Span[float64]      `json:"span,omitempty" allowed:"low and high as numbers: factors, head, days or moves"`
+	Heights  *units.Span[units.Height] `json:"heights,omitempty" allowed:"low and high, with leave and turn in"`
+	Steps    int                       `json:"steps,omitempty" allowed:"steps of a grid, ends among them, 2 to 100"`
+	Note     string                    `json:"note,omitempty"`
+	Extra    map[string]any            `json:"-" document:"extra"`
+}
+
+// StudyResult is what came of the seasons.
+type StudyResult struct {
+	Seasons int          `json:"seasons"` // at each point
+	Years   []int        `json:"years"`   // of the record that are whole, from which is drawn
+	Seed    int          `json:"seed"`    // of the draws
+	Points  []StudyPoint `json:"points"`  // one where no input was named
+}
+
+// StudyPoint is what came of the seasons at one point of the inputs.
+type StudyPoint struct {
+	Values []float64        `json:"values"`           // of the inputs in their order, in base units
+	Fed    StudySpread      `json:"fed_kg"`           // dry matter wanted in place of grass, by stock that hay stands in for
+	Short  StudySpread      `json:"short_kg"`         // of it, the most by which it ran ahead of the hay in store and cut by then
+	Odds   units.Fraction   `json:"odds"`             // of a season that runs short
+	First  []units.Date     `json:"first_short_days"` // of the seasons that run short, their first day at 5, 25, 50, 75 and 95 %; empty where none does
+	Months []StudyOddsMonth `json:"months"`           // of the plan, in order
+}
+
+// StudySpread is a figure over all seasons: in 5 % of them it is no more than
+// Low, and so on.
+type StudySpread struct {
+	Low    units.DryMatter `json:"p5"`   // of 5 % of the seasons
+	Lower  units.DryMatter `json:"p25"`  // of 25 %
+	Middle units.DryMatter `json:"p50"`  // of 50 %
+	Upper  units.DryMatter `json:"p75"`  // of 75 %
+	High   units.DryMatter `json:"p95"`  // of 95 %
+	Mean   units.DryMatter `json:"mean"` // of all
+}
+
+// StudyOddsMonth is a month of the plan over all seasons.
+type StudyOddsMonth struct {
+	Year  int            `json:"year"`    // the calendar year
+	Month int            `json:"month"`   // 1 to 12
+	Odds  units.Fraction `json:"odds"`    // of feed wanted in it beyond the hay
+	Left  StudySpread    `json:"left_kg"` // hay allowed by the month's end less feed wanted by then, dry matter; below 0: what was missing
+}
+
+// ReadStudied reads the question of Study from JSON and checks it whole. The
+// error names the path in the document, the value and what is allowed.
+//
+// Check: TestBadStudies
+//
+// Source: definition: the form of the document is ours
+func ReadStudied(data []byte) (*Studied, error) {
+	var s Studied
+	if err := document.Decode(data, &s); err != nil {
+		return nil, err
+	}
+	if _, err := s.plan(); err != nil {
+		return nil, err
+	}
+	return &s, nil
+}
+
+// JSON writes the question as a document in a system of units. ReadStudied reads
+// it back.
+func (s *Studied) JSON(system units.System) ([]byte, error) { return document.Encode(s, system) }
+
+// Study runs many seasons of a farm, each with rain drawn from a record, and tells
+// how much feed they want, how often and how early the hay does not reach, and how
+// that changes with inputs of the user's choice.
+//
+// Method: for each season every calendar year that the plan touches, and the one
+// before, is a whole year of the record drawn with replacement, or twelve months
+// drawn from gamma distributions; the growth of each month follows from the rain by
+// the plan's own rule, and the day loop is the plan's. The same season number has
+// the same rain at every point. A percentile is the smallest value that so many of
+// the seasons do not exceed. Feed counts as the plan counts it, the first days of
+// followers included; hay counts from the day it is cut.
+//
+// Note: the odds are of rain alone: not of hail, sickness or a late spring, and
+// above the normal rain there is no gain. Years are drawn one by one, so two
+// droughts in a row come as often as chance has it; months drawn by themselves know
+// nothing of one another, and a year of them varies less than those of a record in
+// which dry months come together. A record of thirty years holds no drought of one
+// in a hundred. Normals are those of the farm's rain, or the record's means where it
+// has none. Whether the water reaches for more head is not asked. Notes and cautions
+// are those of PlanSeason.
+//
+// Errors: a document error with the path, the value and what is allowed; a
+// *units.DomainError where figures are impossible together at a point
+//
+// Check: TestStudyOfItsOwnYearIsThePlan, TestStudyAgainstPlans,
+// TestStudyIsTheSameOnAnyWorkers, TestStudySweeps
+//
+// Source: ours: the draw of whole years and the counting; rainfall.ForageShare and
+// rainfall.FitRain name what they stand on
+func Study(studied *Studied) (StudyResult, error) {
+	return studied.Run(context.Background(), 0, nil)
+}
+
+// Run is Study that can be stopped: it ends with the error of the context soon after
+// that is done. Workers is how many seasons run at a time, 0 for as many as there are
+// processors; the answer does not depend on it. Progress, where it is not nil, is told
+// from time to time how many seasons of how many are done, by one worker at a time.
+func (s *Studied) Run(ctx context.Context, workers int, progress func(done, all int)) (StudyResult, error) {
+	p, err := s.plan()
+	if err != nil {
+		return StudyResult{}, err
+	}
+	return p.run(ctx, workers, progress)
+}

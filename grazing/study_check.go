@@ -1,0 +1,311 @@
+package grazing
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"slices"
+	"strconv"
+	"time"
+
+	"example.org/soum/internal/document"
+	"example.org/soum/rainfall"
+	"example.org/soum/units"
+)
+
+// The most that a study may ask for.
+const (
+	mostSeasons = 10000
+	mostPoints  = 1000
+	mostSteps   = 100
+	mostInputs  = 7
+	mostSeed    = 1<<53 - 1 // beyond it not every language has whole numbers
+)
+
+// studyPlan is a study made ready.
+type studyPlan struct {
+	studied *Studied
+	farm    Farm                 // with normals
+	years   []int                // of the record, whole
+	rain    [][12]rain           // of those years
+	fits    [12]rainfall.RainFit // for gamma
+	first   int                  // the first calendar year that is drawn
+	drawn   int                  // calendar years from it on
+	known   []rainfall.MonthlyRain
+	points  [][]float64
+}
+
+type rain = units.RainDepth
+
+// within puts the key of a part before the path of a document error.
+func within(key string, err error) error {
+	var wrong *document.Error
+	if errors.As(err, &wrong) {
+		inner := *wrong
+		inner.Path = key + "." + inner.Path
+		return &inner
+	}
+	return err
+}
+
+// plan checks the study and makes it ready.
+func (s *Studied) plan() (*studyPlan, error) {
+	p := &studyPlan{studied: s, farm: s.Farm}
+	for _, step := range []func() error{p.checkForm, p.readRecord, p.fitMonths, p.checkInputs, p.layPoints, p.tryPoints} {
+		if err := step(); err != nil {
+			return nil, err
+		}
+	}
+	return p, nil
+}
+
+func (p *studyPlan) checkForm() error {
+	s := p.studied
+	if s.Version != 1 {
+		return fault("version", s.Version, "is no known version of the form", "1")
+	}
+	if err := s.Farm.Check(); err != nil {
+		return within("farm", err)
+	}
+	switch {
+	case s.Draw.String() == "":
+		return fault("draw", int(s.Draw), "is no way of drawing", `"years" or "gamma"`)
+	case s.Draw == DrawGamma && (s.Fit < rainfall.FitThom || s.Fit > rainfall.FitMoments):
+		return fault("fit", int(s.Fit), "is no fit, or was left out", `"thom", "likelihood" or "moments"`)
+	case s.Draw == DrawYears && s.Fit != 0:
+		return fault("fit", strconv.Quote(s.Fit.String()), "stands beside whole years, which are not fitted", `draw "gamma", or no fit`)
+	case s.Past.String() == "":
+		return fault("past", int(s.Past), "does not say what becomes of past months", `"known" or "drawn"`)
+	case s.End != 0 && (s.End < units.Low || s.End > units.High):
+		return fault("end", int(s.End), "is no end of a span", `"low", "middle" or "high"`)
+	case s.Seasons < 1 || s.Seasons > mostSeasons:
+		return fault("seasons", s.Seasons, "seasons cannot be run", "1 to "+strconv.Itoa(mostSeasons))
+	case s.Seed < 0 || s.Seed > mostSeed:
+		return fault("seed", s.Seed, "is no seed", "0 to "+strconv.Itoa(mostSeed))
+	}
+	return nil
+}
+
+// readRecord takes the whole years out of the record.
+func (p *studyPlan) readRecord() error {
+	record, path := p.studied.Record, "record"
+	if len(record) == 0 {
+		record, path = p.farm.Rain.record(), "farm.rain.months"
+	}
+	normals, err := rainfall.MonthNormals(record)
+	if err != nil {
+		return fault(path, len(record), "months are no record to draw from: "+err.Error(), "one whole calendar year or more, each month once")
+	}
+	if len(p.farm.Rain.Normal) == 0 {
+		p.farm.Rain.Normal = normals[:]
+	}
+	totals, err := rainfall.KeyTotals(record, []int{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+	if err != nil {
+		return err
+	}
+	at := map[int]int{}
+	for i, y := range totals {
+		at[y.Year] = i
+		p.years = append(p.years, y.Year)
+	}
+	p.rain = make([][12]rain, len(p.years))
+	for _, r := range record {
+		if i, whole := at[r.Year]; whole {
+			p.rain[i][r.Month-time.January] = r.Rain
+		}
+	}
+	if len(p.years) == 0 {
+		return fault(path, len(record), "months hold no whole calendar year", "one whole calendar year or more")
+	}
+	p.first = p.farm.Today.Year() - 1 // a run of key months may have begun in it
+	p.drawn = p.farm.Season.To.Year() - p.first + 1
+	if p.studied.Past == PastKnown {
+		this := p.farm.Today.Year()*12 + int(p.farm.Today.Month())
+		for _, r := range p.farm.Rain.record() {
+			if r.Year >= p.first && r.Year*12+int(r.Month) < this {
+				p.known = append(p.known, r)
+			}
+		}
+	}
+	return nil
+}
+
+// fitMonths fits the distributions of the months.
+func (p *studyPlan) fitMonths() error {
+	if p.studied.Draw != DrawGamma {
+		return nil
+	}
+	depths := make([]rain, len(p.rain))
+	for month := range p.fits {
+		for i := range p.rain {
+			depths[i] = p.rain[i][month]
+		}
+		var err error
+		if p.fits[month], err = rainfall.FitRain(depths, p.studied.Fit); err != nil {
+			return fault("record", time.Month(month+1), "cannot be fitted: "+err.Error(), `more years, or draw "years"`)
+		}
+	}
+	return nil
+}
+
+// heights tells whether an input goes over heights.
+func (i StudyInput) heights() bool { return i == InputLeave || i == InputTurnIn }
+
+// group tells whether an input is of a group.
+func (i StudyInput) group() bool { return i == InputHead || i == InputHeadFactor }
+
+// whole tells whether an input knows whole numbers only.
+func (i StudyInput) whole() bool { return i == InputHead || i == InputRest || i == InputMoves }
+
+// ends gives the span of a sweep in base units.
+func (w *StudySweep) ends() (low, high float64) {
+	if w.Input.heights() {
+		return float64(w.Heights.Low), float64(w.Heights.High)
+	}
+	return w.Span.Low, w.Span.High
+}
+
+func (p *studyPlan) checkInputs() error {
+	s := p.studied
+	switch {
+	case len(s.Inputs) > mostInputs:
+		return fault("inputs", len(s.Inputs), "inputs are too many", "up to "+strconv.Itoa(mostInputs))
+	case len(s.Inputs) == 0 && s.Design != 0:
+		return fault("design", strconv.Quote(s.Design.String()), "stands without inputs", "inputs beside it")
+	case len(s.Inputs) > 0 && s.Design.String() == "":
+		return fault("design", int(s.Design), "is no design, or was left out", `"grid" or "hypercube"`)
+	case s.Design == DesignHypercube && (s.Points < 2 || s.Points > mostPoints):
+		return fault("points", s.Points, "points cannot be laid", "2 to "+strconv.Itoa(mostPoints))
+	case s.Design != DesignHypercube && s.Points != 0:
+		return fault("points", s.Points, "stand without a hypercube", `design "hypercube", or no points`)
+	}
+	for i := range s.Inputs {
+		if err := p.checkInput(fmt.Sprintf("inputs[%d]", i), &s.Inputs[i], s.Inputs[:i]); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (p *studyPlan) checkInput(path string, w *StudySweep, before []StudySweep) error {
+	alike := func(o StudySweep) bool {
+		return (o.Input == w.Input || o.Input.group() && w.Input.group()) && o.Group == w.Group && o.Rotation == w.Rotation
+	}
+	switch {
+	case w.Input.String() == "":
+		return fault(path+".input", int(w.Input), "is no input", `"growth", "head", "head factor", "leave", "turn in", "rest" or "moves"`)
+	case slices.ContainsFunc(before, alike):
+		return fault(path+".input", strconv.Quote(w.Input.String()), "stands twice for the same", "each once")
+	case w.Input.group() && p.farm.groupIndex(w.Group) < 0:
+		return fault(path+".group", strconv.Quote(w.Group), "is the id of no group", "the id of a group in the farm")
+	case w.Input.group() && p.farm.Groups[p.farm.groupIndex(w.Group)].Head == 0:
+		return fault(path+".group", strconv.Quote(w.Group), "begins without animals: the young of another group come into it", "the id of a group with head at the start")
+	case !w.Input.group() && w.Group != "":
+		return fault(path+".group", strconv.Quote(w.Group), "stands beside an input that is of no group", "no group")
+	case w.Rotation < 0 || w.Rotation >= len(p.farm.Rotations):
+		return fault(path+".rotation", w.Rotation, "is the place of no rotation", "0 to "+strconv.Itoa(len(p.farm.Rotations)-1))
+	case (w.Input.group() || w.Input == InputGrowth) && w.Rotation != 0:
+		return fault(path+".rotation", w.Rotation, "stands beside an input that is of no rotation", "no rotation")
+	case w.Input.heights() && (w.Heights == nil || w.Span != nil):
+		return fault(path+".heights", "", "a height goes from height to height", `heights such as {"low": "3 in", "high": "5 in"}, and no span`)
+	case !w.Input.heights() && (w.Span == nil || w.Heights != nil):
+		return fault(path+".span", "", "the input goes from number to number", `a span such as {"low": 1, "high": 2}, and no heights`)
+	case p.studied.Design == DesignGrid && (w.Steps < 2 || w.Steps > mostSteps):
+		return fault(path+".steps", w.Steps, "steps make no grid", "2 to "+strconv.Itoa(mostSteps))
+	case p.studied.Design == DesignHypercube && w.Steps != 0:
+		return fault(path+".steps", w.Steps, "stand beside a hypercube", "points of the study, and no steps")
+	}
+	low, high := w.ends()
+	if w.Input.heights() {
+		if !(low > 0 && high >= low && high <= 100) {
+			return fault(path+".heights", *w.Heights, "is no span of heights", "low above 0, high not below it")
+		}
+		return nil
+	}
+	if !(low > 0 && high >= low && high <= mostCounted) || w.Input.whole() && low < 1 {
+		return fault(path+".span", fmt.Sprintf("%g to %g", low, high), "is no span", "low above 0, for whole numbers 1 or more, and high not below it")
+	}
+	return nil
+}
+
+// layPoints lays the points over the inputs.
+func (p *studyPlan) layPoints() error {
+	s := p.studied
+	if len(s.Inputs) == 0 {
+		p.points = [][]float64{{}}
+		return nil
+	}
+	count := s.Points
+	if s.Design == DesignGrid {
+		count = 1
+		for i := range s.Inputs {
+			if count *= s.Inputs[i].Steps; count > mostPoints {
+				return fault("inputs", len(s.Inputs), "inputs make more points than can be run", "steps whose product is up to "+strconv.Itoa(mostPoints))
+			}
+		}
+	}
+	p.points = make([][]float64, count)
+	for i := range p.points {
+		p.points[i] = make([]float64, len(s.Inputs))
+	}
+	random := rand.New(rand.NewPCG(uint64(s.Seed), math.MaxUint64)) // no season has that number
+	block := count
+	for k := range s.Inputs {
+		w := &s.Inputs[k]
+		low, high := w.ends()
+		var parts []int
+		if s.Design == DesignHypercube {
+			parts = random.Perm(count)
+		} else {
+			block /= w.Steps
+		}
+		for i := range p.points {
+			var value float64
+			if s.Design == DesignHypercube {
+				value = low + (high-low)*(float64(parts[i])+random.Float64())/float64(count)
+			} else {
+				value = low + (high-low)*float64(i/block%w.Steps)/float64(w.Steps-1)
+			}
+			if w.Input.whole() {
+				value = math.Round(value)
+			}
+			p.points[i][k] = value
+		}
+	}
+	return nil
+}
+
+// tryPoints refuses a study of which any point is no farm.
+func (p *studyPlan) tryPoints() error {
+	for i := range p.points {
+		farm := p.at(i)
+		if err := farm.Check(); err != nil {
+			return pathed("inputs at point", i, within("farm", err))
+		}
+	}
+	return nil
+}
+
+// at gives the farm at a point, but for its head.
+func (p *studyPlan) at(point int) *Farm {
+	farm := p.farm
+	farm.Rotations = slices.Clone(farm.Rotations)
+	for k, value := range p.points[point] {
+		w := &p.studied.Inputs[k]
+		r := &farm.Rotations[w.Rotation]
+		switch w.Input {
+		case InputGrowth:
+			farm.OwnFactor = &OwnFactor{Growth: units.Fraction(value), Why: "the study changes it"}
+		case InputLeave:
+			r.Leave = units.Height(value)
+		case InputTurnIn:
+			r.TurnIn = units.Height(value)
+		case InputRest:
+			r.ShortestRest = units.Days(value)
+		case InputMoves:
+			r.MovesADay = int(value)
+		}
+	}
+	return &farm
+}
