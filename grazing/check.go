@@ -68,6 +68,9 @@ func both(q shown) string {
 // Check tells the first thing that is wrong with the farm, with its path in
 // the document, its value and what is allowed; nil where nothing is.
 func (f *Farm) Check() error {
+	if f == nil {
+		return fault("farm", "nil", "is no document", "a farm, such as ReadFarm gives")
+	}
 	for _, check := range []func() error{f.checkSeason, f.checkLand, f.checkGroups, f.checkRotations, f.checkCuts, f.checkRain, f.checkRest} {
 		if err := check(); err != nil {
 			return err

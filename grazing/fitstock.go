@@ -287,6 +287,9 @@ func (f *Fitting) JSON(system units.System) ([]byte, error) { return document.En
 // Source: ours: the program; UGA-DIETS printed diets; the rows of herd and forage
 // the figures of stock and pasture
 func FitStock(fitting *Fitting) (Fitted, error) {
+	if fitting == nil {
+		return Fitted{}, fault("fitting", "nil", "is no document", "a question, such as ReadFitting gives")
+	}
 	m, err := fitting.settle(fitting.end())
 	if err != nil {
 		return Fitted{}, err

@@ -51,6 +51,9 @@ func within(key string, err error) error {
 
 // plan checks the study and makes it ready.
 func (s *Studied) plan() (*studyPlan, error) {
+	if s == nil {
+		return nil, fault("studied", "nil", "is no document", "a question, such as ReadStudied gives")
+	}
 	p := &studyPlan{studied: s, farm: s.Farm}
 	for _, step := range []func() error{p.checkForm, p.readRecord, p.fitMonths, p.checkInputs, p.layPoints, p.tryPoints} {
 		if err := step(); err != nil {

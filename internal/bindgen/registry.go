@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"fmt"
+	"regexp"
 	"strings"
 
 	"example.org/soum/internal/decl"
@@ -49,8 +50,11 @@ func registry(root string) ([]byte, error) {
 // called tells whether a function can be called by name: no method, none of
 // whose types is a parameter.
 func called(f *decl.Function) bool {
-	return f.Receiver == "" && len(f.Results) > 0 && f.Name != "Formulas" && !strings.Contains(strings.Join(f.Results, " "), "Q")
+	return f.Receiver == "" && len(f.Results) > 0 && f.Name != "Formulas" && !typeParameter.MatchString(strings.Join(f.Results, " "))
 }
+
+// typeParameter is the Q of a generic function, and no letter of a type's name.
+var typeParameter = regexp.MustCompile(`\bQ\b`)
 
 // textual lists the types of units that read themselves from text.
 func textual(units *decl.Package) []string {
