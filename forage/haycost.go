@@ -159,23 +159,3 @@ func HeadDayCost(total units.Money, head float64, days units.Days) (units.Money,
 	by := decimal.NewFromFloat(head).Mul(decimal.NewFromFloat(float64(days)))
 	return total.Divide(by, cents)
 }
-
-var rentGuard = guard("Rent", "NDSU-RENT",
-	units.Argument{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: anyAmount},
-	units.Argument{Name: "per", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, High: infinity, LowOpen: true, LowOf: -1, HighOf: -1}})
-
-// Rent tells what the rent of the land that feeds an animal comes to, at so much for an
-// area.
-//
-// Errors: a domain error where the area is below 0, or the area of the price not above 0
-//
-// Check: TestRent
-//
-// Source: NDSU-RENT
-func Rent(area units.Area, rent units.Money, per units.Area) (units.Money, error) {
-	share, err := units.Answer(&rentGuard, float64(area)/float64(per), float64(area), float64(per))
-	if err != nil {
-		return units.Money{}, err
-	}
-	return times(rent, share), nil
-}

@@ -94,17 +94,6 @@ func ExampleFeedCost() {
 	// Output: 1950 USD <nil>
 }
 
-// TestRent: 100 EUR for two hectares are 150 for three; print is in the table.
-func TestRent(t *testing.T) {
-	got, err := forage.Rent(3*units.Hectare, money("100 EUR"), 2*units.Hectare)
-	require.NoError(t, err)
-	assert.Equal(t, "150.00 EUR", got.Round(2).String())
-	for _, bad := range [][2]float64{{-1, 1}, {1, 0}, {math.NaN(), 1}} {
-		_, err = forage.Rent(units.Area(bad[0]), money("1 EUR"), units.Area(bad[1]))
-		assert.True(t, units.Impossible(err), bad)
-	}
-}
-
 // Bales of 1,200 lb at 70 USD, 180 of them, a fifth wasted: what does that cost?
 func ExampleWasteCost() {
 	got, err := forage.WasteCost(1200*units.FreshPound, 20.5*units.Percent, money("70 USD"), 180)
@@ -131,11 +120,4 @@ func ExampleHeadDayCost() {
 	cost, err := forage.HeadDayCost(money("245 USD"), 1, 150)
 	fmt.Println(cost, err)
 	// Output: 1.63 USD <nil>
-}
-
-// A pair needs 4.4 acres at 8.76 USD.
-func ExampleRent() {
-	rent, err := forage.Rent(4.4*units.Acre, money("8.76 USD"), 1*units.Acre)
-	fmt.Println(rent, err)
-	// Output: 38.54 USD <nil>
 }

@@ -67,16 +67,18 @@ func nitrate(s *setting, _ *Plan) []Caution {
 	return all
 }
 
-// prussicLow is the highest printed height under which a crop that makes prussic
-// acid is not to be grazed, and prussicWait the longest printed wait after a frost.
-const (
-	prussicLow  = 30 * units.HeightInch // [AGPROUD-FROST]
-	prussicWait = 14 * units.Day        // [DROVERS-FROST, AGPROUD-FROST]
-)
+// noFrost is days since a frost where the document tells of none: more than any
+// printed wait.
+const noFrost = 365 * units.Day
 
-// prussicAcid is raised by a strip that is opened too low or too soon after the
-// frost in the document.
+// prussicAcid is raised by the first strip that is opened too low or too soon after
+// the frost in the document, by the strictest figures in print: the row does not say
+// which crop it is, and crosses have the highest limit.
 func prussicAcid(s *setting, plan *Plan) []Caution {
+	limit, err := forage.PrussicHeight(forage.PrussicSorghumSudangrass, forage.PrussicByPress, units.High)
+	if err != nil {
+		return nil // a row of the table
+	}
 	var all []Caution
 	for i := range s.farm.Land {
 		l := &s.farm.Land[i]
@@ -86,16 +88,23 @@ func prussicAcid(s *setting, plan *Plan) []Caution {
 		}
 		for j := range plan.Moves {
 			m := &plan.Moves[j]
-			frosted := l.Frosted != nil && m.Date.Sub(*l.Frosted) < prussicWait
-			if m.Land != l.ID || (!frosted && m.Height >= prussicLow) {
+			if m.Land != l.ID {
 				continue
 			}
-			why := fmt.Sprintf("%s makes prussic acid and is opened on %s at %s, under %s", l.ID, m.Date, s.text(m.Height), s.text(prussicLow))
-			if frosted {
-				why = fmt.Sprintf("%s makes prussic acid and is opened on %s, within %s of a frost", l.ID, m.Date, s.text(prussicWait))
+			since := noFrost
+			if l.Frosted != nil {
+				since = m.Date.Sub(*l.Frosted)
+			}
+			risk, err := forage.PrussicRisk(forage.PrussicSorghumSudangrass, m.Height, since)
+			if err != nil || risk == forage.PrussicLower {
+				continue
+			}
+			why := fmt.Sprintf("%s makes prussic acid and is opened on %s at %s, under %s", l.ID, m.Date, s.text(m.Height), s.text(limit))
+			if risk == forage.PrussicFrosted {
+				why = fmt.Sprintf("%s makes prussic acid and is opened on %s, %s after a frost", l.ID, m.Date, s.text(since))
 			}
 			all = append(all, caution("prussic acid", fmt.Sprintf("%s; %s graze it.", why, list(ids)),
-				map[string]any{"land": l.ID, "groups": ids, "date": m.Date.String(), "height_m": float64(m.Height), "limit_m": float64(prussicLow), "frosted": frosted}))
+				map[string]any{"land": l.ID, "groups": ids, "date": m.Date.String(), "height_m": float64(m.Height), "limit_m": float64(limit), "class": risk.String()}))
 			break // the first says it
 		}
 	}

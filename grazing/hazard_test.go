@@ -38,6 +38,14 @@ func TestHazardCautions(t *testing.T) {
 			}
 		}
 		assert.Equal(t, c.want, got, c.told)
+		for _, raised := range plan(t, farm).Cautions { // the limits of print stand beside the number
+			switch raised.Code {
+			case "nitrate":
+				assert.InDelta(t, 1000e-6, raised.Values["limit"], 1e-12)
+			case "grass tetany":
+				assert.Equal(t, []any{2.2, 0.002}, []any{raised.Values["limit"], raised.Values["needed"]})
+			}
+		}
 	}
 }
 
@@ -49,6 +57,12 @@ func TestPrussicCaution(t *testing.T) {
 	require.NoError(t, err)
 	row.Name, row.PrussicAcid = "sudangrass of our own", true
 	farm.Land[0].Pasture.Name, farm.Land[0].Pasture.Row = "", &row
+	for _, c := range plan(t, farm).Cautions {
+		if c.Code == "prussic acid" {
+			assert.InDelta(t, 30*0.0254, c.Values["limit_m"], 1e-12) // the highest in print
+			assert.Equal(t, "short", c.Values["class"])
+		}
+	}
 	assert.Contains(t, cautions(plan(t, farm)), "prussic acid")
 
 	factor := 76.3 / farm.Land[0].Height.Centimetres() // today's stand just above 30 in (76.2 cm)

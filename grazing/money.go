@@ -145,7 +145,7 @@ func CostPerUse(cost units.Money, use units.UnitDays) (units.Money, error) {
 //
 // Check: TestRent
 //
-// Source: SDSU-RENT
+// Source: SDSU-RENT; NDSU-RENT a worked example
 func RentPerHead(rent units.Money, per, land units.Area) (units.Money, error) {
 	guard := moneyGuard("RentPerHead", units.Argument{Name: "per", Unit: "m2", Domain: above(0, inf)}, units.Argument{Name: "land", Unit: "m2", Domain: atLeast(0)})
 	return moneyOf(guard, func() (units.Money, error) { return rent.Times(share(float64(land) / float64(per))).Round(cents), nil }, float64(per), float64(land))

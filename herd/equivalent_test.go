@@ -1,18 +1,8 @@
 package herd_test
 
 import (
-	"encoding/json"
-	"errors"
 	"fmt"
-	"go/ast"
-	"go/importer"
-	"go/parser"
-	"go/token"
-	"go/types"
-	"io"
 	"math"
-	"os"
-	"os/exec"
 	"strconv"
 	"strings"
 	"testing"
@@ -22,6 +12,7 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/soum/herd"
+	"example.org/soum/internal/check"
 	"example.org/soum/units"
 )
 
@@ -411,8 +402,7 @@ func TestManureUnitsByWeight(t *testing.T) {
 // never added by a plus sign, and units of manure go nowhere that forage is
 // reckoned.
 func TestTheCompilerKeepsUnitsApart(t *testing.T) {
-	imports := compiledHerd(t)
-	for _, c := range []struct{ code, refused string }{
+	check.Compile(t, []string{"herd", "units"}, [][2]string{
 		{"a := herd.Reckoned{Value: 1, Reckoning: herd.ReckoningNix}; b, err := a.Plus(a); _, _ = b, err", ""},
 		{"m := herd.ManureUnits{Value: 1}; _ = m.Value", ""},
 		{"var u units.AnimalUnits = 2; _, _ = herd.HeadPerUnit(u)", ""},
@@ -427,46 +417,7 @@ func TestTheCompilerKeepsUnitsApart(t *testing.T) {
 		{"_, _ = herd.TotalUnits([]float64{1}, []herd.ManureUnits{{Value: 1}})", "cannot use"},
 		{"_, _ = herd.Reckoned{}.Plus(herd.ManureUnits{Value: 1})", "cannot use"},
 		{"var u units.AnimalUnits = herd.Reckoned{Value: 1}; _ = u", "cannot use"},
-	} {
-		err := typeCheckHerd(imports, c.code)
-		if c.refused == "" && err != nil || c.refused != "" && (err == nil || !strings.Contains(err.Error(), c.refused)) {
-			t.Errorf("%s\ngot %v, want %q", c.code, err, c.refused)
-		}
-	}
-}
-
-func typeCheckHerd(imports types.Importer, code string) error {
-	files := token.NewFileSet()
-	source := "package snippet\n\nimport (\n\"example.org/soum/herd\"\n\"example.org/soum/units\"\n)\n\nvar _ units.Area\nvar _ herd.Kind\n\nfunc _() {\n" + code + "\n}\n"
-	file, err := parser.ParseFile(files, "snippet.go", source, 0)
-	if err != nil {
-		return fmt.Errorf("the snippet is no go: %w", err)
-	}
-	_, err = (&types.Config{Importer: imports}).Check("snippet", files, []*ast.File{file}, nil)
-	return err
-}
-
-// compiledHerd gives an importer of package herd as the compiler left it.
-func compiledHerd(t *testing.T) types.Importer {
-	out, err := exec.Command("go", "list", "-export", "-deps", "-json=ImportPath,Export", "example.org/soum/herd").Output()
-	if err != nil {
-		var exit *exec.ExitError
-		if errors.As(err, &exit) {
-			t.Fatalf("go list: %v: %s", err, exit.Stderr)
-		}
-		t.Fatal(err)
-	}
-	exports := map[string]string{}
-	for d := json.NewDecoder(strings.NewReader(string(out))); ; {
-		var p struct{ ImportPath, Export string }
-		if err := d.Decode(&p); errors.Is(err, io.EOF) {
-			break
-		} else if err != nil {
-			t.Fatal(err)
-		}
-		exports[p.ImportPath] = p.Export
-	}
-	return importer.ForCompiler(token.NewFileSet(), "gc", func(path string) (io.ReadCloser, error) { return os.Open(exports[path]) })
+	})
 }
 
 // What does a ewe count in dry sheep, by two Australian sets?

@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 1971209273 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 349860428 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -8511,9 +8511,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       water come first.
  *   forage.HeadDayCost          total, head, days
  *       Tells what feed costs for one animal in a day.
- *   forage.Rent                 area, rent, per
- *       Tells what the rent of the land that feeds an animal comes to, at so
- *       much for an area.
  *   forage.BloatRisk            legume
  *       Tells whether the share of legume in a stand raises the risk of bloat
  *       for cattle, sheep and goats on it. Bloat kills within hours. A low

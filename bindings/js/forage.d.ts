@@ -694,20 +694,6 @@ export function hayFertility(given: { hay: Scalar; nitrogen: string; phosphorus:
 export function headDayCost(given: { total: string; head: number; days: Scalar }): string;
 
 /**
- * rent tells what the rent of the land that feeds an animal comes to, at so much for an area.
- * 
- * Errors: a domain error where the area is below 0, or the area of the price not above 0
- * 
- * Source: NDSU-RENT
- * 
- * @param given.area 
- * @param given.rent 
- * @param given.per 
- * @returns a text
- */
-export function rent(given: { area: Scalar; rent: string; per: Scalar }): string;
-
-/**
  * bloatRisk tells whether the share of legume in a stand raises the risk of bloat for cattle, sheep and goats on it. Bloat kills within hours. A low class is not a safe stand: hungry stock, young or wet legume and a sudden change of feed bring bloat on less, and the printed threshold is one body's rule. Fill stock with hay before a first turn-in onto legume, look at them often, and ask a vet about prevention beforehand; a swollen left flank is a case for the vet at once. The kind of legume counts as well: trefoil and sainfoin hold tannins and are said not to bloat, alfalfa and clovers do: see BloatOf. For one or two days after a hard frost legumes bloat more (BEEF-FROST).
  * 
  * Table: raised where more than 50 % of the stand is legume (the source does not say whether by mass or by cover), else low

@@ -565,7 +565,7 @@ export function costPerUse(given: { cost: string; use: Scalar }): string;
  * 
  * Errors: *units.DomainError where an area is impossible
  * 
- * Source: SDSU-RENT
+ * Source: SDSU-RENT; NDSU-RENT a worked example
  * 
  * @param given.rent 
  * @param given.per 

@@ -634,7 +634,7 @@ export function costPerUse(given = {}) {
  * 
  * Errors: *units.DomainError where an area is impossible
  * 
- * Source: SDSU-RENT
+ * Source: SDSU-RENT; NDSU-RENT a worked example
  * 
  * @param given.rent 
  * @param given.per 

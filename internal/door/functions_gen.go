@@ -233,7 +233,6 @@ var functions = []Function{
 	{Name: "forage.NutrientCost", Parameters: []string{"price", "content", "per"}, Call: forage.NutrientCost},
 	{Name: "forage.HayFertility", Parameters: []string{"hay", "nitrogen", "phosphorus", "potassium"}, Call: forage.HayFertility},
 	{Name: "forage.HeadDayCost", Parameters: []string{"total", "head", "days"}, Call: forage.HeadDayCost},
-	{Name: "forage.Rent", Parameters: []string{"area", "rent", "per"}, Call: forage.Rent},
 	{Name: "forage.BloatRisk", Parameters: []string{"legume"}, Call: forage.BloatRisk},
 	{Name: "forage.BloatPlants", Parameters: []string(nil), Call: forage.BloatPlants},
 	{Name: "forage.BloatOf", Parameters: []string{"plant"}, Call: forage.BloatOf},

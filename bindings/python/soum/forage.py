@@ -51,7 +51,6 @@ __all__ = [
     "nutrient_cost",
     "hay_fertility",
     "head_day_cost",
-    "rent",
     "bloat_risk",
     "bloat_plants",
     "bloat_of",
@@ -1443,29 +1442,6 @@ def head_day_cost(total, head, days):
         ALABAMA-HAY
     """
     return _core.call("forage.HeadDayCost", {"total": total, "head": head, "days": days})
-
-
-
-def rent(area, rent, per):
-    """Tells what the rent of the land that feeds an animal comes to, at so much for
-    an area.
-
-    Arguments:
-        area: Area in m2 or text with a unit
-        rent: text
-        per: Area in m2 or text with a unit
-
-    Returns:
-        text.
-
-    Errors:
-        a DomainError where the area is below 0, or the area of the price not above
-        0
-
-    Source:
-        NDSU-RENT
-    """
-    return _core.call("forage.Rent", {"area": area, "rent": rent, "per": per})
 
 
 

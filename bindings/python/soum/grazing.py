@@ -1234,7 +1234,7 @@ def rent_per_head(rent, per, land):
         DomainError where an area is impossible
 
     Source:
-        SDSU-RENT
+        SDSU-RENT; NDSU-RENT a worked example
     """
     return _core.call("grazing.RentPerHead", {"rent": rent, "per": per, "land": land})
 

@@ -129,9 +129,6 @@ forage_hay_fertility <- function(hay, nitrogen, phosphorus, potassium)
 forage_head_day_cost <- function(total, head, days)
     call_function("forage_head_day_cost", list(total = total, head = head, days = days))
 
-forage_rent <- function(area, rent, per)
-    call_function("forage_rent", list(area = area, rent = rent, per = per))
-
 forage_bloat_risk <- function(legume)
     call_function("forage_bloat_risk", list(legume = legume))
 
