@@ -1,6 +1,7 @@
 package grazing
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strconv"
@@ -31,12 +32,62 @@ const (
 
 // Carried is what the land carries of one group, the others as they stand.
 type Carried struct {
-	Group  string            `json:"group"`               // the group's id
-	Low    int               `json:"head_low"`            // with thin grass and hungry stock, by the printed spans
-	Middle int               `json:"head_middle"`         // half way
-	High   int               `json:"head_high"`           // with thick grass and modest stock
-	Limits [3]Limit          `json:"limits"`              // what bound at each
-	Units  units.AnimalUnits `json:"animal_units_middle"` // of that group, by weight
+	Group   string            `json:"group"`               // the group's id
+	Low     int               `json:"head_low"`            // with thin grass and hungry stock, by the printed spans
+	Middle  int               `json:"head_middle"`         // half way
+	High    int               `json:"head_high"`           // with thick grass and modest stock
+	Limits  [3]Limit          `json:"limits"`              // what bound at each
+	Units   units.AnimalUnits `json:"animal_units_middle"` // of that group, by weight
+	English string            `json:"english"`             // the same in words
+}
+
+// limitWords tells a limit in words.
+var limitWords = map[Limit]string{
+	LimitNone: "no limit was met", LimitGrass: "grass runs short", LimitRest: "the land has not rested long enough",
+	LimitWinter: "nothing grows at the time", LimitWater: "the water gives out",
+}
+
+// text is what the land carries in words, beside the head that the plan begins with.
+func (c *Carried) text(head float64) string {
+	text := fmt.Sprintf("With all else as it stands the land has room for %d head of %s (%d to %d over the printed spans of grass and appetite); the plan begins with %s.",
+		c.Middle, c.Group, c.Low, c.High, units.Number(head))
+	if c.Limits[1] != LimitNone {
+		text += fmt.Sprintf(" With one more, %s.", limitWords[c.Limits[1]])
+	}
+	return text
+}
+
+// Leaders tells how many head of the leading group of each rotation the land
+// carries, every other group as it stands: Carries of each, in the order of the
+// rotations. Of a rotation that begins without animals, since its young are
+// still to come, nothing is told.
+//
+// Method: Carries, rotation by rotation. It runs a season for every head tried at
+// three ends of the printed spans, and so takes many times as long as a plan.
+//
+// Errors: those of PlanSeason
+//
+// Check: TestLeadersAreCarries
+//
+// Source: ours: the rules in DEVELOPERS.md
+func Leaders(farm *Farm) ([]Carried, error) {
+	if err := farm.Check(); err != nil {
+		return nil, err
+	}
+	all := []Carried{}
+	for i := range farm.Rotations {
+		members := farm.Rotations[i].Groups
+		first := slices.IndexFunc(members, func(m Member) bool { return farm.Groups[farm.groupIndex(m.Group)].Head > 0 })
+		if first < 0 {
+			continue // young that are still to come
+		}
+		carried, err := Carries(farm, members[first].Group)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, carried)
+	}
+	return all, nil
 }
 
 // Carries tells how many head of a group the land carries with every other
@@ -84,6 +135,7 @@ func Carries(farm *Farm, group string) (Carried, error) {
 			c.Units = units.AnimalUnits(head) * each
 		}
 	}
+	c.English = c.text(farm.Groups[at].Head)
 	return c, nil
 }
 

@@ -1,6 +1,8 @@
 package grazing_test
 
 import (
+	"fmt"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -45,6 +47,25 @@ func TestCarriesIsTheLargest(t *testing.T) {
 	assert.LessOrEqual(t, carried.Middle, carried.High)
 	// 150-lb ewes: 0.15 of a 1,000-lb animal unit each
 	assert.InDelta(t, 0.15*float64(carried.Middle), carried.Units.AnimalUnits(), 1e-9)
+}
+
+// TestLeadersAreCarries asks for every leader by itself.
+func TestLeadersAreCarries(t *testing.T) {
+	farm := birthsFarm(t)
+	leaders, err := grazing.Leaders(farm)
+	require.NoError(t, err)
+	require.NotEmpty(t, leaders)
+	for _, leader := range leaders {
+		alone, err := grazing.Carries(farm, leader.Group)
+		require.NoError(t, err)
+		assert.Equal(t, alone, leader)
+		head := farm.Groups[slices.IndexFunc(farm.Groups, func(g grazing.Group) bool { return g.ID == leader.Group })].Head
+		assert.Contains(t, leader.English, fmt.Sprintf("room for %d head of %s (%d to %d over the printed spans of grass and appetite); the plan begins with %v.",
+			leader.Middle, leader.Group, leader.Low, leader.High, head))
+	}
+	farm.Version = 2
+	_, err = grazing.Leaders(farm)
+	assert.ErrorContains(t, err, "version")
 }
 
 // TestCarriesNamesTheLimit changes the small farm so that one thing binds.

@@ -11,13 +11,6 @@ func YieldOf(f *Farm, i int) (units.Yield, error) {
 	return f.Land[i].yield(p)
 }
 
-// PlanDays plans without the scan of what the land carries, which is most of
-// the time a plan takes.
-func PlanDays(f *Farm) (*Plan, error) {
-	plan, _, err := planDays(f)
-	return plan, err
-}
-
 // CautionSources gives the sources of every caution by its code.
 func CautionSources() map[string]string {
 	all := map[string]string{}

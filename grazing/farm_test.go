@@ -191,6 +191,6 @@ func FuzzReadFarm(f *testing.F) {
 		if farm.Season.To.Sub(farm.Today) > 400 {
 			return // sound, only long to plan
 		}
-		_, _ = grazing.PlanDays(farm)
+		_, _ = grazing.PlanSeason(farm)
 	})
 }

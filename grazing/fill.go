@@ -13,13 +13,13 @@ import (
 	"example.org/soum/units"
 )
 
-// fillDays fills the days and the months.
+// fillDays fills the days.
 func (s *setting) fillDays(plan *Plan, r *season.Result) error {
-	plan.Days = make([]PlanDay, 0, len(r.Days))
+	plan.Days = make([]PlanDay, len(r.Days))
 	lands := make([]units.DryMatter, len(r.Days)*len(s.lands))
-	for i, d := range r.Days {
-		date := s.date(i)
-		day := PlanDay{Date: date, Standing: units.DryMatter(d.End), Grown: units.DryMatter(d.Grown), Fed: units.DryMatter(d.Hay)}
+	for i := range r.Days {
+		d, day := &r.Days[i], &plan.Days[i]
+		*day = PlanDay{Date: s.date(i), Standing: units.DryMatter(d.End), Grown: units.DryMatter(d.Grown), Fed: units.DryMatter(d.Hay)}
 		day.Lands, lands = lands[:len(s.lands):len(s.lands)], lands[len(s.lands):]
 		for g := range s.input.Groups {
 			day.Wanted += units.DryMatter(s.input.Groups[g].Demand[i])
@@ -27,20 +27,26 @@ func (s *setting) fillDays(plan *Plan, r *season.Result) error {
 		for l, standing := range d.Standing {
 			day.Lands[l] = units.DryMatter(standing)
 		}
-		plan.Days = append(plan.Days, day)
-		if n := len(plan.Months); n == 0 || plan.Months[n-1].Month != int(date.Month()) {
-			plan.Months = append(plan.Months, Month{Year: date.Year(), Month: int(date.Month())})
-		}
-		m := &plan.Months[len(plan.Months)-1]
-		m.Days++
-		m.Grown += day.Grown
-		m.Wanted += day.Wanted
-		m.Eaten += units.DryMatter(d.Eaten)
-		m.Trampled += units.DryMatter(d.Trampled)
-		m.Cut += units.DryMatter(d.Cut)
-		m.Fed += day.Fed
-		m.Standing = day.Standing
 		plan.Balance += units.DryMatter(d.Start + d.Grown - d.Eaten - d.Trampled - d.Cut - d.End)
+	}
+	return nil
+}
+
+// fillMonths adds the days up by month.
+func (s *setting) fillMonths(plan *Plan, r *season.Result) error {
+	plan.Months = make([]Month, len(s.months))
+	for i, at := range s.months {
+		m := &plan.Months[i]
+		*m = Month{Year: at.year, Month: int(at.month), Days: at.to - at.from, Standing: plan.Days[at.to-1].Standing}
+		for day := at.from; day < at.to; day++ {
+			d := &r.Days[day]
+			m.Grown += units.DryMatter(d.Grown)
+			m.Wanted += plan.Days[day].Wanted
+			m.Eaten += units.DryMatter(d.Eaten)
+			m.Trampled += units.DryMatter(d.Trampled)
+			m.Cut += units.DryMatter(d.Cut)
+			m.Fed += units.DryMatter(d.Hay)
+		}
 	}
 	return nil
 }
@@ -133,18 +139,18 @@ func (s *setting) weightOn(day, rotation int) units.LiveWeight {
 
 // fillFeeding joins days of feeding in a row.
 func (s *setting) fillFeeding(plan *Plan, r *season.Result) error {
-	open := map[int]int{} // group → its last feeding
+	open := make([]int, len(s.herd)) // by group: 1 and the place of its last feeding
 	for _, fed := range r.Fed {
 		date, why := s.date(fed.Day), FeedReason(fed.Reason)
-		if at, found := open[fed.Group]; found {
-			last := &plan.Feeding[at]
+		if at := open[fed.Group]; at > 0 {
+			last := &plan.Feeding[at-1]
 			if last.To == date-1 && last.Why == why {
 				last.To = date
 				last.Wanted += units.DryMatter(fed.Hay)
 				continue
 			}
 		}
-		open[fed.Group] = len(plan.Feeding)
+		open[fed.Group] = len(plan.Feeding) + 1
 		plan.Feeding = append(plan.Feeding, Feeding{Group: s.farm.Groups[fed.Group].ID, From: date, To: date, Wanted: units.DryMatter(fed.Hay), Why: why})
 	}
 	return nil
@@ -201,16 +207,18 @@ func (s *setting) grazer(group int) bool {
 
 func (s *setting) fillHay(plan *Plan, r *season.Result) error {
 	h := &plan.Hay
-	withHay := map[int]bool{}
-	for _, fed := range r.Fed {
+	last := -1
+	for _, fed := range r.Fed { // by day
 		if !s.grazer(fed.Group) {
 			h.Ration += units.DryMatter(fed.Hay)
 			continue
 		}
 		h.Eaten += units.DryMatter(fed.Hay)
-		withHay[fed.Day] = true
+		if fed.Day != last {
+			h.Days++
+			last = fed.Day
+		}
 	}
-	h.Days = len(withHay)
 	h.Carried = s.farm.asFed(h.Eaten)
 	h.Store = s.farm.Feed.Hay
 	cut := units.DryMatter(0)

@@ -1,6 +1,8 @@
 package grazing
 
 import (
+	"sync"
+
 	"example.org/soum/herd"
 	"example.org/soum/internal/season"
 	"example.org/soum/units"
@@ -171,7 +173,9 @@ type PlanDay struct {
 
 // PlanSeason plans a farm's season day by day: who goes where, how long a
 // strip, what to leave, when the ground may be grazed again, and what it takes
-// of hay, water and fence. It reads no clock: today is the document's.
+// of hay, water and fence. It reads no clock: today is the document's. How many
+// head the land would carry is asked of Leaders or Carries, since that takes
+// many seasons.
 //
 // Method: the day loop told in DEVELOPERS.md, "The season, rule by rule"
 //
@@ -186,43 +190,36 @@ type PlanDay struct {
 //
 // Source: ours: the rules in DEVELOPERS.md, made of the formulas named there
 func PlanSeason(farm *Farm) (*Plan, error) {
-	plan, s, err := planDays(farm)
-	if err != nil {
-		return nil, err
-	}
-	if plan.Verdict.Leaders, err = s.leaders(); err != nil {
-		return nil, err
-	}
-	plan.Verdict.English = s.verdictText(plan)
-	return plan, nil
-}
-
-// planDays plans everything but what needs many seasons: the heads carried, and
-// the verdict in words.
-func planDays(farm *Farm) (*Plan, *setting, error) {
 	if err := farm.Check(); err != nil {
-		return nil, nil, err
+		return nil, err
 	}
 	notes := &notebook{}
 	s, err := settle(farm, units.Middle, notes)
 	if err != nil {
-		return nil, nil, err
+		return nil, err
 	}
-	result := season.Run(&s.input)
+	runner := runners.Get().(*season.Runner)
+	defer runners.Put(runner)
+	result := runner.Run(&s.input)
 	plan := &Plan{Today: farm.Today, From: farm.Season.From, To: farm.Season.To, Factor: 1}
 	for _, fill := range []func(*Plan, *season.Result) error{
-		s.fillDays, s.fillBirths, s.fillChanges, s.fillMoves, s.fillWorms, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillSoil, s.fillDrought, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
+		s.fillDays, s.fillMonths, s.fillBirths, s.fillChanges, s.fillMoves, s.fillWorms, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillSoil, s.fillDrought, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
 	} {
 		if err := fill(plan, result); err != nil {
-			return nil, nil, err
+			return nil, err
 		}
 	}
 	plan.Cautions = cautions(s, plan)
 	s.remark(plan, result)
 	plan.Notes = notes.all()
+	plan.Verdict.English = s.verdictText(plan)
 	plan.fillEmpty()
-	return plan, s, nil
+	return plan, nil
 }
+
+// runners keeps the memory of day loops for the next plan, which is most of what
+// one takes: a plan holds nothing of it.
+var runners = sync.Pool{New: func() any { return new(season.Runner) }}
 
 // fillEmpty makes what is empty a list or an object of nothing: as JSON it is
 // walked through by readers for whom null is neither.

@@ -18,7 +18,7 @@ import (
 
 func plan(t testing.TB, farm *grazing.Farm) *grazing.Plan {
 	t.Helper()
-	p, err := grazing.PlanDays(farm)
+	p, err := grazing.PlanSeason(farm)
 	require.NoError(t, err)
 	return p
 }
@@ -47,7 +47,7 @@ func drawFarm(t *rapid.T) *grazing.Farm {
 func TestPlanInvariants(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		farm := drawFarm(t)
-		p, err := grazing.PlanDays(farm)
+		p, err := grazing.PlanSeason(farm)
 		require.NoError(t, err)
 		var grown, eaten, fed, wanted, visited units.DryMatter
 		days := 0
@@ -87,7 +87,7 @@ func TestPlanInvariants(t *testing.T) {
 func TestTwiceTheFarm(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		farm := drawFarm(t)
-		once, err := grazing.PlanDays(farm)
+		once, err := grazing.PlanSeason(farm)
 		require.NoError(t, err)
 		for i := range farm.Land {
 			farm.Land[i].Width *= 2
@@ -97,7 +97,7 @@ func TestTwiceTheFarm(t *testing.T) {
 			farm.Groups[i].Head *= 2
 		}
 		farm.Feed.Hay *= 2
-		twice, err := grazing.PlanDays(farm)
+		twice, err := grazing.PlanSeason(farm)
 		require.NoError(t, err)
 		require.Len(t, twice.Moves, len(once.Moves))
 		for i, m := range once.Moves {

@@ -130,7 +130,8 @@ type setting struct {
 	start     units.Date
 	lands     []site
 	herd      []herd.Group
-	spells    [][]spell     // by group
+	spells    [][]spell // by group
+	months    []month
 	seasons   []herd.Season // by day
 	input     season.Input
 	notes     *notebook
@@ -155,6 +156,7 @@ func settle(f *Farm, end units.End, notes *notebook) (*setting, error) {
 	s := &setting{farm: f, end: end, start: f.Today, notes: notes, record: f.Rain.record()}
 	s.input.Days = int(f.Season.To.Sub(f.Today)) + 1
 	s.input.First = max(0, int(f.Season.From.Sub(f.Today)))
+	s.months = monthsOf(s.start, s.input.Days)
 	if err := s.settleSoil(); err != nil {
 		return nil, fmt.Errorf("rain.balance: %w", err)
 	}
@@ -272,16 +274,14 @@ func (s *setting) peaks(at *site) ([]float64, error) {
 		return nil, err
 	}
 	peaks := make([]float64, s.input.Days)
-	monthOf, peak := -1, units.Growth(0)
-	for day := range peaks {
-		date := s.date(day)
-		if month := date.Year()*12 + int(date.Month()); month != monthOf {
-			monthOf = month
-			if peak, err = s.peak(at, date, meanToPeak); err != nil {
-				return nil, err
-			}
+	for _, m := range s.months {
+		peak, err := s.peak(at, s.date(m.from), meanToPeak)
+		if err != nil {
+			return nil, err
 		}
-		peaks[day] = float64(peak)
+		for day := m.from; day < m.to; day++ {
+			peaks[day] = float64(peak)
+		}
 	}
 	return peaks, nil
 }

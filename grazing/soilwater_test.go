@@ -125,11 +125,11 @@ func TestLessRainNeverGrowsMore(t *testing.T) {
 			farm.Rain.Normal[i] = units.RainDepth(rapid.Float64Range(0, 0.2).Draw(t, "rain"))
 			b.Reference[i] = units.RainDepth(rapid.Float64Range(0, 0.2).Draw(t, "reference"))
 		}
-		before, err := grazing.PlanDays(farm)
+		before, err := grazing.PlanSeason(farm)
 		require.NoError(t, err)
 		month := rapid.IntRange(5, 8).Draw(t, "month")
 		farm.Rain.Normal[month-1] *= units.RainDepth(rapid.Float64Range(0, 1).Draw(t, "share"))
-		after, err := grazing.PlanDays(farm)
+		after, err := grazing.PlanSeason(farm)
 		require.NoError(t, err)
 		for i := range after.Soil {
 			require.LessOrEqual(t, float64(after.Soil[i].Growth), float64(before.Soil[i].Growth)+1e-12)
@@ -179,10 +179,10 @@ func TestBadAccounts(t *testing.T) {
 		readSmall(t, `"note": "ours"`, strings.Replace(account, `"coefficient": 1`, sound, 1))
 	}
 	farm := readSmall(t, `"note": "ours"`, strings.Replace(account, `"100 mm"`, `"9000 m"`, 1)) // January: no month of the account
-	_, err := grazing.PlanDays(farm)
+	_, err := grazing.PlanSeason(farm)
 	require.NoError(t, err)
 	farm.Rain.Balance.Reference[6] = farm.Rain.Balance.Reference[0]
-	_, err = grazing.PlanDays(farm)
+	_, err = grazing.PlanSeason(farm)
 	require.ErrorContains(t, err, "rain.balance: ")
 }
 

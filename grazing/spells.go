@@ -3,6 +3,7 @@ package grazing
 import (
 	"slices"
 	"sort"
+	"time"
 
 	"example.org/soum/herd"
 	"example.org/soum/units"
@@ -13,6 +14,25 @@ import (
 type spell struct {
 	from, to int // days of the plan; to is the first day of the next
 	state    herd.State
+}
+
+// month is the days of the plan in one calendar month.
+type month struct {
+	year     int
+	month    time.Month
+	from, to int // days of the plan; to is the first day of the next
+}
+
+// monthsOf gives the months of the plan, in order.
+func monthsOf(start units.Date, days int) []month {
+	all := make([]month, 0, days/28+2)
+	for from := 0; from < days; {
+		first := start.Add(from)
+		to := min(days, from+first.DaysInMonth()-first.Day()+1)
+		all = append(all, month{first.Year(), first.Month(), from, to})
+		from = to
+	}
+	return all
 }
 
 // spells gives the spells of a group from today to the season's end.

@@ -110,7 +110,7 @@ func byPlan(t testing.TB, farm grazing.Farm, months []rainfall.MonthlyRain) ran 
 	for _, m := range months {
 		farm.Rain.Months[fmt.Sprintf("%04d-%02d", m.Year, m.Month)] = m.Rain
 	}
-	plan, err := grazing.PlanDays(&farm)
+	plan, err := grazing.PlanSeason(&farm)
 	require.NoError(t, err)
 	// 907.18474 kg in a short ton, 90 % of it dry, 13 % wasted.
 	store := float64(farm.Feed.Hay) * 0.90 * (1 - 0.13)
@@ -298,7 +298,7 @@ func TestStudySweeps(t *testing.T) {
 			farm := exampleFarm(t)
 			crowd(farm)
 			c.change(farm, value)
-			plan, err := grazing.PlanDays(farm)
+			plan, err := grazing.PlanSeason(farm)
 			require.NoError(t, err)
 			assert.InDelta(t, value, result.Points[i].Values[0], 1e-12, "%s", c.sweep.Input)
 			assert.InEpsilon(t, float64(plan.Hay.Eaten), float64(result.Points[i].Fed.Middle), 1e-9, "%s %v", c.sweep.Input, value)

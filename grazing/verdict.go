@@ -2,7 +2,6 @@ package grazing
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"example.org/soum/forage"
@@ -16,7 +15,6 @@ type Verdict struct {
 	Carries  bool              `json:"carries"`               // no feed beyond what the farm allows
 	Limit    Limit             `json:"limit"`                 // what bound where it does not
 	Herd     units.AnimalUnits `json:"herd_animal_units"`     // by weight ÷ 1,000 lb, on the season's first day
-	Leaders  []Carried         `json:"leaders"`               // the leading group of each rotation
 	Textbook units.AnimalUnits `json:"textbook_animal_units"` // annual yield × use ÷ demand; the verdict follows the season
 	English  string            `json:"english"`               // the same in one paragraph
 }
@@ -40,24 +38,6 @@ func (s *setting) fillVerdict(plan *Plan, r *season.Result) error {
 	var err error
 	v.Textbook, err = s.textbook()
 	return err
-}
-
-// leaders tells how many of each rotation's leading group the land carries.
-func (s *setting) leaders() ([]Carried, error) {
-	var all []Carried
-	for i := range s.farm.Rotations {
-		members := s.farm.Rotations[i].Groups
-		first := slices.IndexFunc(members, func(m Member) bool { return s.farm.Groups[s.farm.groupIndex(m.Group)].Head > 0 })
-		if first < 0 {
-			continue // young that are still to come
-		}
-		carried, err := Carries(s.farm, members[first].Group)
-		if err != nil {
-			return nil, err
-		}
-		all = append(all, carried)
-	}
-	return all, nil
 }
 
 // textbook gives the carrying capacity of the handbook: what the land in
@@ -89,12 +69,6 @@ func (s *setting) textbook() (units.AnimalUnits, error) {
 	return total, nil
 }
 
-// limitWords tells a limit in words.
-var limitWords = map[Limit]string{
-	LimitNone: "no limit was met", LimitGrass: "grass runs short", LimitRest: "the land has not rested long enough",
-	LimitWinter: "nothing grows at the time", LimitWater: "the water gives out",
-}
-
 // verdictText is the verdict in one paragraph.
 func (s *setting) verdictText(plan *Plan) string {
 	v := &plan.Verdict
@@ -123,13 +97,6 @@ func (s *setting) verdictText(plan *Plan) string {
 	}
 	if waiting > 0 {
 		fmt.Fprintf(&b, " Until the first strips are opened ahead of them, followers want %s of feed.", s.text(waiting))
-	}
-	for _, c := range v.Leaders {
-		fmt.Fprintf(&b, " With all else as it stands it has room for %d head of %s (%d to %d over the printed spans of grass and appetite); the plan begins with %s.",
-			c.Middle, c.Group, c.Low, c.High, units.Number(s.farm.Groups[s.farm.groupIndex(c.Group)].Head))
-		if c.Limits[1] != LimitNone {
-			fmt.Fprintf(&b, " With one more, %s.", limitWords[c.Limits[1]])
-		}
 	}
 	fmt.Fprintf(&b, " The textbook sum (yield × use ÷ demand) gives %s; the season, which counts rest and the months, decides.", s.text(v.Textbook))
 	return b.String()

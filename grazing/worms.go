@@ -9,66 +9,99 @@ import (
 // fillWorms marks the visits of sheep and goats by what they may pick up from
 // stock with the same worms that was on the ground before. Print has the days of
 // worms for sheep and goats alone.
-func (s *setting) fillWorms(plan *Plan, _ *season.Result) error {
-	kinds := map[string]herd.Kind{}
-	for i := range s.farm.Groups {
-		kinds[s.farm.Groups[i].ID] = s.herd[i].Class.Kind
+func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
+	if len(s.has(hasWormDays)) == 0 {
+		return nil
 	}
-	risks, err := s.wormRisks()
-	if err != nil {
-		return err
-	}
-	before := map[string][]int{} // moves so far, by land
+	w := &worms{plan: plan, kinds: s.visitKinds(plan), risks: make([]herd.WormReturn, s.input.Days+1), rule: s.wormRule()}
+	last, before := make([]int, len(s.lands)), make([]int, len(plan.Moves)) // 1 and the move on the same land before
 	for i := range plan.Moves {
-		move := &plan.Moves[i]
-		before[move.Land] = append(before[move.Land], i)
-		for j := range move.Visits {
-			visit := &move.Visits[j]
-			kind := kinds[visit.Group]
-			if kind != herd.Sheep && kind != herd.Goats {
+		land := r.Moves[i].Land
+		before[i], last[land] = last[land], i+1
+		for j := range plan.Moves[i].Visits {
+			if !hasWormDays(w.kinds[i][j]) {
 				continue
 			}
-			visit.Worms = herd.ReturnOtherHost
-			for _, k := range before[move.Land] {
-				if earlier := &plan.Moves[k]; move.Length == 0 || (earlier.To > move.From && earlier.From < move.To) {
-					visit.Worms = max(visit.Worms, wormsLeft(earlier, visit, kind, kinds, risks))
+			worst := herd.ReturnOtherHost
+			for k := i; k >= 0 && worst < herd.ReturnPeak; k = before[k] - 1 {
+				left, err := w.left(k, i, j)
+				if err != nil {
+					return err
 				}
+				worst = max(worst, left)
 			}
+			plan.Moves[i].Visits[j].Worms = worst
 		}
 	}
 	return nil
 }
 
-// wormRisks gives the class of a return after so many days, of stock that shares
-// worms: a plan asks for the same days over and over.
-func (s *setting) wormRisks() ([]herd.WormReturn, error) {
-	risks := make([]herd.WormReturn, s.input.Days+1)
-	for days := range risks {
-		var err error
-		if risks[days], err = herd.WormRisk(herd.Sheep, herd.Sheep, units.Days(days), s.wormRule()); err != nil {
-			return nil, err
-		}
+func hasWormDays(kind herd.Kind) bool { return kind == herd.Sheep || kind == herd.Goats }
+
+// visitKinds gives the kinds of stock by move and visit.
+func (s *setting) visitKinds(plan *Plan) [][]herd.Kind {
+	visits := 0
+	for i := range plan.Moves {
+		visits += len(plan.Moves[i].Visits)
 	}
-	return risks, nil
+	all, flat := make([][]herd.Kind, len(plan.Moves)), make([]herd.Kind, 0, visits)
+	for i := range plan.Moves {
+		from := len(flat)
+		for j := range plan.Moves[i].Visits {
+			flat = append(flat, s.kindOf(plan.Moves[i].Visits[j].Group))
+		}
+		all[i] = flat[from:]
+	}
+	return all
 }
 
-// wormsLeft gives the worst that the visits of a move have left for a later visit
-// on the same ground; 0 where nothing was there.
-func wormsLeft(earlier *Move, visit *Visit, kind herd.Kind, kinds map[string]herd.Kind, risks []herd.WormReturn) herd.WormReturn {
-	worst := herd.WormReturn(0)
-	for i := range earlier.Visits {
-		before := &earlier.Visits[i]
-		if before.To >= visit.From {
-			continue
-		}
-		if !herd.SharesWorms(kinds[before.Group], kind) {
-			worst = max(worst, herd.ReturnOtherHost)
-			continue
-		}
-		// Its last dung is the freshest, and its first the ripest: the worse counts.
-		worst = max(worst, risks[int(visit.From-before.From)], risks[int(visit.From-before.To)])
+// worms is what fillWorms goes by. The class of a return is kept by days, since a
+// plan asks for the same days over and over.
+type worms struct {
+	plan  *Plan
+	kinds [][]herd.Kind
+	risks []herd.WormReturn // of stock that shares worms; 0 where nobody has asked yet
+	rule  herd.RestRule
+}
+
+// left gives the worst that the visits of a move have left for a visit of a later
+// move, or of the same, on the same ground; 0 where nothing was there.
+func (w *worms) left(earlier, later, visit int) (worst herd.WormReturn, err error) {
+	was, is := &w.plan.Moves[earlier], &w.plan.Moves[later]
+	if is.Length != 0 && (was.To <= is.From || was.From >= is.To) {
+		return 0, nil
 	}
-	return worst
+	from := is.Visits[visit].From
+	for i := range was.Visits {
+		before := &was.Visits[i]
+		switch {
+		case before.To >= from:
+		case !herd.SharesWorms(w.kinds[earlier][i], w.kinds[later][visit]):
+			worst = max(worst, herd.ReturnOtherHost)
+		default:
+			// Its last dung is the freshest, and its first the ripest: the worse counts.
+			for _, dung := range [...]units.Date{before.From, before.To} {
+				risk, err := w.risk(int(from - dung))
+				if err != nil {
+					return 0, err
+				}
+				worst = max(worst, risk)
+			}
+		}
+	}
+	return worst, nil
+}
+
+// risk gives the class of a return after so many days.
+func (w *worms) risk(days int) (herd.WormReturn, error) {
+	if w.risks[days] == 0 {
+		risk, err := herd.WormRisk(herd.Sheep, herd.Sheep, units.Days(days), w.rule)
+		if err != nil {
+			return 0, err
+		}
+		w.risks[days] = risk
+	}
+	return w.risks[days], nil
 }
 
 func (s *setting) kindOf(group string) herd.Kind { return s.herd[s.farm.groupIndex(group)].Class.Kind }

@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 349860428 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 1684513842 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -8916,6 +8916,11 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       110 % is refused. A grazing season carries grass over, loses some and
  *       stops regrowing where it is bitten too short: where it differs from
  *       this budget, follow the season.
+ *   grazing.Leaders             farm
+ *       Tells how many head of the leading group of each rotation the land
+ *       carries, every other group as it stands: Carries of each, in the order
+ *       of the rotations. Of a rotation that begins without animals, since its
+ *       young are still to come, nothing is told.
  *   grazing.Carries             farm, group
  *       Tells how many head of a group the land carries with every other group
  *       as it stands: the largest whole number such that with it and with
@@ -9005,6 +9010,8 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       Plans a farm's season day by day: who goes where, how long a strip,
  *       what to leave, when the ground may be grazed again, and what it takes
  *       of hay, water and fence. It reads no clock: today is the document's.
+ *       How many head the land would carry is asked of Leaders or Carries,
+ *       since that takes many seasons.
  *   grazing.WireRows
  *       Gives the table of Wires, as a copy.
  *   grazing.Wires               stock, line, end

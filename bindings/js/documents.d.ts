@@ -1386,6 +1386,8 @@ export interface GrazingCarried {
   limits: Array<"none" | "grass" | "rest" | "winter" | "water">;
   /** of that group, by weight */
   animal_units_middle: number;
+  /** the same in words */
+  english: string;
 }
 
 /** LandNeed is the land that a herd needs, by widening the farm's own. */
@@ -2802,8 +2804,6 @@ export interface GrazingVerdict {
   limit: "none" | "grass" | "rest" | "winter" | "water";
   /** by weight ÷ 1,000 lb, on the season's first day */
   herd_animal_units: number;
-  /** the leading group of each rotation */
-  leaders: Array<GrazingCarried>;
   /** annual yield × use ÷ demand; the verdict follows the season */
   textbook_animal_units: number;
   /** the same in one paragraph */

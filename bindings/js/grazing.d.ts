@@ -209,6 +209,20 @@ export function shortOfFeed(given: { grass: documents.GrazingGrassToday }): docu
 export function monthBalance(given: { annual: Scalar; shares: Column; area: Scalar; use: Scalar; demand: Column; year: number }): Array<documents.GrazingBudgetMonth>;
 
 /**
+ * leaders tells how many head of the leading group of each rotation the land carries, every other group as it stands: Carries of each, in the order of the rotations. Of a rotation that begins without animals, since its young are still to come, nothing is told.
+ * 
+ * Method: Carries, rotation by rotation. It runs a season for every head tried at three ends of the printed spans, and so takes many times as long as a plan.
+ * 
+ * Errors: those of PlanSeason
+ * 
+ * Source: ours: the rules in DEVELOPERS.md
+ * 
+ * @param given.farm 
+ * @returns a list of GrazingCarried
+ */
+export function leaders(given: { farm: documents.GrazingFarm }): Array<documents.GrazingCarried>;
+
+/**
  * carries tells how many head of a group the land carries with every other group as it stands: the largest whole number such that with it and with every smaller one its rotation needs no feed beyond what the farm allows, at the low, the middle and the high end of the printed spans of density, intake and pasture share.
  * 
  * Method: seasons run with 1, 2, 3 … head, the changes of the document in proportion, until one needs more feed than the hay in store and cut by then gives, or more water than the source; days on which a follower waits for the first strips do not count. The scan ends at four times the head in the document and 20 more.
@@ -900,7 +914,7 @@ export function regrowthBitten(given: { open: Scalar; place: Scalar }): number;
 export function regrowthBitten(given: { open: Values; place: Values }): number | Float64Array;
 
 /**
- * planSeason plans a farm's season day by day: who goes where, how long a strip, what to leave, when the ground may be grazed again, and what it takes of hay, water and fence. It reads no clock: today is the document's.
+ * planSeason plans a farm's season day by day: who goes where, how long a strip, what to leave, when the ground may be grazed again, and what it takes of hay, water and fence. It reads no clock: today is the document's. How many head the land would carry is asked of Leaders or Carries, since that takes many seasons.
  * 
  * Method: the day loop told in DEVELOPERS.md, "The season, rule by rule"
  * 

@@ -50,7 +50,11 @@ func (o *options) outputs(farm *grazing.Farm, plan *grazing.Plan) ([]output, err
 			return all, nil
 		}
 	}
-	return append(all, output{standardOutput, []byte(text(farm, plan, o.days))}), nil
+	leaders, err := grazing.Leaders(farm)
+	if err != nil {
+		return nil, inputError{err}
+	}
+	return append(all, output{standardOutput, []byte(text(farm, plan, leaders, o.days))}), nil
 }
 
 // picture gives the path of a picture, "" where none was asked for.

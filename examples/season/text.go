@@ -16,14 +16,15 @@ import (
 // report is the plan as text.
 type report struct {
 	strings.Builder
-	farm *grazing.Farm
-	plan *grazing.Plan
-	days int // of moves to list
+	farm    *grazing.Farm
+	plan    *grazing.Plan
+	leaders []grazing.Carried
+	days    int // of moves to list
 }
 
 // text writes the whole plan, cautions last.
-func text(farm *grazing.Farm, plan *grazing.Plan, days int) string {
-	r := &report{farm: farm, plan: plan, days: days}
+func text(farm *grazing.Farm, plan *grazing.Plan, leaders []grazing.Carried, days int) string {
+	r := &report{farm: farm, plan: plan, leaders: leaders, days: days}
 	for _, section := range []func(){
 		r.title, r.balance, r.changes, r.moves, r.passes, r.soil, r.dry, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
 	} {
@@ -55,6 +56,9 @@ func (r *report) title() {
 	r.paragraph("Made of the heights of %s. %s", long(r.plan.Today), r.farm.Note)
 	r.WriteByte('\n')
 	r.paragraph("%s", r.plan.Verdict.English)
+	for i := range r.leaders {
+		r.paragraph("%s", r.leaders[i].English)
+	}
 }
 
 // balance prints the months and their sum.

@@ -446,6 +446,7 @@ var functions = []Function{
 	{Name: "grazing.HeadToSell", Parameters: []string{"supply", "need"}, Call: grazing.HeadToSell},
 	{Name: "grazing.ShortOfFeed", Parameters: []string{"grass"}, Call: grazing.ShortOfFeed},
 	{Name: "grazing.MonthBalance", Parameters: []string{"annual", "shares", "area", "use", "demand", "year"}, Call: grazing.MonthBalance},
+	{Name: "grazing.Leaders", Parameters: []string{"farm"}, Call: grazing.Leaders},
 	{Name: "grazing.Carries", Parameters: []string{"farm", "group"}, Call: grazing.Carries},
 	{Name: "grazing.LandFor", Parameters: []string{"farm"}, Call: grazing.LandFor},
 	{Name: "grazing.HeadDensity", Parameters: []string{"head", "area"}, Call: grazing.HeadDensity},

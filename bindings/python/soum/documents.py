@@ -890,6 +890,7 @@ GrazingCarried = TypedDict("GrazingCarried", {
     "head_high": "int",  # with thick grass and modest stock
     "limits": "List[Literal[\"none\", \"grass\", \"rest\", \"winter\", \"water\"]]",  # what bound at each
     "animal_units_middle": "Quantity",  # of that group, by weight
+    "english": "str",  # the same in words
 }, total=False)
 GrazingCarried.__doc__ = "Carried is what the land carries of one group, the others as they stand."
 
@@ -1745,7 +1746,6 @@ GrazingVerdict = TypedDict("GrazingVerdict", {
     "carries": "bool",  # no feed beyond what the farm allows
     "limit": "Literal[\"none\", \"grass\", \"rest\", \"winter\", \"water\"]",  # what bound where it does not
     "herd_animal_units": "Quantity",  # by weight ÷ 1,000 lb, on the season's first day
-    "leaders": "List[GrazingCarried]",  # the leading group of each rotation
     "textbook_animal_units": "Quantity",  # annual yield × use ÷ demand; the verdict follows the season
     "english": "str",  # the same in one paragraph
 }, total=False)

@@ -20,6 +20,7 @@ __all__ = [
     "head_to_sell",
     "short_of_feed",
     "month_balance",
+    "leaders",
     "carries",
     "land_for",
     "head_density",
@@ -532,6 +533,32 @@ def month_balance(annual, shares, area, use, demand, year):
         feed
     """
     return _core.call("grazing.MonthBalance", {"annual": annual, "shares": shares, "area": area, "use": use, "demand": demand, "year": year})
+
+
+
+def leaders(farm):
+    """Tells how many head of the leading group of each rotation the land carries,
+    every other group as it stands: Carries of each, in the order of the
+    rotations. Of a rotation that begins without animals, since its young are
+    still to come, nothing is told.
+
+    Method:
+        Carries, rotation by rotation. It runs a season for every head tried at
+        three ends of the printed spans, and so takes many times as long as a plan.
+
+    Arguments:
+        farm: a dict, see soum.documents.GrazingFarm
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingCarried.
+
+    Errors:
+        those of plan_season
+
+    Source:
+        ours: the rules in DEVELOPERS.md
+    """
+    return _core.call("grazing.Leaders", {"farm": farm})
 
 
 
@@ -1843,7 +1870,8 @@ def regrowth_bitten(open, place):
 def plan_season(farm):
     """Plans a farm's season day by day: who goes where, how long a strip, what to
     leave, when the ground may be grazed again, and what it takes of hay, water
-    and fence. It reads no clock: today is the document's.
+    and fence. It reads no clock: today is the document's. How many head the land
+    would carry is asked of Leaders or Carries, since that takes many seasons.
 
     Method:
         the day loop told in DEVELOPERS.md, "The season, rule by rule"

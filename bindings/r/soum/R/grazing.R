@@ -36,6 +36,9 @@ grazing_short_of_feed <- function(grass)
 grazing_month_balance <- function(annual, shares, area, use, demand, year)
     call_function("grazing_month_balance", list(annual = annual, shares = shares, area = area, use = use, demand = demand, year = year))
 
+grazing_leaders <- function(farm)
+    call_function("grazing_leaders", list(farm = farm))
+
 grazing_carries <- function(farm, group)
     call_function("grazing_carries", list(farm = farm, group = group))
 
