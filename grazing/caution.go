@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"time"
 
 	"example.org/soum/forage"
@@ -361,16 +362,9 @@ func grazedIn(plan *Plan, year int, month time.Month) (land []string) {
 func list(ids []string) string {
 	ids = slices.Clone(ids)
 	slices.Sort(ids)
-	text := ""
-	for i, id := range ids {
-		switch {
-		case i == 0:
-		case i == len(ids)-1:
-			text += " and "
-		default:
-			text += ", "
-		}
-		text += id
+	last := len(ids) - 1
+	if last < 1 {
+		return strings.Join(ids, "")
 	}
-	return text
+	return strings.Join(ids[:last], ", ") + " and " + ids[last]
 }

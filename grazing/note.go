@@ -81,6 +81,9 @@ func (n *notebook) all() []Note {
 // sentence begins with a capital letter, whatever the id it begins with.
 func sentence(text string) string {
 	first, size := utf8.DecodeRuneInString(text)
+	if unicode.IsUpper(first) {
+		return text
+	}
 	return string(unicode.ToUpper(first)) + text[size:]
 }
 

@@ -171,6 +171,37 @@ func TestNotes(t *testing.T) {
 	assert.Contains(t, plain, "fed")
 }
 
+// TestFeedingIsToldOnce: a group's note adds its spells up and names every reason.
+func TestFeedingIsToldOnce(t *testing.T) {
+	p := plan(t, readSmall(t, `"shortest_rest": "21 days"`, `"shortest_rest": "45 days"`))
+	for _, group := range []string{"milkers", "dry ewes", "ganders"} {
+		days, wanted, reasons := 0, units.DryMatter(0), map[string]int{}
+		for _, f := range p.Feeding {
+			if f.Group == group {
+				days += int(f.To-f.From) + 1
+				wanted += f.Wanted
+				reasons[f.Why.String()] += int(f.To-f.From) + 1
+			}
+		}
+		found := 0
+		for _, n := range p.Notes {
+			if n.Code != "fed" || n.Values["group"] != group {
+				continue
+			}
+			found++
+			assert.Equal(t, days, n.Values["days"])
+			assert.InDelta(t, wanted.Kilograms(), n.Values["wanted_kg"], 1e-9)
+			assert.Len(t, n.Values["why"], len(reasons))
+			for _, d := range reasons {
+				if len(reasons) > 1 {
+					assert.Contains(t, n.English, fmt.Sprintf("(%d day", d))
+				}
+			}
+		}
+		assert.Equal(t, min(days, 1), found, group)
+	}
+}
+
 // TestOutsideSourceIsNotedOnce moves the small farm twice a day: the share
 // eaten is printed from one day of stay, so the plan says so, once, with the
 // first day and the number of days.

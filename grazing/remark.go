@@ -1,6 +1,7 @@
 package grazing
 
 import (
+	"fmt"
 	"slices"
 	"time"
 
@@ -97,15 +98,69 @@ func (s *setting) remarkOrder() {
 	}
 }
 
+// remarkFeeding tells of each group what it is fed, when and why; the plan lists
+// every spell of days.
 func (s *setting) remarkFeeding(plan *Plan) {
-	for _, f := range plan.Feeding {
+	for g := range s.farm.Groups {
+		id := s.farm.Groups[g].ID
+		var sum fedSum
+		for i := range plan.Feeding {
+			if f := &plan.Feeding[i]; f.Group == id {
+				sum.add(f)
+			}
+		}
+		if sum.days == 0 {
+			continue
+		}
 		what := "of hay"
-		if !s.grazer(s.farm.groupIndex(f.Group)) {
+		if !s.grazer(g) {
 			what = "more of their ration"
 		}
-		s.notes.add("fed", map[string]any{"group": f.Group, "from": f.From.String(), "to": f.To.String(), "wanted_kg": float64(f.Wanted), "why": f.Why.String()},
-			"%s get %s %s, reckoned as dry matter, %s: %s.", f.Group, s.text(f.Wanted), what, span(f.From, f.To), feedReasons[f.Why])
+		when := span(sum.from, sum.to)
+		if whole := int(sum.to-sum.from) + 1; sum.days < whole {
+			when = fmt.Sprintf("on %d of the %d days %s", sum.days, whole, when)
+		}
+		reasons, why := sum.reasons()
+		s.notes.add("fed", map[string]any{"group": id, "from": sum.from.String(), "to": sum.to.String(), "days": sum.days, "wanted_kg": float64(sum.wanted), "why": reasons},
+			"%s get %s %s, reckoned as dry matter, %s: %s.", id, s.text(sum.wanted), what, when, why)
 	}
+}
+
+// fedSum adds up what a group is fed.
+type fedSum struct {
+	from, to units.Date
+	days     int
+	wanted   units.DryMatter
+	by       [FeedNoLand + 1]int // days, by reason
+}
+
+func (f *fedSum) add(spell *Feeding) {
+	days := int(spell.To-spell.From) + 1
+	if f.days == 0 {
+		f.from = spell.From
+	}
+	f.to = max(f.to, spell.To)
+	f.days += days
+	f.wanted += spell.Wanted
+	f.by[spell.Why] += days
+}
+
+// reasons names why, and tells it in words, with the days of each where there are
+// several.
+func (f *fedSum) reasons() (names []string, text string) {
+	for why, days := range f.by {
+		if days == 0 {
+			continue
+		}
+		if names = append(names, FeedReason(why).String()); len(names) > 1 {
+			text += "; "
+		}
+		text += feedReasons[FeedReason(why)]
+		if days < f.days {
+			text += fmt.Sprintf(" (%s)", units.Days(days).In(units.Metric))
+		}
+	}
+	return names, text
 }
 
 // feedReasons tells the reasons for feeding in words.
@@ -119,23 +174,25 @@ var feedReasons = map[FeedReason]string{
 }
 
 // remarkTwoLands names the days on which a group is on two lands.
-func (s *setting) remarkTwoLands(plan *Plan, r *season.Result) {
-	days := map[string][]string{}
-	for i, v := range r.Visits {
-		date := ""
-		for j := i - 1; j >= 0 && r.Visits[j].Day == v.Day; j-- { // visits come by day
-			if u := r.Visits[j]; u.Group == v.Group && r.Moves[u.Move].Land != r.Moves[v.Move].Land {
-				date = s.date(v.Day).String()
+func (s *setting) remarkTwoLands(_ *Plan, r *season.Result) {
+	days, told := make([][]string, len(s.herd)), make([]int, len(s.herd)) // told: 1 and the last day written down
+	for i := range r.Visits {
+		v := &r.Visits[i]
+		for j := i - 1; j >= 0 && r.Visits[j].Day == v.Day; j-- {
+			u := &r.Visits[j]
+			if u.Group == v.Group && r.Moves[u.Move].Land != r.Moves[v.Move].Land && told[v.Group] <= v.Day {
+				days[v.Group] = append(days[v.Group], s.date(v.Day).String())
+				told[v.Group] = v.Day + 1
 			}
 		}
-		id := s.farm.Groups[v.Group].ID
-		if n := len(days[id]); date != "" && (n == 0 || days[id][n-1] != date) {
-			days[id] = append(days[id], date)
-		}
 	}
-	for _, id := range sortedKeys(days) {
-		s.notes.add("two-lands", map[string]any{"group": id, "dates": days[id]},
-			"%s go from one land to the next within the day on %s.", id, list(days[id]))
+	for g := range days {
+		if days[g] == nil {
+			continue
+		}
+		id := s.farm.Groups[g].ID
+		s.notes.add("two-lands", map[string]any{"group": id, "dates": days[g]},
+			"%s go from one land to the next within the day on %s.", id, list(days[g]))
 	}
 }
 

@@ -274,31 +274,36 @@ func (s *setting) peaks(at *site) ([]float64, error) {
 		return nil, err
 	}
 	peaks := make([]float64, s.input.Days)
+	return peaks, s.fillPeaks(peaks, at, meanToPeak)
+}
+
+// fillPeaks writes the potential growth of every day over that of another rain.
+func (s *setting) fillPeaks(peaks []float64, at *site, meanToPeak float64) error {
 	for _, m := range s.months {
-		peak, err := s.peak(at, s.date(m.from), meanToPeak)
+		peak, err := s.peak(at, m, meanToPeak)
 		if err != nil {
-			return nil, err
+			return err
 		}
 		for day := m.from; day < m.to; day++ {
 			peaks[day] = float64(peak)
 		}
 	}
-	return peaks, nil
+	return nil
 }
 
 // peak gives the potential growth of the days of a month.
-func (s *setting) peak(at *site, date units.Date, meanToPeak float64) (units.Growth, error) {
+func (s *setting) peak(at *site, m month, meanToPeak float64) (units.Growth, error) {
+	date := s.date(m.from)
 	scale, err := s.rainScale(at, date)
 	if err != nil {
 		return 0, err
 	}
-	share := at.pasture.Shares[date.Month()-time.January] * scale
-	mean, err := forage.MonthGrowth(at.annual, share, units.Days(date.DaysInMonth()))
-	if err = s.notes.keep(err, date, s.daysLeft(date)); err != nil {
+	mean, err := forage.MonthGrowth(at.annual, at.pasture.Shares[m.month-time.January]*scale, units.Days(m.days))
+	if err = s.notes.keep(err, date, m.to-m.from); err != nil {
 		return 0, err
 	}
 	peak, err := forage.PeakGrowth(mean, meanToPeak)
-	return peak, s.notes.keep(err, date, s.daysLeft(date))
+	return peak, s.notes.keep(err, date, m.to-m.from)
 }
 
 // daysLeft gives the days of the plan in a date's month, from the date on.

@@ -20,6 +20,7 @@ type spell struct {
 type month struct {
 	year     int
 	month    time.Month
+	days     int // of the whole month
 	from, to int // days of the plan; to is the first day of the next
 }
 
@@ -28,8 +29,9 @@ func monthsOf(start units.Date, days int) []month {
 	all := make([]month, 0, days/28+2)
 	for from := 0; from < days; {
 		first := start.Add(from)
-		to := min(days, from+first.DaysInMonth()-first.Day()+1)
-		all = append(all, month{first.Year(), first.Month(), from, to})
+		length := first.DaysInMonth()
+		to := min(days, from+length-first.Day()+1)
+		all = append(all, month{first.Year(), first.Month(), length, from, to})
 		from = to
 	}
 	return all

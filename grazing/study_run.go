@@ -90,12 +90,11 @@ func (p *studyPlan) run(ctx context.Context, workers int, progress func(done, al
 func (r *studyRun) begin() {
 	n := r.studied.Seasons
 	days := int(r.farm.Season.To.Sub(r.farm.Today)) + 1
-	for day := range days {
-		date := r.farm.Today.Add(day)
-		if k := len(r.months); k == 0 || r.months[k-1].Month != int(date.Month()) {
-			r.months = append(r.months, StudyOddsMonth{Year: date.Year(), Month: int(date.Month())})
+	for i, m := range monthsOf(r.farm.Today, days) {
+		r.months = append(r.months, StudyOddsMonth{Year: m.year, Month: int(m.month)})
+		for range m.to - m.from {
+			r.monthOf = append(r.monthOf, i)
 		}
-		r.monthOf = append(r.monthOf, len(r.months)-1)
 	}
 	t := &r.tally
 	t.fed, t.short, t.first, r.sorted = make([]float64, n), make([]float64, n), make([]int, n), make([]float64, n)
@@ -268,17 +267,8 @@ func (w *studyWorker) drawMonth(fit *rainfall.RainFit) rain {
 func (w *studyWorker) grow() error {
 	s := w.setting
 	for i := range s.lands {
-		monthOf, peak := -1, 0.0
-		for day, m := range w.monthOf {
-			if m != monthOf {
-				monthOf = m
-				growth, err := s.peak(&s.lands[i], s.date(day), w.meanToPeak[i])
-				if err != nil {
-					return err
-				}
-				peak = float64(growth)
-			}
-			s.input.Lands[i].Peak[day] = peak
+		if err := s.fillPeaks(s.input.Lands[i].Peak, &s.lands[i], w.meanToPeak[i]); err != nil {
+			return err
 		}
 	}
 	return nil

@@ -13,24 +13,25 @@ func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
 	if len(s.has(hasWormDays)) == 0 {
 		return nil
 	}
-	w := &worms{plan: plan, kinds: s.visitKinds(plan), risks: make([]herd.WormReturn, s.input.Days+1), rule: s.wormRule()}
+	w := s.worms(plan)
 	last, before := make([]int, len(s.lands)), make([]int, len(plan.Moves)) // 1 and the move on the same land before
+	var ground []int
 	for i := range plan.Moves {
-		land := r.Moves[i].Land
+		land, is := r.Moves[i].Land, &plan.Moves[i]
 		before[i], last[land] = last[land], i+1
-		for j := range plan.Moves[i].Visits {
-			if !hasWormDays(w.kinds[i][j]) {
-				continue
+		ground = ground[:0]
+		for k := i; k >= 0; k = before[k] - 1 {
+			if was := &plan.Moves[k]; is.Length == 0 || (was.To > is.From && was.From < is.To) {
+				ground = append(ground, k)
 			}
-			worst := herd.ReturnOtherHost
-			for k := i; k >= 0 && worst < herd.ReturnPeak; k = before[k] - 1 {
-				left, err := w.left(k, i, j)
-				if err != nil {
+		}
+		for j := range is.Visits {
+			if stay := w.stays[i][j]; hasWormDays(s.herd[stay.group].Class.Kind) {
+				var err error
+				if is.Visits[j].Worms, err = w.worst(stay, ground); err != nil {
 					return err
 				}
-				worst = max(worst, left)
 			}
-			plan.Moves[i].Visits[j].Worms = worst
 		}
 	}
 	return nil
@@ -38,55 +39,65 @@ func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
 
 func hasWormDays(kind herd.Kind) bool { return kind == herd.Sheep || kind == herd.Goats }
 
-// visitKinds gives the kinds of stock by move and visit.
-func (s *setting) visitKinds(plan *Plan) [][]herd.Kind {
+// worms is what fillWorms goes by. The class of a return is kept by days, since a
+// plan asks for the same days over and over.
+type worms struct {
+	stays  [][]wormStay      // by move and visit
+	shares [][]bool          // by group and group: whether they share worms
+	risks  []herd.WormReturn // of stock that shares worms; 0 where nobody has asked yet
+	rule   herd.RestRule
+}
+
+// wormStay is a visit as far as worms go.
+type wormStay struct {
+	group    int
+	from, to units.Date
+}
+
+func (s *setting) worms(plan *Plan) *worms {
+	w := &worms{stays: make([][]wormStay, len(plan.Moves)), risks: make([]herd.WormReturn, s.input.Days+1), rule: s.wormRule()}
 	visits := 0
 	for i := range plan.Moves {
 		visits += len(plan.Moves[i].Visits)
 	}
-	all, flat := make([][]herd.Kind, len(plan.Moves)), make([]herd.Kind, 0, visits)
+	flat := make([]wormStay, 0, visits)
 	for i := range plan.Moves {
 		from := len(flat)
-		for j := range plan.Moves[i].Visits {
-			flat = append(flat, s.kindOf(plan.Moves[i].Visits[j].Group))
+		for _, v := range plan.Moves[i].Visits {
+			flat = append(flat, wormStay{s.farm.groupIndex(v.Group), v.From, v.To})
 		}
-		all[i] = flat[from:]
+		w.stays[i] = flat[from:]
 	}
-	return all
+	for g := range s.herd {
+		shares := make([]bool, len(s.herd))
+		for other := range s.herd {
+			shares[other] = herd.SharesWorms(s.herd[other].Class.Kind, s.herd[g].Class.Kind)
+		}
+		w.shares = append(w.shares, shares)
+	}
+	return w
 }
 
-// worms is what fillWorms goes by. The class of a return is kept by days, since a
-// plan asks for the same days over and over.
-type worms struct {
-	plan  *Plan
-	kinds [][]herd.Kind
-	risks []herd.WormReturn // of stock that shares worms; 0 where nobody has asked yet
-	rule  herd.RestRule
-}
-
-// left gives the worst that the visits of a move have left for a visit of a later
-// move, or of the same, on the same ground; 0 where nothing was there.
-func (w *worms) left(earlier, later, visit int) (worst herd.WormReturn, err error) {
-	was, is := &w.plan.Moves[earlier], &w.plan.Moves[later]
-	if is.Length != 0 && (was.To <= is.From || was.From >= is.To) {
-		return 0, nil
-	}
-	from := is.Visits[visit].From
-	for i := range was.Visits {
-		before := &was.Visits[i]
-		switch {
-		case before.To >= from:
-		case !herd.SharesWorms(w.kinds[earlier][i], w.kinds[later][visit]):
-			worst = max(worst, herd.ReturnOtherHost)
-		default:
+// worst gives the worst class of what the visits of earlier moves, or of its own,
+// have left on the ground for a visit.
+func (w *worms) worst(visit wormStay, ground []int) (herd.WormReturn, error) {
+	worst, shares := herd.ReturnOtherHost, w.shares[visit.group]
+	for _, k := range ground {
+		for _, before := range w.stays[k] {
+			if before.to >= visit.from || !shares[before.group] {
+				continue
+			}
 			// Its last dung is the freshest, and its first the ripest: the worse counts.
-			for _, dung := range [...]units.Date{before.From, before.To} {
-				risk, err := w.risk(int(from - dung))
+			for _, dung := range [...]units.Date{before.from, before.to} {
+				risk, err := w.risk(int(visit.from - dung))
 				if err != nil {
 					return 0, err
 				}
 				worst = max(worst, risk)
 			}
+		}
+		if worst == herd.ReturnPeak {
+			break
 		}
 	}
 	return worst, nil

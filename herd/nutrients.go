@@ -83,7 +83,7 @@ type ExcretionRow struct {
 //
 // Source: ours: a collection, each figure with the source and mark on its row
 func ExcretionRows() []ExcretionRow {
-	return slices.Concat(append([][]ExcretionRow{excretionRows}, excretionPlaces...)...)
+	return slices.Concat(excretionTables...)
 }
 
 var (
@@ -206,30 +206,26 @@ func (row *ExcretionRow) mass(of Excreta) units.Mass {
 
 // excretionRow looks a row up that fits, or tells what would have been there.
 func excretionRow(animal string, by ExcretionSource, what string, fits func(*ExcretionRow) bool) (*ExcretionRow, error) {
+	for _, rows := range excretionTables {
+		for i := range rows {
+			if row := &rows[i]; row.Animal == animal && row.By == by && fits(row) {
+				return row, nil
+			}
+		}
+	}
 	var sources, animals []string
-	look := func(rows []ExcretionRow) *ExcretionRow {
+	for _, rows := range excretionTables {
 		for i := range rows {
 			row := &rows[i]
-			switch {
-			case !fits(row):
+			if !fits(row) {
 				continue
-			case row.Animal == animal && row.By == by:
-				return row
-			case row.Animal == animal:
+			}
+			if row.Animal == animal {
 				sources = append(sources, row.By.String())
 			}
 			if !slices.Contains(animals, row.Animal) {
 				animals = append(animals, row.Animal)
 			}
-		}
-		return nil
-	}
-	if row := look(excretionRows); row != nil {
-		return row, nil
-	}
-	for _, rows := range excretionPlaces {
-		if row := look(rows); row != nil {
-			return row, nil
 		}
 	}
 	if sources != nil {

@@ -175,6 +175,9 @@ var excretionRows = []ExcretionRow{
 	{Animal: "dairy-cow-holstein", By: ExcretedElsewhere, Head: 1, Days: 1, Nitrogen: 0.9 * units.Pound, Source: "EXT-DAIRY-N about, 0.67 to 1.3", Mark: "A"},
 }
 
+// excretionTables holds all rows of Excretion.
+var excretionTables = append([][]ExcretionRow{excretionRows}, excretionPlaces...)
+
 // excretionPlaces are the rows of ESEU-2021.
 var excretionPlaces = [][]ExcretionRow{
 	rowsOf(place("calf-to-6-months", 10, 22)),

@@ -63,19 +63,23 @@ func whole(text string) (value int, bad bool) {
 
 // String gives the date in ISO 8601. ParseDate reads it back.
 func (d Date) String() string {
-	t := d.midnight()
-	year := t.Year()
-	rest := t.Format("-01-02")
+	year, month, day := d.midnight().Date()
+	text := make([]byte, 0, len("+5881580-07-11"))
 	switch {
 	case year > 9999:
-		return "+" + strconv.Itoa(year) + rest
-	case year < -9999:
-		return strconv.Itoa(year) + rest
+		text = append(text, '+')
 	case year < 0:
-		return "-" + strconv.Itoa(10000 - year)[1:] + rest
+		text, year = append(text, '-'), -year
 	}
-	return strconv.Itoa(10000 + year)[1:] + rest
+	for least := 1000; year < least && least > 1; least /= 10 {
+		text = append(text, '0')
+	}
+	text = strconv.AppendInt(text, int64(year), 10)
+	return string(append(text, '-', digit(int(month)/10), digit(int(month)), '-', digit(day/10), digit(day)))
 }
+
+// digit gives the last digit of a number.
+func digit(n int) byte { return '0' + byte(n%10) }
 
 // MarshalText gives the date in ISO 8601.
 func (d Date) MarshalText() ([]byte, error) { return []byte(d.String()), nil }

@@ -223,7 +223,7 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 		mass += stand * s.length()
 	}
 	booked := min(left, capacity)
-	share := booked / capacity
+	share, gross := booked/capacity, 1/use
 	total := r.want(rot, r.day)
 	id := r.opened(Move{
 		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, From: from, To: to,
@@ -231,20 +231,21 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 	})
 	for i := first; i < last; i++ {
 		s := &l.stretches[i]
-		s.move, s.bitten, s.ready = id, r.day, false
+		l.occupy(s, id, r.day)
 		r.room(s, len(rot.Members))
-		eaten := share * use * (l.stand(s) - l.Leave)
+		stands := l.stand(s)
+		part := share * use * (stands - l.Leave) / total // eaten, for each part wanted
 		for m, member := range rot.Members {
-			if rot.wants[m] > 0 && member.Lag > 0 {
-				l.book(s, booking{m, r.day + member.Lag, eaten * rot.wants[m] / total, use})
+			switch {
+			case rot.wants[m] == 0:
+			case member.Lag > 0:
+				l.book(s, booking{m, r.day + member.Lag, part * rot.wants[m], gross})
+			default:
+				stands -= r.eat(l, s, member.Group, part*rot.wants[m], gross)
 			}
 		}
-		for m, member := range rot.Members {
-			if rot.wants[m] > 0 && member.Lag == 0 {
-				r.eat(l, s, member.Group, eaten*rot.wants[m]/total, use)
-			}
-		}
-		r.leave(l, s)
+		l.set(s, stands)
+		r.leave(l, s, stands)
 	}
 	if rot.Members[len(rot.Members)-1].Lag == 0 {
 		l.join(first, last-1)
@@ -319,13 +320,14 @@ func (r *run) enter(index, part int, left float64) {
 	l := &r.lands[at]
 	days := r.stay(rot, l, part, left)
 	use, mass := rot.use(days), l.standing()/l.Width
+	gross := 1 / use
 	id, spare := r.opened(Move{
 		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, To: l.Length,
 		Stay: days, Before: mass / l.Length, Use: use, Ready: -1,
 	}), l.Width*(mass-l.Leave*l.Length)
 	for j := range l.stretches {
 		s := &l.stretches[j]
-		s.move, s.bitten, s.ready = id, r.day, false
+		l.occupy(s, id, r.day)
 		r.room(s, days*len(rot.Members))
 	}
 	booked := 0.0
@@ -336,7 +338,7 @@ func (r *run) enter(index, part int, left float64) {
 			for j := range l.stretches {
 				s := &l.stretches[j]
 				if rot.wants[m] > 0 {
-					l.book(s, booking{m, r.day + i + member.Lag, want * rot.wants[m] / total * (l.stand(s) - l.Leave) / spare, use})
+					l.book(s, booking{m, r.day + i + member.Lag, want * rot.wants[m] / total * (l.stand(s) - l.Leave) / spare, gross})
 				}
 			}
 		}

@@ -153,7 +153,6 @@ type Surplus struct {
 type stretch struct {
 	from, to      float64
 	lack          float64 // (K/V - 1) ÷ the land's fade
-	mass          float64 // V when it was last written down or grazed
 	bitten        int
 	due           []booking
 	move          int // the move that opened it last; -1: none yet
@@ -164,7 +163,7 @@ type stretch struct {
 type booking struct {
 	member, day int
 	eaten       float64 // kg/m²
-	use         float64
+	gross       float64 // what disappears for each part of it
 }
 
 func (s *stretch) length() float64 { return s.to - s.from }
@@ -176,23 +175,36 @@ type land struct {
 	passes    int
 	due       []int   // bookings on all its stretches, by day
 	fade      float64 // what growth has put on the lack of all stretches
+	lift      float64 // 1 ÷ fade
 	peak      float64 // of the day whose factor is daily
 	daily     float64 // what a day's growth puts on it
 	ripe      float64 // K/T - 1: the lack from which it may be grazed
 	over      float64 // K/M - 1, of the mower's mark M; below it what is listed
+	nearest   float64 // the least lack of what has been grazed and is not ripe again
+	rested    int     // the first day on which something that is ripe has rested
 	stands    float64 // kg, when it was last written down
+	touched   bool    // eaten of or cut since then
 }
 
 // faint is the fade at which it is put on the stretches and begins anew at 1:
 // long before its inverse leaves the range of a number.
 const faint = 1e-100
 
+// huge is where the product of two lacks is about to leave the range of a number.
+const huge = 1e300
+
 // stand gives what stands on a stretch now, kg/m².
 func (l *land) stand(s *stretch) float64 { return l.Ceiling / (1 + s.lack*l.fade) }
 
 // set changes what stands, other than by growth.
 func (l *land) set(s *stretch, mass float64) {
-	s.mass, s.lack = mass, (l.Ceiling/mass-1)/l.fade
+	s.lack = (l.Ceiling/mass - 1) * l.lift
+	l.touched = true
+}
+
+// occupy gives a stretch to a move: from today its rest is broken.
+func (l *land) occupy(s *stretch, move, day int) {
+	s.move, s.bitten, s.ready = move, day, false
 }
 
 // rotation is a Rotation of the running season.
@@ -314,7 +326,7 @@ func (r *run) beginLands() {
 	counts := r.counts
 	for i := range r.Lands {
 		l := &r.lands[i]
-		*l = land{Land: &r.Lands[i], stretches: l.stretches[:0], fade: 1, daily: 1}
+		*l = land{Land: &r.Lands[i], stretches: l.stretches[:0], fade: 1, lift: 1, daily: 1, nearest: math.Inf(1), rested: math.MaxInt}
 		l.due, counts = counts[:reach:reach], counts[reach:]
 		l.ripe = l.Ceiling/l.TurnIn - 1
 		if l.MowAbove > 0 {
@@ -327,7 +339,7 @@ func (r *run) beginLands() {
 			l.stretches = append(l.stretches, piece)
 			from = s.To
 		}
-		l.stands = l.standing()
+		l.stands, l.touched = l.standing(), false
 	}
 }
 
@@ -361,12 +373,21 @@ func (r *run) standing() float64 {
 
 // standing gives what stands now.
 func (l *land) standing() float64 {
-	total := 0.0
-	for i := range l.stretches {
-		s := &l.stretches[i]
-		total += l.stand(s) * s.length()
+	total, fade, all := 0.0, l.fade, l.stretches
+	if len(all)%2 == 1 {
+		s := &all[len(all)-1]
+		total = (s.to - s.from) / (1 + s.lack*fade)
 	}
-	return total * l.Width
+	for i := 1; i < len(all); i += 2 { // two by two: a season spends most of its time on these divisions
+		s, t := &all[i-1], &all[i]
+		x, y := 1+s.lack*fade, 1+t.lack*fade
+		if both := x * y; both < huge {
+			total += ((s.to-s.from)*y + (t.to-t.from)*x) / both
+		} else {
+			total += (s.to-s.from)/x + (t.to-t.from)/y
+		}
+	}
+	return total * l.Ceiling * l.Width
 }
 
 // cut is step 1: what stands above the stubble leaves as hay.
@@ -485,35 +506,34 @@ func (r *run) serve(rot *rotation, l *land, s *stretch, least int) bool {
 // share lets the members of one lag eat, never below what is to be left; where a
 // cut took what had been kept, they share what there is.
 func (r *run) share(rot *rotation, l *land, s *stretch, lag int) {
-	booked, use := 0.0, 0.0
+	booked, stands, share := 0.0, l.stand(s), 1.0
 	for _, b := range s.due {
 		if b.day == r.day && rot.Members[b.member].Lag == lag {
-			booked, use = booked+b.eaten, b.use
+			booked += b.eaten * b.gross
 		}
 	}
-	share := 1.0
-	if booked > 0 {
-		share = min(1, max(0, l.stand(s)-l.Leave)*use/booked)
+	if there := max(0, stands-l.Leave); there < booked {
+		share = there / booked
 	}
 	kept := s.due[:0]
 	for _, b := range s.due {
 		if b.day == r.day && rot.Members[b.member].Lag == lag {
-			r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, use)
+			stands -= r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, b.gross)
 			l.due[r.day]--
 			continue
 		}
 		kept = append(kept, b)
 	}
 	s.due = kept
-	r.leave(l, s)
+	l.set(s, stands)
+	r.leave(l, s, stands)
 }
 
-// eat takes a mass per area off a stretch for a group: of what disappears the
-// share use is eaten, the rest trampled.
-func (r *run) eat(l *land, s *stretch, group int, eaten, use float64) {
+// eat books what a group eats of a stretch per area and gives what disappears: so
+// many times as much, the rest being trampled.
+func (r *run) eat(l *land, s *stretch, group int, eaten, gross float64) (gone float64) {
 	area := s.length() * l.Width
-	gone := eaten / use
-	l.set(s, l.stand(s)-gone)
+	gone = eaten * gross
 	s.bitten = r.day
 	s.listed = false
 	r.result.Eaten[group][r.day] += eaten * area
@@ -522,16 +542,19 @@ func (r *run) eat(l *land, s *stretch, group int, eaten, use float64) {
 	if !r.brief {
 		r.visited(s.move, group, eaten*area)
 	}
+	return gone
 }
 
-// leave tells a move what stands on a stretch once the last group has been there.
-func (r *run) leave(l *land, s *stretch) {
+// leave tells a move what stands on a stretch once the last group has been there,
+// and the land to look when it is ripe again.
+func (r *run) leave(l *land, s *stretch, stands float64) {
 	if len(s.due) > 0 || r.brief {
 		return
 	}
+	l.nearest = min(l.nearest, s.lack)
 	area := s.length() * l.Width
 	m := &r.result.Moves[s.move]
-	m.left += s.mass * area
+	m.left += stands * area
 	m.leftArea += area
 }
 
@@ -588,52 +611,77 @@ func (r *run) grow() {
 		if peak := l.Peak[r.day]; peak != l.peak {
 			l.peak, l.daily = peak, math.Exp(-4*peak/l.Ceiling)
 		}
+		if l.touched && !r.brief {
+			l.stands, l.touched = l.standing(), false
+		}
 		l.fade *= l.daily
 		if l.fade < faint {
-			for j := range l.stretches {
-				l.stretches[j].lack *= l.fade
-			}
-			l.fade = 1
+			l.rebase()
 		}
+		l.lift = 1 / l.fade
 		if !r.brief {
 			r.note(l, i)
 		}
 	}
 }
 
+// rebase puts the fade on the stretches and begins it anew at 1.
+func (l *land) rebase() {
+	for j := range l.stretches {
+		l.stretches[j].lack *= l.fade
+	}
+	l.nearest *= l.fade
+	l.fade = 1
+}
+
 // note writes down what stands on a land and what has grown, and looks for
 // ground that is ready again or has outgrown the mower's mark.
 func (r *run) note(l *land, index int) {
-	grown, stands := 0.0, 0.0
-	fade, ceiling, ripe := l.fade, l.Ceiling, l.ripe
-	for j := range l.stretches {
-		s := &l.stretches[j]
-		length := s.to - s.from
-		lack := s.lack * fade
-		mass := ceiling / (1 + lack)
-		grown += (mass - s.mass) * length
-		stands += mass * length
-		s.mass = mass
-		if lack <= ripe && !s.ready && s.move >= 0 {
-			r.readied(l, s)
-		}
-		if lack < l.over && !s.listed && len(s.due) == 0 {
-			s.listed = true
-			r.result.Surplus = append(r.result.Surplus, Surplus{Day: r.day + 1, Land: index, From: s.from, To: s.to})
-		}
-	}
-	l.stands = stands * l.Width
 	if l.daily < 1 {
-		r.book.Grown += grown * l.Width
+		stands := l.standing()
+		r.book.Grown += stands - l.stands
+		l.stands = stands
+	}
+	if l.nearest*l.fade <= l.ripe || r.day+1 >= l.rested {
+		r.look(l)
+	}
+	if l.over > 0 {
+		r.list(l, index)
 	}
 }
 
-// readied tells a move that its ground is ready again, where it has rested.
-func (r *run) readied(l *land, s *stretch) {
-	m := &r.result.Moves[s.move]
-	if len(s.due) == 0 && r.day+1-s.bitten >= r.rotations[m.Rotation].ShortestRest {
+// look tells the moves of a land which of its stretches are ready again, and the
+// land when to look next.
+func (r *run) look(l *land) {
+	nearest, rested := math.Inf(1), math.MaxInt
+	for j := range l.stretches {
+		s := &l.stretches[j]
+		if s.ready || s.move < 0 || len(s.due) > 0 {
+			continue
+		}
+		if s.lack*l.fade > l.ripe {
+			nearest = min(nearest, s.lack)
+			continue
+		}
+		m := &r.result.Moves[s.move]
+		if on := s.bitten + r.rotations[m.Rotation].ShortestRest; on > r.day+1 {
+			rested = min(rested, on)
+			continue
+		}
 		s.ready = true
 		m.Ready = r.day + 1
+	}
+	l.nearest, l.rested = nearest, rested
+}
+
+// list writes down the stretches of a land that have outgrown the mower's mark.
+func (r *run) list(l *land, index int) {
+	for j := range l.stretches {
+		s := &l.stretches[j]
+		if s.lack*l.fade < l.over && !s.listed && len(s.due) == 0 {
+			s.listed = true
+			r.result.Surplus = append(r.result.Surplus, Surplus{Day: r.day + 1, Land: index, From: s.from, To: s.to})
+		}
 	}
 }
 
