@@ -57,12 +57,11 @@ func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
 	for i := range r.Moves {
 		places += len(s.input.Rotations[r.Moves[i].Rotation].Members)
 	}
-	plan.Moves = make([]Move, 0, len(r.Moves))
+	plan.Moves = make([]Move, len(r.Moves))
 	visits, ready := make([]Visit, places), make([]units.Date, len(r.Moves))
 	for i := range r.Moves {
-		m := &r.Moves[i]
-		move, err := s.move(m)
-		if err != nil {
+		m, move := &r.Moves[i], &plan.Moves[i]
+		if err := s.fillMove(move, m); err != nil {
 			return err
 		}
 		if m.Ready >= 0 && m.Ready < s.input.Days {
@@ -71,7 +70,6 @@ func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
 		}
 		members := len(s.input.Rotations[m.Rotation].Members)
 		move.Visits, visits = visits[:0:members], visits[members:]
-		plan.Moves = append(plan.Moves, move)
 	}
 	for _, v := range r.Visits {
 		move := &plan.Moves[v.Move]
@@ -87,32 +85,34 @@ func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
 	return nil
 }
 
-func (s *setting) move(m *season.Move) (Move, error) {
+func (s *setting) fillMove(move *Move, m *season.Move) error {
 	land, at := &s.farm.Land[m.Land], &s.lands[m.Land]
-	leave := at.leaveHeight
-	move := Move{
+	*move = Move{
 		Date: s.date(m.Day), Rotation: m.Rotation, Land: land.ID, Pass: m.Pass,
-		From: units.Length(m.From), To: units.Length(m.To), Stay: units.Days(m.Stay), Leave: leave,
+		From: units.Length(m.From), To: units.Length(m.To), Stay: units.Days(m.Stay), Leave: at.leaveHeight,
 		Area: units.Area((m.To - m.From) * s.input.Lands[m.Land].Width),
 	}
 	_, err := forage.UsableShare(units.Days(m.Stay) / units.Days(s.input.Rotations[m.Rotation].Moves))
-	if s.notes.keep(err, move.Date, m.Stay) != nil {
-		return move, err
+	if err = s.notes.keep(err, move.Date, m.Stay); err != nil {
+		return err
 	}
-	if move.Height, err = forage.HeightOf(units.Yield(m.Before), at.density); s.notes.keep(err, move.Date, 1) != nil {
-		return move, err
+	move.Height, err = forage.HeightOf(units.Yield(m.Before), at.density)
+	if err = s.notes.keep(err, move.Date, 1); err != nil {
+		return err
 	}
 	if m.After > 0 {
-		if move.Left, err = forage.HeightOf(units.Yield(m.After), at.density); s.notes.keep(err, move.Date, 1) != nil {
-			return move, err
+		move.Left, err = forage.HeightOf(units.Yield(m.After), at.density)
+		if err = s.notes.keep(err, move.Date, 1); err != nil {
+			return err
 		}
 	}
-	if move.Density, err = StockDensity(s.weightOn(m.Day, m.Rotation), move.Area); s.notes.keep(err, move.Date, 1) != nil {
-		return move, err
+	move.Density, err = StockDensity(s.weightOn(m.Day, m.Rotation), move.Area)
+	if err = s.notes.keep(err, move.Date, 1); err != nil {
+		return err
 	}
 	if land.isPaddock() {
 		move.From, move.To = 0, 0
-		return move, nil
+		return nil
 	}
 	move.Length = move.To - move.From
 	if pace := s.farm.Fence.Pace; pace > 0 {
@@ -121,7 +121,7 @@ func (s *setting) move(m *season.Move) (Move, error) {
 	if roll := s.farm.Fence.Roll; roll > 0 {
 		move.Rolls = float64(land.Width / roll)
 	}
-	return move, nil
+	return nil
 }
 
 // weightOn gives the live weight of a rotation's leading groups on a day: of all

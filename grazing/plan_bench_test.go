@@ -21,31 +21,35 @@ func exampleFarm(t testing.TB) *grazing.Farm {
 	return farm
 }
 
-// BenchmarkPlanSeason plans the embedded farm of the season example, verdict
-// and notes included.
-func BenchmarkPlanSeason(b *testing.B) {
+// BenchmarkPlanSeason plans a year of four groups, each behind the other, over
+// fifty days' strips in five lanes.
+func BenchmarkPlanSeason(b *testing.B) { benchmarkPlan(b, fiftyStrips(b)) }
+
+// BenchmarkPlanExample plans the embedded farm of the season example.
+func BenchmarkPlanExample(b *testing.B) { benchmarkPlan(b, exampleFarm(b)) }
+
+func benchmarkPlan(b *testing.B, farm *grazing.Farm) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := grazing.PlanSeason(farm); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkLeaders asks how many head the embedded farm carries, which runs a
+// season for every head tried.
+func BenchmarkLeaders(b *testing.B) {
 	farm := exampleFarm(b)
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := grazing.PlanSeason(farm); err != nil {
+		if _, err := grazing.Leaders(farm); err != nil {
 			b.Fatal(err)
 		}
 	}
 }
 
-// BenchmarkPlanDays plans a year of four groups, each behind the other, over
-// fifty days' strips in five lanes, but for the scan of what the land carries.
-func BenchmarkPlanDays(b *testing.B) {
-	farm := benchFarm(b)
-	b.ReportAllocs()
-	for b.Loop() {
-		if _, err := grazing.PlanSeason(farm); err != nil {
-			b.Fatal(err)
-		}
-	}
-}
-
-func benchFarm(b testing.TB) *grazing.Farm {
+func fiftyStrips(b testing.TB) *grazing.Farm {
 	var lanes, ids []string
 	for i := range 5 {
 		lanes = append(lanes, fmt.Sprintf(`{"id": "lane %d", "width": "20 m", "length": "380 m", "pasture": "orchardgrass-legume", "productivity": "high", "height": "22 cm"}`, i))

@@ -130,10 +130,14 @@ func (s *setting) wormRule() herd.RestRule {
 func (s *setting) remarkWorms(plan *Plan) {
 	for i := range s.farm.Groups {
 		id := s.farm.Groups[i].ID
+		if !hasWormDays(s.herd[i].Class.Kind) {
+			continue
+		}
 		risky, peak, visits := 0, 0, 0
 		var first units.Date
-		for _, m := range plan.Moves {
-			for _, v := range m.Visits {
+		for m := range plan.Moves {
+			for j := range plan.Moves[m].Visits {
+				v := &plan.Moves[m].Visits[j]
 				if v.Group != id || v.Worms == 0 {
 					continue
 				}

@@ -105,7 +105,7 @@ func oneSpace(text string) string { return strings.Join(strings.Fields(text), " 
 
 func TestPrintsThePlan(t *testing.T) {
 	for _, system := range []units.System{units.US, units.Metric} {
-		_, plan := invented(t, system)
+		farm, plan := invented(t, system)
 		printed := good(t, "-units", system.String())
 		text := oneSpace(printed)
 		at := 0
@@ -119,6 +119,12 @@ func TestPrintsThePlan(t *testing.T) {
 			at += next + 1
 		}
 		require.Contains(t, text, oneSpace(plan.Verdict.English))
+		leaders, err := grazing.Leaders(farm)
+		require.NoError(t, err)
+		require.Len(t, leaders, 2)
+		for _, leader := range leaders {
+			require.Contains(t, text, oneSpace(leader.English))
+		}
 		require.NotEmpty(t, plan.Cautions)
 		last := strings.LastIndex(text, "Cautions:")
 		for _, c := range plan.Cautions {
