@@ -321,6 +321,14 @@ var formulaRainLoss = units.Formula{
 	},
 }
 
+var formulaBloatRisk = units.Formula{
+	Name: "forage.BloatRisk", Source: "UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume; BEEF-FROST for the frost",
+	Lookup: "raised where more than 50 % of the stand is legume (the source does not say whether by mass or by cover), else low",
+	Arguments: []units.Argument{
+		{Name: "legume", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
 var formulaTetanyRatio = units.Formula{
 	Name: "forage.TetanyRatio", Source: "MANITOBA-TETANY for the equivalents in a kilogram of 1 %; RAHMAN-2022 for the ratio",
 	Empirical: true, Lines: []units.Line{

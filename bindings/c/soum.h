@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 349860428 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 653561914 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -8511,6 +8511,10 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       water come first.
  *   forage.HeadDayCost          total, head, days
  *       Tells what feed costs for one animal in a day.
+ *   forage.HazardLimits
+ *       Gives the limits that BloatRisk and TetanyRisk go by, so that a figure
+ *       can be shown beside its limit. Those of nitrate are in NitrateSteps,
+ *       those of prussic acid in PrussicHeights and PrussicWaits.
  *   forage.BloatRisk            legume
  *       Tells whether the share of legume in a stand raises the risk of bloat
  *       for cattle, sheep and goats on it. Bloat kills within hours. A low
@@ -8894,6 +8898,8 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       in a wet spell (CSU-WET-GRAZING), to a lot or the driest paddock, and
  *       go out and look: the figure is no promise. Stock that must stand in
  *       mud get foot and udder trouble; ask an adviser or a vet.
+ *   rainfall.FirmDeficit
+ *       Gives the least deficit of water at which GroundFor calls ground firm.
  *   rainfall.PuggingLoss        end
  *       Gives the yield of the next twelve months that is lost where a pasture
  *       was pugged, at an end of the printed span of 16 to 80 %.

@@ -779,17 +779,25 @@ export function headDayCost(given = {}) {
 }
 
 /**
+ * hazardLimits gives the limits that BloatRisk and TetanyRisk go by, so that a figure can be shown beside its limit. Those of nitrate are in NitrateSteps, those of prussic acid in PrussicHeights and PrussicWaits.
+ * 
+ * Source: UKY-BLOAT legume; RAHMAN-2022 and MANITOBA-TETANY potassium; OHIO-TETANY magnesium
+ * @returns ForageStandLimits
+ */
+export function hazardLimits(given = {}) {
+  return call("forage.HazardLimits", given);
+}
+
+/**
  * bloatRisk tells whether the share of legume in a stand raises the risk of bloat for cattle, sheep and goats on it. Bloat kills within hours. A low class is not a safe stand: hungry stock, young or wet legume and a sudden change of feed bring bloat on less, and the printed threshold is one body's rule. Fill stock with hay before a first turn-in onto legume, look at them often, and ask a vet about prevention beforehand; a swollen left flank is a case for the vet at once. The kind of legume counts as well: trefoil and sainfoin hold tannins and are said not to bloat, alfalfa and clovers do: see BloatOf. For one or two days after a hard frost legumes bloat more (BEEF-FROST).
  * 
  * Table: raised where more than 50 % of the stand is legume (the source does not say whether by mass or by cover), else low
- * 
- * Errors: a domain error where the share is below 0, above 1 or not a number
  * 
  * Note: what brings bloat on and what to do about it, beyond the threshold and the kinds of legume, is common practice from memory, without a source read.
  * 
  * Source: UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume; BEEF-FROST for the frost
  * 
- * @param given.legume 
+ * @param given.legume share of the stand, the source takes %; 0 to 100
  * @returns a word: forage.Bloat
  */
 export function bloatRisk(given = {}) {

@@ -1751,11 +1751,11 @@ export function profileWater(given = {}) {
 /**
  * classOfProfile gives the class of a soil by the water that its upper 60 in (or all of it, where rock comes sooner) hold for plants. Print leaves open where 6 in belong: to the higher class here.
  * 
- * Errors: a domain error where the water is below 0 or not a number
+ * Table: very low under 3 in, low under 6, moderate to 9, high above
  * 
  * Source: PROFILE-CLASSES
  * 
- * @param given.water 
+ * @param given.water water that the soil holds for plants, the source takes in; >= 0
  * @returns a word: rainfall.ProfileClass
  */
 export function classOfProfile(given = {}) {
@@ -2039,15 +2039,25 @@ export function droughtPlan(given = {}) {
 /**
  * groundFor gives whether the ground bears stock, by the water that it is short of field capacity (BalanceStep); below 0 it is wetter than that. Damage began at a deficit under 3 mm on two soils of Otago, and it began while the soil was drier than field capacity: the plastic limit was a poor guide. Other soils, heavy stock and sloping or much trodden ground give way sooner. Saturated ground is pugged, ground about field capacity is pressed together (LANDSCAPE-PUGGING): take stock off early in a wet spell (CSU-WET-GRAZING), to a lot or the driest paddock, and go out and look: the figure is no promise. Stock that must stand in mud get foot and udder trouble; ask an adviser or a vet.
  * 
- * Errors: a domain error where the deficit is not a number
+ * Table: soft under FirmDeficit, firm from it on
  * 
  * Source: LAURENSON-2016
  * 
- * @param given.deficit 
+ * @param given.deficit water that the soil is short of field capacity, the source takes mm; any
  * @returns a word: rainfall.Ground
  */
 export function groundFor(given = {}) {
   return call("rainfall.GroundFor", given);
+}
+
+/**
+ * firmDeficit gives the least deficit of water at which GroundFor calls ground firm.
+ * 
+ * Source: LAURENSON-2016
+ * @returns RainDepth in base units
+ */
+export function firmDeficit(given = {}) {
+  return numberOf(call("rainfall.FirmDeficit", given));
 }
 
 /**

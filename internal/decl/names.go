@@ -12,13 +12,13 @@ func (q *Quantity) Prefix() string {
 	for _, u := range q.Units {
 		names = append(names, u.Name)
 	}
-	return prefix(names)
+	return prefix(names, "Per")
 }
 
 // Words gives the texts of an enumeration's constants: LateGestation is "late
 // gestation", and words that all begin with are left out.
 func (e *Enum) Words() []string {
-	shared := prefix(e.Constants)
+	shared := prefix(e.Constants, "")
 	var words []string
 	for _, c := range e.Constants {
 		words = append(words, strings.ToLower(strings.Join(Parts(strings.TrimPrefix(c, shared)), " ")))
@@ -27,8 +27,9 @@ func (e *Enum) Words() []string {
 }
 
 // prefix gives the words that all of several names begin with, but never a
-// whole name, nor all that stands before "Per".
-func prefix(names []string) string {
+// whole name, nor all that stands before the word named: PoundPerAcre and
+// PoundPerFoot both begin with a unit, no prefix.
+func prefix(names []string, before string) string {
 	if len(names) < 2 {
 		return ""
 	}
@@ -41,7 +42,7 @@ func prefix(names []string) string {
 				return found
 			}
 		}
-		if strings.HasPrefix(strings.TrimPrefix(names[0], longer), "Per") {
+		if before != "" && Parts(strings.TrimPrefix(names[0], longer))[0] == before {
 			return found
 		}
 		found = longer

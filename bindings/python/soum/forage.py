@@ -51,6 +51,7 @@ __all__ = [
     "nutrient_cost",
     "hay_fertility",
     "head_day_cost",
+    "hazard_limits",
     "bloat_risk",
     "bloat_plants",
     "bloat_of",
@@ -1445,6 +1446,22 @@ def head_day_cost(total, head, days):
 
 
 
+def hazard_limits():
+    """Gives the limits that bloat_risk and tetany_risk go by, so that a figure can
+    be shown beside its limit. Those of nitrate are in nitrate_steps, those of
+    prussic acid in prussic_heights and prussic_waits.
+
+    Returns:
+        a dict, see soum.documents.ForageStandLimits.
+
+    Source:
+        UKY-BLOAT legume; RAHMAN-2022 and MANITOBA-TETANY potassium; OHIO-TETANY
+        magnesium
+    """
+    return _core.call("forage.HazardLimits", {})
+
+
+
 def bloat_risk(legume):
     """Tells whether the share of legume in a stand raises the risk of bloat for
     cattle, sheep and goats on it. Bloat kills within hours. A low class is not a
@@ -1461,13 +1478,11 @@ def bloat_risk(legume):
         whether by mass or by cover), else low
 
     Arguments:
-        legume: Fraction in share or text with a unit
+        legume: share of the stand; Fraction in share or text with a unit;
+            limits 0 to 100 (%)
 
     Returns:
         a word of forage.Bloat.
-
-    Errors:
-        a DomainError where the share is below 0, above 1 or not a number
 
     Note:
         what brings bloat on and what to do about it, beyond the threshold and the

@@ -3248,14 +3248,15 @@ def visit_of(distance):
     to 900 ft, and between 900 and 1,000 ft nothing: from 600 ft on watch them,
     and build for the herd.
 
+    Table:
+        one by one to 600 ft, as a herd beyond 1,000 ft, open between
+
     Arguments:
-        distance: Length in m or text with a unit
+        distance: way from the farthest grass to the water; Length in m or text
+            with a unit; limits >= 0 (ft)
 
     Returns:
         a word of grazing.WaterVisit.
-
-    Errors:
-        a DomainError where the distance is below 0 or not a number
 
     Source:
         OHIO-ANR-12

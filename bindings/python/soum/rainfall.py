@@ -127,6 +127,7 @@ __all__ = [
     "judge_triggers",
     "drought_plan",
     "ground_for",
+    "firm_deficit",
     "pugging_loss",
 ]
 
@@ -3006,14 +3007,15 @@ def class_of_profile(water):
     where rock comes sooner) hold for plants. Print leaves open where 6 in
     belong: to the higher class here.
 
+    Table:
+        very low under 3 in, low under 6, moderate to 9, high above
+
     Arguments:
-        water: RainDepth in m or text with a unit
+        water: water that the soil holds for plants; RainDepth in m or text with
+            a unit; limits >= 0 (in)
 
     Returns:
         a word of rainfall.ProfileClass.
-
-    Errors:
-        a DomainError where the water is below 0 or not a number
 
     Source:
         PROFILE-CLASSES
@@ -3470,19 +3472,33 @@ def ground_for(deficit):
     promise. Stock that must stand in mud get foot and udder trouble; ask an
     adviser or a vet.
 
+    Table:
+        soft under firm_deficit, firm from it on
+
     Arguments:
-        deficit: RainDepth in m or text with a unit
+        deficit: water that the soil is short of field capacity; RainDepth in m
+            or text with a unit; limits any (mm)
 
     Returns:
         a word of rainfall.Ground.
-
-    Errors:
-        a DomainError where the deficit is not a number
 
     Source:
         LAURENSON-2016
     """
     return _core.call("rainfall.GroundFor", {"deficit": deficit})
+
+
+
+def firm_deficit():
+    """Gives the least deficit of water at which ground_for calls ground firm.
+
+    Returns:
+        RainDepth in m.
+
+    Source:
+        LAURENSON-2016
+    """
+    return _core.call("rainfall.FirmDeficit", {})
 
 
 

@@ -129,6 +129,9 @@ forage_hay_fertility <- function(hay, nitrogen, phosphorus, potassium)
 forage_head_day_cost <- function(total, head, days)
     call_function("forage_head_day_cost", list(total = total, head = head, days = days))
 
+forage_hazard_limits <- function()
+    call_function("forage_hazard_limits", list())
+
 forage_bloat_risk <- function(legume)
     call_function("forage_bloat_risk", list(legume = legume))
 
