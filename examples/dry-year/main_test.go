@@ -15,6 +15,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"example.org/soum/examples/internal/wichita"
 	"example.org/soum/grazing"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
@@ -43,7 +44,7 @@ func figure(t *testing.T, text, pattern string) float64 {
 // errors of that share.
 func TestOddsAreThoseOfTheYears(t *testing.T) {
 	text := told(t)
-	record, err := rainfall.ReadMonths(string(ownRecord))
+	record, err := rainfall.ReadMonths(wichita.Record())
 	require.NoError(t, err)
 	normals, err := rainfall.MonthNormals(record)
 	require.NoError(t, err)
