@@ -32,7 +32,7 @@ func Demand(head float64, weight units.LiveWeight, intake, pasture units.Fractio
 //   - demand in lb/day: dry matter wanted in a day; >= 0
 //   - days in days: how long; >= 0
 //
-// Note: waste at feeding and the water in the feed come on top.
+// Note: waste at feeding and the water in the feed come on top: forage.HayToHaul.
 //
 // Source: ISU-HAY worked examples; OHIO-HAY-2010
 func Feed(demand units.Demand, days units.Days) (units.DryMatter, error) {

@@ -1259,7 +1259,7 @@ export function demand(given: { head: number | Column; weight: Values; intake: V
  * 
  * Formula: demand * days
  * 
- * Note: waste at feeding and the water in the feed come on top.
+ * Note: waste at feeding and the water in the feed come on top: forage.HayToHaul.
  * 
  * Source: ISU-HAY worked examples; OHIO-HAY-2010
  * 

@@ -1420,7 +1420,7 @@ const demandFormula = formula(48, "herd.Demand", { head: "number", weight: "Live
  * 
  * Formula: demand * days
  * 
- * Note: waste at feeding and the water in the feed come on top.
+ * Note: waste at feeding and the water in the feed come on top: forage.HayToHaul.
  * 
  * Source: ISU-HAY worked examples; OHIO-HAY-2010
  * 

@@ -215,7 +215,6 @@ var functions = []Function{
 	{Name: "forage.GompertzDays", Parameters: []string{"start", "target", "ceiling", "peak"}, Call: forage.GompertzDays},
 	{Name: "forage.Expolinear", Parameters: []string{"fastest", "relative", "days", "lost"}, Call: forage.Expolinear},
 	{Name: "forage.ExpolinearDays", Parameters: []string{"mass", "fastest", "relative", "lost"}, Call: forage.ExpolinearDays},
-	{Name: "forage.FeedForDays", Parameters: []string{"head", "weight", "intake", "days"}, Call: forage.FeedForDays},
 	{Name: "forage.HayToHaul", Parameters: []string{"eaten", "content", "waste", "rule"}, Call: forage.HayToHaul},
 	{Name: "forage.HayDays", Parameters: []string{"store", "lost", "content", "waste", "demand"}, Call: forage.HayDays},
 	{Name: "forage.Bales", Parameters: []string{"feed", "bale"}, Call: forage.Bales},

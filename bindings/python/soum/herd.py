@@ -2604,7 +2604,7 @@ def feed(demand, days):
         DryMatter in kg.
 
     Note:
-        waste at feeding and the water in the feed come on top.
+        waste at feeding and the water in the feed come on top: forage.hay_to_haul.
 
     Source:
         ISU-HAY worked examples; OHIO-HAY-2010
