@@ -34,7 +34,7 @@ func Demand(head float64, weight units.LiveWeight, intake, pasture units.Fractio
 //
 // Note: waste at feeding and the water in the feed come on top: forage.HayToHaul.
 //
-// Source: ISU-HAY worked examples; OHIO-HAY-2010
+// Source: ISU-HAY worked examples; OHIO-HAY-2010; VCE-COWGRAZE; WEIGHT-SHARE-AUM
 func Feed(demand units.Demand, days units.Days) (units.DryMatter, error) {
 	return units.Answer(&formulaFeed, units.DryMatter(float64(demand)*float64(days)), float64(demand), float64(days))
 }

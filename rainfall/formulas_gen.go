@@ -575,7 +575,7 @@ var formulaRunoff = units.Formula{
 }
 
 var formulaCaught = units.Formula{
-	Name: "rainfall.Caught", Source: "definition: area times depth",
+	Name: "rainfall.Caught", Source: "definition: area times depth; AGPROUD-ALFALFA prints one such volume",
 	Quantity: "Volume", Lines: []units.Line{
 		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
 	},
@@ -659,7 +659,7 @@ var formulaClassOfProfile = units.Formula{
 }
 
 var formulaRankChance = units.Formula{
-	Name: "rainfall.RankChance", Source: "WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from memory: the rule of water harvesting; definition: the count",
+	Name: "rainfall.RankChance", Source: "WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; FAO-HARVESTING the rule of water harvesting, from memory; definition: the count",
 	Quantity: "Fraction", Lookup: "m ÷ (n + 1) by Weibull, (2 m - 1) ÷ (2 n) by Hazen, (m - 0.375) ÷ (n + 0.25) in water harvesting, m ÷ n by plain count",
 	Arguments: []units.Argument{
 		{Name: "position", Words: []string{"weibull", "hazen", "harvesting", "count"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 4, HighOf: -1}},

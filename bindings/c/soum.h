@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 694600654 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 344542691 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -3415,7 +3415,8 @@ static inline double soum_herd_demand(
  * Result: DryMatter in kg.
  * Note: waste at feeding and the water in the feed come on top:
  * forage.HayToHaul.
- * Source: ISU-HAY worked examples; OHIO-HAY-2010
+ * Source: ISU-HAY worked examples; OHIO-HAY-2010; VCE-COWGRAZE;
+ * WEIGHT-SHARE-AUM
  */
 static inline double soum_herd_feed(double demand, double days, int32_t *status)
 {
@@ -6507,7 +6508,7 @@ static inline double soum_rainfall_runoff(double rain, double number, int32_t *s
  * Result: Volume in m3.
  * Note: a millimetre on a square metre is a litre; an inch on an acre 27,154
  * gal. Printed shortcuts round: RoofCatch.
- * Source: definition: area times depth
+ * Source: definition: area times depth; AGPROUD-ALFALFA prints one such volume
  */
 static inline double soum_rainfall_caught(
 	double area, double rain, double caught, int32_t *status)
@@ -6654,8 +6655,9 @@ static inline double soum_rainfall_refill_point(double store, double used, int32
  * Note: of 66 years the wettest has 1.5 % by Weibull, 0.76 % by Hazen. The
  * plain count gives the last of the order 100 %, as if nothing beyond it could
  * come.
- * Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from
- * memory: the rule of water harvesting; definition: the count
+ * Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both;
+ * FAO-HARVESTING the rule of water harvesting, from memory; definition: the
+ * count
  */
 static inline double soum_rainfall_rank_chance(
 	enum soum_rainfall_plotting_position position, double rank, double years, int32_t *status)

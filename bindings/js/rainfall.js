@@ -1399,7 +1399,7 @@ export function antecedent(given = {}) {
  * 
  * Note: a millimetre on a square metre is a litre; an inch on an acre 27,154 gal. Printed shortcuts round: RoofCatch.
  * 
- * Source: definition: area times depth
+ * Source: definition: area times depth; AGPROUD-ALFALFA prints one such volume
  * 
  * @param given.area as seen from above, the source takes ft2; >= 0
  * @param given.rain that falls on it, the source takes in; >= 0
@@ -1839,7 +1839,7 @@ export function variation(given = {}) {
  * 
  * Note: of 66 years the wettest has 1.5 % by Weibull, 0.76 % by Hazen. The plain count gives the last of the order 100 %, as if nothing beyond it could come.
  * 
- * Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from memory: the rule of water harvesting; definition: the count
+ * Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; FAO-HARVESTING the rule of water harvesting, from memory; definition: the count
  * 
  * @param given.position the rule; one of weibull, hazen, harvesting, count
  * @param given.rank place in the order, from 1; 1 to years

@@ -60,6 +60,31 @@ func TestEveryFunctionHasSourceAndCheck(t *testing.T) {
 	}
 }
 
+// TestEverySourceIsUsed: a source that no doc comment, row or table names is
+// either stale or not told of where its figure stands.
+func TestEverySourceIsUsed(t *testing.T) {
+	root, err := decl.Root()
+	if err != nil {
+		t.Fatal(err)
+	}
+	unused := sourceKeys(t, root)
+	for _, pattern := range []string{"*/*.go", "*/testdata/*.csv", "examples/*/*/*.csv"} {
+		paths, _ := filepath.Glob(filepath.Join(root, pattern))
+		for _, path := range paths {
+			data, err := os.ReadFile(path)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, key := range keyPattern.FindAllString(string(data), -1) {
+				delete(unused, key)
+			}
+		}
+	}
+	for key := range unused {
+		t.Errorf("SOURCES.md has %s, which nothing names", key)
+	}
+}
+
 func sourceKeys(t *testing.T, root string) map[string]bool {
 	data, err := os.ReadFile(filepath.Join(root, "SOURCES.md"))
 	if err != nil {

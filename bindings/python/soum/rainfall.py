@@ -2476,7 +2476,7 @@ def caught(area, rain, caught):
         Printed shortcuts round: roof_catch.
 
     Source:
-        definition: area times depth
+        definition: area times depth; AGPROUD-ALFALFA prints one such volume
     """
     return _caught(area, rain, caught)
 
@@ -3154,8 +3154,8 @@ def rank_chance(position, rank, years):
         count gives the last of the order 100 %, as if nothing beyond it could come.
 
     Source:
-        WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from memory:
-        the rule of water harvesting; definition: the count
+        WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; FAO-HARVESTING
+        the rule of water harvesting, from memory; definition: the count
     """
     return _rank_chance(position, rank, years)
 
