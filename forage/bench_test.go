@@ -4,75 +4,48 @@ import (
 	"testing"
 
 	"example.org/soum/forage"
+	"example.org/soum/internal/check"
 	"example.org/soum/units"
 )
 
-var sink units.Yield
-
 func BenchmarkAvailable(b *testing.B) {
-	b.ReportAllocs()
-	h := 8 * units.HeightInch
-	for b.Loop() {
-		sink, _ = forage.Available(h, 3*units.HeightInch, 250*units.PoundPerAcreInch)
-		h += 1e-9
-	}
-}
-
-func benchmark(b *testing.B, of func(x float64) float64) {
-	b.ReportAllocs()
-	x, sum := 0.5, 0.0
-	for b.Loop() {
-		sum += of(x)
-		x += 1e-9
-	}
-	sink = units.Yield(sum)
+	check.Speed(b, 8*units.HeightInch, func(h units.Height) (units.Yield, error) {
+		return forage.Available(h, 3*units.HeightInch, 250*units.PoundPerAcreInch)
+	})
 }
 
 func BenchmarkHayToHaul(b *testing.B) {
-	benchmark(b, func(x float64) float64 {
-		v, _ := forage.HayToHaul(100, units.Fraction(x), 0.1, forage.WasteOfHauled)
-		return float64(v)
+	check.Speed(b, 0.5, func(x float64) (units.FreshFeed, error) {
+		return forage.HayToHaul(100, units.Fraction(x), 0.1, forage.WasteOfHauled)
 	})
 }
 
 func BenchmarkHayDays(b *testing.B) {
-	benchmark(b, func(x float64) float64 {
-		v, _ := forage.HayDays(100, 0.1, units.Fraction(x), 0.1, 10)
-		return float64(v)
-	})
+	check.Speed(b, 0.5, func(x float64) (units.Days, error) { return forage.HayDays(100, 0.1, units.Fraction(x), 0.1, 10) })
 }
 
 func BenchmarkBaleWeight(b *testing.B) {
-	benchmark(b, func(x float64) float64 {
-		v, _ := forage.BaleWeight(units.Length(x), 1.5, 180)
-		return float64(v)
-	})
+	check.Speed(b, 0.5, func(x float64) (units.FreshFeed, error) { return forage.BaleWeight(units.Length(x), 1.5, 180) })
 }
 
 func BenchmarkAlfalfaFibre(b *testing.B) {
-	benchmark(b, func(x float64) float64 {
-		v, _ := forage.AlfalfaFibre(units.Height(x), forage.AlfalfaVegetative)
-		return float64(v)
+	check.Speed(b, 0.5, func(x float64) (units.Fraction, error) {
+		return forage.AlfalfaFibre(units.Height(x), forage.AlfalfaVegetative)
 	})
 }
 
 func BenchmarkTetanyRatio(b *testing.B) {
-	benchmark(b, func(x float64) float64 {
-		v, _ := forage.TetanyRatio(units.Fraction(x), 0.4, 0.2)
-		return v
-	})
+	check.Speed(b, 0.5, func(x float64) (float64, error) { return forage.TetanyRatio(units.Fraction(x), 0.4, 0.2) })
 }
 
 func BenchmarkNitrateAs(b *testing.B) {
-	benchmark(b, func(x float64) float64 {
-		v, _ := forage.NitrateAs(units.Concentration(x), forage.NitrateIon, forage.NitrateNitrogen)
-		return float64(v)
+	check.Speed(b, 0.5, func(x float64) (units.Concentration, error) {
+		return forage.NitrateAs(units.Concentration(x), forage.NitrateIon, forage.NitrateNitrogen)
 	})
 }
 
 func BenchmarkQualityAfter(b *testing.B) {
-	benchmark(b, func(x float64) float64 {
-		v, _ := forage.QualityAfter(0.5, forage.DriftProtein, units.Days(x))
-		return float64(v)
+	check.Speed(b, 0.5, func(x float64) (units.Fraction, error) {
+		return forage.QualityAfter(0.5, forage.DriftProtein, units.Days(x))
 	})
 }

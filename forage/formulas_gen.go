@@ -137,7 +137,7 @@ var formulaPeakGrowth = units.Formula{
 }
 
 var formulaGrown = units.Formula{
-	Name: "forage.Grown", Source: "MLA-REST days of the month × daily growth; NI-GROWTH the yields that follow from the means",
+	Name: "forage.Grown", Source: "MLA-REST days of the month × daily growth; AWI-MLA-8-4 worked example; NI-GROWTH the yields that follow from the means",
 	Quantity: "Yield", Lines: []units.Line{
 		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
 	},
@@ -217,19 +217,6 @@ var formulaExpolinearDays = units.Formula{
 		{Name: "fastest", Quantity: "Growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 		{Name: "relative", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 		{Name: "lost", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
-	},
-}
-
-var formulaFeedForDays = units.Formula{
-	Name: "forage.FeedForDays", Source: "ISU-HAY; OHIO-HAY-2010",
-	Quantity: "DryMatter", Lines: []units.Line{
-		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}, {Argument: 4}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "intake", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
-		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
@@ -321,6 +308,14 @@ var formulaRainLoss = units.Formula{
 	},
 }
 
+var formulaBloatRisk = units.Formula{
+	Name: "forage.BloatRisk", Source: "UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume; BEEF-FROST for the frost",
+	Lookup: "raised where more than 50 % of the stand is legume (the source does not say whether by mass or by cover), else low",
+	Arguments: []units.Argument{
+		{Name: "legume", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
 var formulaTetanyRatio = units.Formula{
 	Name: "forage.TetanyRatio", Source: "MANITOBA-TETANY for the equivalents in a kilogram of 1 %; RAHMAN-2022 for the ratio",
 	Empirical: true, Lines: []units.Line{
@@ -402,7 +397,7 @@ var formulaDryMatterContent = units.Formula{
 }
 
 var formulaNitrateAs = units.Formula{
-	Name: "forage.NitrateAs", Source: "NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162",
+	Name: "forage.NitrateAs", Source: "NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162; SDSU-NITRATE-WATER the limits of water in two forms",
 	Quantity: "Concentration", Lookup: "1 part of nitrogen is 4.43 parts of nitrate and 7.2162 of potassium nitrate",
 	Arguments: []units.Argument{
 		{Name: "amount", Quantity: "Concentration", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
@@ -700,7 +695,6 @@ func Formulas() []units.Formula {
 		formulaGompertzDays,
 		formulaExpolinear,
 		formulaExpolinearDays,
-		formulaFeedForDays,
 		formulaHayToHaul,
 		formulaHayDays,
 		formulaBales,

@@ -124,8 +124,8 @@ func PeakGrowth(mean units.Growth, meanToPeak float64) (units.Growth, error) {
 // Note: cages that keep stock out yield about 30 % more than the farm around them
 // grows (DAIRYNZ-CAGES).
 //
-// Source: MLA-REST days of the month × daily growth; NI-GROWTH the yields that
-// follow from the means
+// Source: MLA-REST days of the month × daily growth; AWI-MLA-8-4 worked example;
+// NI-GROWTH the yields that follow from the means
 func Grown(growth units.Growth, days units.Days) (units.Yield, error) {
 	return units.Answer(&formulaGrown, units.Yield(float64(growth)*float64(days)), float64(growth), float64(days))
 }

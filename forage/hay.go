@@ -8,25 +8,6 @@ import (
 	"example.org/soum/units"
 )
 
-// FeedForDays returns the dry matter that a group eats in a time.
-//
-// Formula: head * weight * intake * days
-//
-// Where:
-//   - head: number of animals; >= 0
-//   - weight in lb: live weight of one; > 0
-//   - intake in %: dry matter of a day as a share of live weight; 0 to 100
-//   - days in days: how long; >= 0
-//
-// Note: what is wasted, and the water in the feed, come on top: HayToHaul. An
-// animal that loses condition is eating too little, whatever the sum says.
-//
-// Source: ISU-HAY; OHIO-HAY-2010
-func FeedForDays(head float64, weight units.LiveWeight, intake units.Fraction, days units.Days) (units.DryMatter, error) {
-	feed := units.DryMatter(head * float64(weight) * float64(intake) * float64(days))
-	return units.Answer(&formulaFeedForDays, feed, head, float64(weight), float64(intake), float64(days))
-}
-
 // WasteRule is how a share of waste is reckoned in.
 type WasteRule int
 

@@ -61,10 +61,8 @@ func TestFeederRows(t *testing.T) {
 func TestHayIsConserved(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		draw := func(name string, low, high float64) float64 { return rapid.Float64Range(low, high).Draw(t, name) }
-		head, weight, intake, days := math.Floor(draw("head", 1, 200)), units.LiveWeight(draw("weight", 30, 900)), units.Fraction(draw("intake", 0.01, 0.05)), units.Days(draw("days", 1, 200))
+		eaten, days := units.DryMatter(draw("eaten", 1, 2e6)), units.Days(draw("days", 1, 200))
 		content, waste := units.Fraction(draw("content", 0.2, 1)), units.Fraction(draw("waste", 0, 0.6))
-		eaten, err := forage.FeedForDays(head, weight, intake, days)
-		require.NoError(t, err)
 		hauled, err := forage.HayToHaul(eaten, content, waste, forage.WasteOfHauled)
 		require.NoError(t, err)
 		lasts, err := forage.HayDays(hauled, 0, content, waste, units.Demand(float64(eaten)/float64(days)))
@@ -108,14 +106,8 @@ func TestRainLossRises(t *testing.T) {
 	assert.True(t, units.Impossible(err))
 }
 
-// How much hay do 20 cows of 1,200 lb eat in 180 days at 3 % of their weight?
-func ExampleFeedForDays() {
-	feed, err := forage.FeedForDays(20, 1200*units.LivePound, 3*units.Percent, 180)
-	fmt.Println(feed.In(units.US), err)
-	// Output: 129,600 lb <nil>
-}
-
-// And what must I haul, hay of 88 % dry matter with 20.5 % wasted in a ring?
+// My cows eat 129,600 lb by spring. What must I haul, hay of 88 % dry matter with
+// 20.5 % wasted in a ring?
 func ExampleHayToHaul() {
 	hay, err := forage.HayToHaul(129600*units.DryMatterPound, 88*units.Percent, 20.5*units.Percent, forage.WasteOfHauled)
 	bales, _ := forage.Bales(hay, 1000*units.FreshPound)

@@ -23,6 +23,26 @@ func unknownRow(quantity, text, problem string, has []string) error {
 	return &units.ParseError{Quantity: "forage." + quantity, Text: text, Problem: problem, Accepts: has, Word: true}
 }
 
+// StandLimits are the limits of the classes of risk on a stand.
+type StandLimits struct {
+	// Legume is the share of legume above which BloatRisk is raised.
+	Legume units.Fraction `json:"legume"`
+	// Potassium is the TetanyRatio above which TetanyRisk is raised.
+	Potassium float64 `json:"potassium"`
+	// Magnesium is the share of the dry matter at or under which TetanyRisk is raised.
+	Magnesium units.Fraction `json:"magnesium"`
+}
+
+// HazardLimits gives the limits that BloatRisk and TetanyRisk go by, so that a
+// figure can be shown beside its limit. Those of nitrate are in NitrateSteps, those
+// of prussic acid in PrussicHeights and PrussicWaits.
+//
+// Check: TestHazardLimits
+//
+// Source: UKY-BLOAT legume; RAHMAN-2022 and MANITOBA-TETANY potassium; OHIO-TETANY
+// magnesium
+func HazardLimits() StandLimits { return hazardLimits }
+
 // Bloat is a class of the risk of bloat on a stand.
 type Bloat int
 
@@ -31,11 +51,6 @@ const (
 	BloatLow    Bloat = iota + 1 // not more than half of the stand is legume
 	BloatRaised                  // more than half of the stand is legume
 )
-
-// bloatLegume is the share of legume above which the risk of bloat rises.
-const bloatLegume = 50 * units.Percent
-
-var bloatGuard = guard("BloatRisk", "UKY-BLOAT", units.Argument{Name: "legume", Unit: "%", Factor: float64(units.Percent), Domain: wholeShare})
 
 // BloatRisk tells whether the share of legume in a stand raises the risk of
 // bloat for cattle, sheep and goats on it.
@@ -52,7 +67,8 @@ var bloatGuard = guard("BloatRisk", "UKY-BLOAT", units.Argument{Name: "legume", 
 // Table: raised where more than 50 % of the stand is legume (the source does not
 // say whether by mass or by cover), else low
 //
-// Errors: a domain error where the share is below 0, above 1 or not a number
+// Where:
+//   - legume in %: share of the stand; 0 to 100
 //
 // Note: what brings bloat on and what to do about it, beyond the threshold and
 // the kinds of legume, is common practice from memory, without a source read.
@@ -60,10 +76,10 @@ var bloatGuard = guard("BloatRisk", "UKY-BLOAT", units.Argument{Name: "legume", 
 // Source: UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume;
 // BEEF-FROST for the frost
 func BloatRisk(legume units.Fraction) (Bloat, error) {
-	if _, err := units.Answer(&bloatGuard, legume, float64(legume)); err != nil {
+	if _, err := units.Answer(&formulaBloatRisk, legume, float64(legume)); err != nil {
 		return 0, err
 	}
-	if legume > bloatLegume {
+	if legume > hazardLimits.Legume {
 		return BloatRaised, nil
 	}
 	return BloatLow, nil
@@ -173,7 +189,7 @@ func TetanyRisk(potassium, calcium, magnesium units.Fraction) (Tetany, error) {
 	switch {
 	case err != nil:
 		return 0, calledBy("forage.TetanyRisk", err)
-	case ratio > tetanyLimit || magnesium <= magnesiumNeeded:
+	case ratio > hazardLimits.Potassium || magnesium <= hazardLimits.Magnesium:
 		return TetanyRaised, nil
 	}
 	return TetanyLow, nil

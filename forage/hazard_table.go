@@ -16,11 +16,8 @@ const (
 	magnesiumEquivalents = 822.64
 )
 
-// The limits of TetanyRisk: RAHMAN-2022, mark A; OHIO-TETANY, mark A.
-const (
-	tetanyLimit     = 2.2
-	magnesiumNeeded = 0.2 * units.Percent
-)
+// hazardLimits are UKY-BLOAT, RAHMAN-2022 and OHIO-TETANY, mark A.
+var hazardLimits = StandLimits{Legume: 50 * units.Percent, Potassium: 2.2, Magnesium: 0.2 * units.Percent}
 
 // endophyteLoss is OSU-ENDOPHYTE, kilograms a day for each tenth infected, mark A.
 const endophyteLoss = 0.045

@@ -363,3 +363,32 @@ func ExampleCherryDose() {
 	fmt.Printf("%.1f oz %v\n", dose.Ounces(), err)
 	// Output: 2.4 oz <nil>
 }
+
+// TestHazardLimits: the printed limits, and each class on either side of its own.
+func TestHazardLimits(t *testing.T) {
+	limits := forage.HazardLimits()
+	assert.Equal(t, forage.StandLimits{Legume: 50 * units.Percent, Potassium: 2.2, Magnesium: 0.2 * units.Percent}, limits)
+	for legume, want := range map[units.Fraction]forage.Bloat{limits.Legume: forage.BloatLow, limits.Legume + 1e-9: forage.BloatRaised} {
+		got, err := forage.BloatRisk(legume)
+		require.NoError(t, err)
+		assert.Equal(t, want, got)
+	}
+	for magnesium, want := range map[units.Fraction]forage.Tetany{limits.Magnesium: forage.TetanyRaised, limits.Magnesium + 1e-9: forage.TetanyLow} {
+		got, err := forage.TetanyRisk(1*units.Percent, 0.5*units.Percent, magnesium)
+		require.NoError(t, err)
+		assert.Equal(t, want, got)
+	}
+	// 1 % calcium and as much magnesium are 1321.64 mEq/kg: 2.2 times that of potassium is on the limit
+	potassium := units.Fraction(2.2 * 1321.64 / 255.74 / 100)
+	for p, want := range map[units.Fraction]forage.Tetany{potassium - 1e-9: forage.TetanyLow, potassium + 1e-9: forage.TetanyRaised} {
+		got, err := forage.TetanyRisk(p, 1*units.Percent, 1*units.Percent)
+		require.NoError(t, err)
+		assert.Equal(t, want, got)
+	}
+}
+
+// Above what share of clover do I have to think of bloat?
+func ExampleHazardLimits() {
+	fmt.Println(forage.HazardLimits().Legume.In(units.Metric))
+	// Output: 50 %
+}

@@ -31,7 +31,8 @@ const (
 // Note: the same feed is 1,000 ppm in one form and 4,430 in the other, and a wrong
 // reading can kill: look for the form on the laboratory's sheet.
 //
-// Source: NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162
+// Source: NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162;
+// SDSU-NITRATE-WATER the limits of water in two forms
 func NitrateAs(amount units.Concentration, from, to NitrateForm) (units.Concentration, error) {
 	value := amount
 	if from >= NitrateNitrogen && from <= NitratePotassium && to >= NitrateNitrogen && to <= NitratePotassium {

@@ -29,10 +29,6 @@ type Caution struct {
 // prints 4 to 5: the caution takes the earlier.
 const regrazingLimit = 4 * units.Day
 
-// softBelow is the deficit of water under which rainfall.GroundFor calls ground
-// soft [LAURENSON-2016].
-const softBelow = 3 * units.RainMillimetre
-
 // advice is what is always said of a caution.
 type advice struct{ do, source, defers string }
 
@@ -288,11 +284,12 @@ func bloat(s *setting, _ *Plan) []Caution {
 		if l.Legume != nil {
 			legume = *l.Legume
 		}
+		limit := forage.HazardLimits().Legume
 		if risk, err := forage.BloatRisk(legume); units.Impossible(err) || risk != forage.BloatRaised || s.farm.rotationOf(l.ID) == nil {
 			continue
 		}
-		all = append(all, caution("bloat", fmt.Sprintf("%s is %s legume, over 50 %%, and ruminants (%s) graze it.", l.ID, legume.In(units.Metric), list(ruminants)),
-			map[string]any{"land": l.ID, "legume": float64(legume), "limit": 0.5}))
+		all = append(all, caution("bloat", fmt.Sprintf("%s is %s legume, over %s, and ruminants (%s) graze it.", l.ID, legume.In(units.Metric), limit.In(units.Metric), list(ruminants)),
+			map[string]any{"land": l.ID, "legume": float64(legume), "limit": float64(limit)}))
 	}
 	return all
 }
@@ -341,7 +338,7 @@ func wetGround(s *setting, plan *Plan) []Caution {
 	}
 	return []Caution{caution("wet ground",
 		fmt.Sprintf("The soil is full or nearly so at the end of %s (short of full by %s, the least of these), and %s are grazed then.", list(months), s.text(deficit), list(land)),
-		map[string]any{"months": months, "land": land, "deficit_m": float64(deficit), "limit_m": float64(softBelow)})}
+		map[string]any{"months": months, "land": land, "deficit_m": float64(deficit), "limit_m": float64(rainfall.FirmDeficit())})}
 }
 
 // grazedIn gives the land on which any group stands in a month.

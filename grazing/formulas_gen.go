@@ -734,6 +734,14 @@ var formulaWalkLimit = units.Formula{
 	},
 }
 
+var formulaVisitOf = units.Formula{
+	Name: "grazing.VisitOf", Source: "OHIO-ANR-12",
+	Lookup: "one by one to 600 ft, as a herd beyond 1,000 ft, open between",
+	Arguments: []units.Argument{
+		{Name: "distance", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 var formulaTankVolume = units.Formula{
 	Name: "grazing.TankVolume", Source: "USDA-TANK-SHEET; SD2006-1 three days; OHIO-ANR-12 a herd at once",
 	Quantity: "Volume", Lookup: "head times 2 gal, or times what one drinks in a day and the share of the rule: a quarter, one, two or three days",

@@ -2,6 +2,7 @@ package grazing
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"example.org/soum/forage"
@@ -62,9 +63,17 @@ func nitrate(s *setting, _ *Plan) []Caution {
 			continue
 		}
 		all = append(all, caution("nitrate", fmt.Sprintf("%s holds %s of nitrate nitrogen in the dry matter (%s), and %s graze it.", l.ID, s.text(l.Nitrate), level, list(ids)),
-			map[string]any{"land": l.ID, "groups": ids, "nitrate_nitrogen": float64(l.Nitrate), "level": level.String(), "limit": 0.001}))
+			map[string]any{"land": l.ID, "groups": ids, "nitrate_nitrogen": float64(l.Nitrate), "level": level.String(), "limit": float64(firstLimited())}))
 	}
 	return all
+}
+
+// firstLimited is the lowest nitrate that Clemson limits at all.
+func firstLimited() units.Concentration {
+	steps := forage.NitrateSteps()
+	return steps[slices.IndexFunc(steps, func(s forage.NitrateStep) bool {
+		return s.Scale == forage.NitrateByClemson && s.Level != forage.LevelSafe
+	})].From
 }
 
 // noFrost is days since a frost where the document tells of none: more than any
@@ -125,8 +134,10 @@ func tetany(s *setting, _ *Plan) []Caution {
 		if err != nil || risk != forage.TetanyRaised {
 			continue
 		}
-		all = append(all, caution("grass tetany", fmt.Sprintf("On %s potassium over calcium and magnesium is %s (limit 2.2), and magnesium %s of the dry matter (needed: above 0.2 %%); %s graze it.", l.ID, units.Number(ratio), s.text(l.Magnesium), list(ids)),
-			map[string]any{"land": l.ID, "groups": ids, "ratio": ratio, "limit": 2.2, "magnesium": float64(l.Magnesium), "needed": 0.002}))
+		limits := forage.HazardLimits()
+		all = append(all, caution("grass tetany", fmt.Sprintf("On %s potassium over calcium and magnesium is %s (limit %s), and magnesium %s of the dry matter (needed: above %s); %s graze it.",
+			l.ID, units.Number(ratio), units.Number(limits.Potassium), s.text(l.Magnesium), s.text(limits.Magnesium), list(ids)),
+			map[string]any{"land": l.ID, "groups": ids, "ratio": ratio, "limit": limits.Potassium, "magnesium": float64(l.Magnesium), "needed": float64(limits.Magnesium)}))
 	}
 	return all
 }

@@ -4,38 +4,18 @@ import (
 	"testing"
 
 	"example.org/soum/grazing"
+	"example.org/soum/internal/check"
 	"example.org/soum/units"
 )
 
-var (
-	sinkArea units.Area
-	sinkDays units.Days
-	sinkUse  units.UseRate
-)
-
 func BenchmarkUseOfYield(b *testing.B) {
-	b.ReportAllocs()
-	yield := units.Yield(0.2)
-	for b.Loop() {
-		sinkUse, _ = grazing.UseOfYield(yield, 0.25, 12)
-		yield += 1e-12
-	}
+	check.Speed(b, units.Yield(0.2), func(yield units.Yield) (units.UseRate, error) { return grazing.UseOfYield(yield, 0.25, 12) })
 }
 
 func BenchmarkGrazedArea(b *testing.B) {
-	b.ReportAllocs()
-	area := units.Area(1e5)
-	for b.Loop() {
-		sinkArea, _ = grazing.GrazedArea(area, 0.3, 0.5)
-		area += 1e-9
-	}
+	check.Speed(b, units.Area(1e5), func(area units.Area) (units.Area, error) { return grazing.GrazedArea(area, 0.3, 0.5) })
 }
 
 func BenchmarkGrazingDays(b *testing.B) {
-	b.ReportAllocs()
-	mass := units.Yield(0.2)
-	for b.Loop() {
-		sinkDays, _ = grazing.GrazingDays(mass, 0.12, 0.0025, 0.0005)
-		mass += 1e-12
-	}
+	check.Speed(b, units.Yield(0.2), func(mass units.Yield) (units.Days, error) { return grazing.GrazingDays(mass, 0.12, 0.0025, 0.0005) })
 }

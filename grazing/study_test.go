@@ -24,7 +24,7 @@ import (
 // wichita is a public record of 31 whole years and ten months.
 func wichita(t testing.TB) []rainfall.MonthlyRain {
 	t.Helper()
-	text, err := os.ReadFile("../examples/rain/data/wichita.csv")
+	text, err := os.ReadFile("../examples/internal/wichita/record.csv")
 	require.NoError(t, err)
 	record, err := rainfall.ReadMonths(string(text))
 	require.NoError(t, err)

@@ -86,11 +86,14 @@ const (
 // The source says one by one under 600 to 900 ft, and between 900 and 1,000 ft
 // nothing: from 600 ft on watch them, and build for the herd.
 //
-// Errors: a domain error where the distance is below 0 or not a number
+// Table: one by one to 600 ft, as a herd beyond 1,000 ft, open between
+//
+// Where:
+//   - distance in ft: way from the farthest grass to the water; >= 0
 //
 // Source: OHIO-ANR-12
 func VisitOf(distance units.Length) (WaterVisit, error) {
-	if _, err := units.Answer(&visitGuard, distance, float64(distance)); err != nil {
+	if _, err := units.Answer(&formulaVisitOf, distance, float64(distance)); err != nil {
 		return 0, err
 	}
 	switch {
@@ -100,11 +103,6 @@ func VisitOf(distance units.Length) (WaterVisit, error) {
 		return VisitEither, nil
 	}
 	return VisitHerd, nil
-}
-
-var visitGuard = units.Formula{
-	Name: "grazing.VisitOf", Source: "OHIO-ANR-12",
-	Arguments: []units.Argument{{Name: "distance", Unit: "ft", Factor: float64(units.Foot), Domain: atLeast(0)}},
 }
 
 // The distances of VisitOf.

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"example.org/soum/herd"
+	"example.org/soum/internal/check"
 	"example.org/soum/units"
 )
 
@@ -25,30 +26,15 @@ func TestEquivalentFormulasTakeNoMemory(t *testing.T) {
 }
 
 func BenchmarkTropicalUnits(b *testing.B) {
-	b.ReportAllocs()
-	w := 400 * units.LiveKilogram
-	for b.Loop() {
-		equivalentSink, _ = herd.TropicalUnits(w)
-		w += 1e-9
-	}
+	check.Speed(b, 400*units.LiveKilogram, func(w units.LiveWeight) (float64, error) { return herd.TropicalUnits(w) })
 }
 
 func BenchmarkNewZealandUnits(b *testing.B) {
-	b.ReportAllocs()
-	w := 60 * units.LiveKilogram
-	for b.Loop() {
-		equivalentSink, _ = herd.NewZealandUnits(w, 1.4)
-		w += 1e-9
-	}
+	check.Speed(b, 60*units.LiveKilogram, func(w units.LiveWeight) (float64, error) { return herd.NewZealandUnits(w, 1.4) })
 }
 
 func BenchmarkMerinoDrySheep(b *testing.B) {
-	b.ReportAllocs()
-	w := 52 * units.LiveKilogram
-	for b.Loop() {
-		equivalentSink, _ = herd.MerinoDrySheep(w, herd.MerinoLactatingTwin)
-		w += 1e-9
-	}
+	check.Speed(b, 52*units.LiveKilogram, func(w units.LiveWeight) (float64, error) { return herd.MerinoDrySheep(w, herd.MerinoLactatingTwin) })
 }
 
 func BenchmarkConversion(b *testing.B) {
@@ -59,11 +45,5 @@ func BenchmarkConversion(b *testing.B) {
 }
 
 func BenchmarkAnimalUnits(b *testing.B) {
-	b.ReportAllocs()
-	w := 400 * units.LiveKilogram
-	for b.Loop() {
-		au, _ := herd.AnimalUnits(w)
-		equivalentSink = float64(au)
-		w += 1e-9
-	}
+	check.Speed(b, 400*units.LiveKilogram, func(w units.LiveWeight) (units.AnimalUnits, error) { return herd.AnimalUnits(w) })
 }

@@ -4,124 +4,64 @@ import (
 	"testing"
 
 	"example.org/soum/herd"
+	"example.org/soum/internal/check"
 	"example.org/soum/units"
-)
-
-var (
-	sinkDemand  units.Demand
-	sinkEnergy  units.EnergyRate
-	sinkShare   units.Fraction
-	sinkWeight  units.LiveWeight
-	sinkNeed    units.NutrientRate
-	sinkDegrees units.Temperature
 )
 
 // BenchmarkAnswerOfThree is what the guard of three arguments costs alone; the
 // others are to be read against it.
 func BenchmarkAnswerOfThree(b *testing.B) {
-	b.ReportAllocs()
-	weight := units.LiveWeight(50)
-	for b.Loop() {
-		sinkWeight, _ = herd.WeightAfter(weight, 0.1, 30)
-		weight += 1e-9
-	}
+	check.Speed(b, units.LiveWeight(50), func(weight units.LiveWeight) (units.LiveWeight, error) { return herd.WeightAfter(weight, 0.1, 30) })
 }
 
 func BenchmarkGoatEnergy(b *testing.B) {
-	b.ReportAllocs()
-	weight := units.LiveWeight(50)
-	for b.Loop() {
-		sinkEnergy, _ = herd.GoatEnergy(weight, 0.1, 2)
-		weight += 1e-9
-	}
+	check.Speed(b, units.LiveWeight(50), func(weight units.LiveWeight) (units.EnergyRate, error) { return herd.GoatEnergy(weight, 0.1, 2) })
 }
 
 func BenchmarkMaintenanceEnergy(b *testing.B) {
-	b.ReportAllocs()
-	weight := units.LiveWeight(300)
-	for b.Loop() {
-		sinkEnergy, _ = herd.MaintenanceEnergy(weight)
-		weight += 1e-9
-	}
+	check.Speed(b, units.LiveWeight(300), func(weight units.LiveWeight) (units.EnergyRate, error) { return herd.MaintenanceEnergy(weight) })
 }
 
 func BenchmarkDairyIntakeByWeek(b *testing.B) {
-	b.ReportAllocs()
-	weight := units.LiveWeight(600)
-	for b.Loop() {
-		sinkDemand, _ = herd.DairyIntakeByWeek(30, weight, 12)
-		weight += 1e-9
-	}
+	check.Speed(b, units.LiveWeight(600), func(weight units.LiveWeight) (units.Demand, error) { return herd.DairyIntakeByWeek(30, weight, 12) })
 }
 
 func BenchmarkCattleIntake(b *testing.B) {
-	b.ReportAllocs()
-	weight := units.LiveWeight(400)
-	for b.Loop() {
-		sinkDemand, _ = herd.CattleIntake(weight, 0.5, 0.5, 1.1)
-		weight += 1e-9
-	}
+	check.Speed(b, units.LiveWeight(400), func(weight units.LiveWeight) (units.Demand, error) { return herd.CattleIntake(weight, 0.5, 0.5, 1.1) })
 }
 
 func BenchmarkBirdIntake(b *testing.B) {
-	b.ReportAllocs()
-	weight := units.LiveWeight(2)
-	for b.Loop() {
-		sinkDemand, _ = herd.BirdIntake(weight)
-		weight += 1e-9
-	}
+	check.Speed(b, units.LiveWeight(2), func(weight units.LiveWeight) (units.Demand, error) { return herd.BirdIntake(weight) })
 }
 
 func BenchmarkIntakeByFibre(b *testing.B) {
-	b.ReportAllocs()
-	ndf := units.Fraction(0.4)
-	for b.Loop() {
-		sinkShare, _ = herd.IntakeByFibre(ndf, 0.0115)
-		ndf += 1e-12
-	}
+	check.Speed(b, units.Fraction(0.4), func(ndf units.Fraction) (units.Fraction, error) { return herd.IntakeByFibre(ndf, 0.0115) })
 }
 
 func BenchmarkGoatIntake(b *testing.B) {
-	b.ReportAllocs()
-	weight := units.LiveWeight(50)
-	for b.Loop() {
-		sinkDemand, _ = herd.GoatIntake(weight, herd.GoatUpkeep, 0.1)
-		weight += 1e-9
-	}
+	check.Speed(b, units.LiveWeight(50), func(weight units.LiveWeight) (units.Demand, error) {
+		return herd.GoatIntake(weight, herd.GoatUpkeep, 0.1)
+	})
 }
 
 func BenchmarkGrowingIntake(b *testing.B) {
-	b.ReportAllocs()
-	weight := units.LiveWeight(310)
-	for b.Loop() {
-		sinkDemand, _ = herd.GrowingIntake(weight, 0.6)
-		weight += 1e-9
-	}
+	check.Speed(b, units.LiveWeight(310), func(weight units.LiveWeight) (units.Demand, error) { return herd.GrowingIntake(weight, 0.6) })
 }
 
 func BenchmarkTapeWeight(b *testing.B) {
-	b.ReportAllocs()
-	girth := units.Length(1.5)
-	for b.Loop() {
-		sinkWeight, _ = herd.TapeWeight(girth, 1.4, herd.TapeCattle)
-		girth += 1e-9
-	}
+	check.Speed(b, units.Length(1.5), func(girth units.Length) (units.LiveWeight, error) {
+		return herd.TapeWeight(girth, 1.4, herd.TapeCattle)
+	})
 }
 
 func BenchmarkColdNeed(b *testing.B) {
-	b.ReportAllocs()
-	need := units.NutrientRate(5)
-	for b.Loop() {
-		sinkNeed, _ = herd.ColdNeed(need, -5, -12, herd.ColdOnePercent)
-		need += 1e-9
-	}
+	check.Speed(b, units.NutrientRate(5), func(need units.NutrientRate) (units.NutrientRate, error) {
+		return herd.ColdNeed(need, -5, -12, herd.ColdOnePercent)
+	})
 }
 
 func BenchmarkWindChill(b *testing.B) {
-	b.ReportAllocs()
-	air := units.Temperature(-5)
-	for b.Loop() {
-		sinkDegrees, _ = herd.WindChill(air, 17*units.MilePerHour, herd.ChillTable)
-		air += 1e-9
-	}
+	check.Speed(b, units.Temperature(-5), func(air units.Temperature) (units.Temperature, error) {
+		return herd.WindChill(air, 17*units.MilePerHour, herd.ChillTable)
+	})
 }

@@ -523,7 +523,7 @@ var formulaDemand = units.Formula{
 }
 
 var formulaFeed = units.Formula{
-	Name: "herd.Feed", Source: "ISU-HAY worked examples; OHIO-HAY-2010",
+	Name: "herd.Feed", Source: "ISU-HAY worked examples; OHIO-HAY-2010; VCE-COWGRAZE; WEIGHT-SHARE-AUM",
 	Quantity: "DryMatter", Lines: []units.Line{
 		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
 	},

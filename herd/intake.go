@@ -32,9 +32,9 @@ func Demand(head float64, weight units.LiveWeight, intake, pasture units.Fractio
 //   - demand in lb/day: dry matter wanted in a day; >= 0
 //   - days in days: how long; >= 0
 //
-// Note: waste at feeding and the water in the feed come on top.
+// Note: waste at feeding and the water in the feed come on top: forage.HayToHaul.
 //
-// Source: ISU-HAY worked examples; OHIO-HAY-2010
+// Source: ISU-HAY worked examples; OHIO-HAY-2010; VCE-COWGRAZE; WEIGHT-SHARE-AUM
 func Feed(demand units.Demand, days units.Days) (units.DryMatter, error) {
 	return units.Answer(&formulaFeed, units.DryMatter(float64(demand)*float64(days)), float64(demand), float64(days))
 }

@@ -1,7 +1,6 @@
 package rainfall_test
 
 import (
-	"encoding/csv"
 	"errors"
 	"fmt"
 	"math"
@@ -26,13 +25,7 @@ type indexRow struct {
 }
 
 func wichitaIndex(t require.TestingT) []indexRow {
-	file, err := os.Open("testdata/wichita_index.csv")
-	require.NoError(t, err)
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	require.NoError(t, err)
+	rows := csvRows(t, "testdata/wichita_index.csv")
 	var all []indexRow
 	for _, cells := range rows[1:] {
 		row := indexRow{index: map[string]string{}}

@@ -1,10 +1,8 @@
 package rainfall_test
 
 import (
-	"encoding/csv"
 	"fmt"
 	"math"
-	"os"
 	"strconv"
 	"testing"
 
@@ -27,13 +25,7 @@ func sure[Q any](t require.TestingT) func(q Q, err error) Q {
 // columns reads a file of testdata that is none of the printed tables: numbers by
 // the name of the column, NaN for a blank or a word.
 func columns(t *testing.T, path string) map[string][]float64 {
-	file, err := os.Open(path)
-	require.NoError(t, err)
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	require.NoError(t, err)
+	rows := csvRows(t, path)
 	read := map[string][]float64{}
 	for _, row := range rows[1:] {
 		for c, cell := range row {

@@ -575,7 +575,7 @@ var formulaRunoff = units.Formula{
 }
 
 var formulaCaught = units.Formula{
-	Name: "rainfall.Caught", Source: "definition: area times depth",
+	Name: "rainfall.Caught", Source: "definition: area times depth; AGPROUD-ALFALFA prints one such volume",
 	Quantity: "Volume", Lines: []units.Line{
 		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
 	},
@@ -650,8 +650,16 @@ var formulaRefillPoint = units.Formula{
 	},
 }
 
+var formulaClassOfProfile = units.Formula{
+	Name: "rainfall.ClassOfProfile", Source: "PROFILE-CLASSES",
+	Lookup: "very low under 3 in, low under 6, moderate to 9, high above",
+	Arguments: []units.Argument{
+		{Name: "water", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 var formulaRankChance = units.Formula{
-	Name: "rainfall.RankChance", Source: "WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from memory: the rule of water harvesting; definition: the count",
+	Name: "rainfall.RankChance", Source: "WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; FAO-HARVESTING the rule of water harvesting, from memory; definition: the count",
 	Quantity: "Fraction", Lookup: "m ÷ (n + 1) by Weibull, (2 m - 1) ÷ (2 n) by Hazen, (m - 0.375) ÷ (n + 0.25) in water harvesting, m ÷ n by plain count",
 	Arguments: []units.Argument{
 		{Name: "position", Words: []string{"weibull", "hazen", "harvesting", "count"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 4, HighOf: -1}},
@@ -687,6 +695,14 @@ var formulaPotentialStocking = units.Formula{
 	Arguments: []units.Argument{
 		{Name: "rule", Words: []string{"french", "western australia"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
 		{Name: "rain", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaGroundFor = units.Formula{
+	Name: "rainfall.GroundFor", Source: "LAURENSON-2016",
+	Lookup: "soft under FirmDeficit, firm from it on",
+	Arguments: []units.Argument{
+		{Name: "deficit", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 

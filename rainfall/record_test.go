@@ -17,15 +17,21 @@ import (
 	"example.org/soum/units"
 )
 
-// fortCollins reads the monthly record of 1961 to 1990.
-func fortCollins(t *testing.T) []rainfall.MonthlyRain {
-	file, err := os.Open("testdata/fort_collins_1961_1990.csv")
+// csvRows reads a file of testdata, its head first.
+func csvRows(t require.TestingT, path string) [][]string {
+	file, err := os.Open(path)
 	require.NoError(t, err)
 	defer file.Close()
 	r := csv.NewReader(file)
 	r.Comment = '#'
 	rows, err := r.ReadAll()
 	require.NoError(t, err)
+	return rows
+}
+
+// fortCollins reads the monthly record of 1961 to 1990.
+func fortCollins(t *testing.T) []rainfall.MonthlyRain {
+	rows := csvRows(t, "testdata/fort_collins_1961_1990.csv")
 	var record []rainfall.MonthlyRain
 	for _, row := range rows[1:] {
 		year, err := strconv.Atoi(row[0])

@@ -230,7 +230,7 @@ func Antecedent(rain units.RainDepth, season RunoffSeason) (Wetness, error) {
 // Note: a millimetre on a square metre is a litre; an inch on an acre 27,154 gal.
 // Printed shortcuts round: RoofCatch.
 //
-// Source: definition: area times depth
+// Source: definition: area times depth; AGPROUD-ALFALFA prints one such volume
 func Caught(area units.Area, rain units.RainDepth, caught units.Fraction) (units.Volume, error) {
 	water := units.Volume(float64(area) * float64(rain) * float64(caught))
 	return units.Answer(&formulaCaught, water, float64(area), float64(rain), float64(caught))

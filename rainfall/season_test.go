@@ -1,10 +1,8 @@
 package rainfall_test
 
 import (
-	"encoding/csv"
 	"fmt"
 	"math"
-	"os"
 	"slices"
 	"strconv"
 	"testing"
@@ -19,17 +17,12 @@ import (
 
 // seattleWeather reads two years of daily weather.
 func seattleWeather(t *testing.T) []rainfall.DailyWeather {
-	file, err := os.Open("testdata/seattle_daily.csv")
-	require.NoError(t, err)
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	require.NoError(t, err)
+	rows := csvRows(t, "testdata/seattle_daily.csv")
 	var record []rainfall.DailyWeather
 	for _, row := range rows[1:] {
 		var v [3]float64
 		for i := range v {
+			var err error
 			v[i], err = strconv.ParseFloat(row[i+1], 64)
 			require.NoError(t, err)
 		}

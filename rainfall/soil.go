@@ -139,20 +139,18 @@ const (
 	ProfileHigh                             // over 9 in
 )
 
-var profileGuard = units.Formula{
-	Name: "rainfall.ClassOfProfile", Source: "PROFILE-CLASSES",
-	Arguments: []units.Argument{{Name: "water", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{LowOf: -1, High: math.Inf(1), HighOf: -1}}},
-}
-
 // ClassOfProfile gives the class of a soil by the water that its upper 60 in (or
 // all of it, where rock comes sooner) hold for plants. Print leaves open where 6 in
 // belong: to the higher class here.
 //
-// Errors: a domain error where the water is below 0 or not a number
+// Table: very low under 3 in, low under 6, moderate to 9, high above
+//
+// Where:
+//   - water in in: water that the soil holds for plants; >= 0
 //
 // Source: PROFILE-CLASSES
 func ClassOfProfile(water units.RainDepth) (ProfileClass, error) {
-	if _, err := units.Answer(&profileGuard, float64(water), float64(water)); err != nil {
+	if _, err := units.Answer(&formulaClassOfProfile, float64(water), float64(water)); err != nil {
 		return 0, err
 	}
 	switch {

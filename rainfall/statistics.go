@@ -189,8 +189,8 @@ const (
 // Note: of 66 years the wettest has 1.5 % by Weibull, 0.76 % by Hazen. The plain
 // count gives the last of the order 100 %, as if nothing beyond it could come.
 //
-// Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from
-// memory: the rule of water harvesting; definition: the count
+// Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both;
+// FAO-HARVESTING the rule of water harvesting, from memory; definition: the count
 func RankChance(position PlottingPosition, rank, years float64) (units.Fraction, error) {
 	return units.Answer(&formulaRankChance, units.Fraction(rankChance(position, rank, years)), float64(position), rank, years)
 }

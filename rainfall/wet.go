@@ -1,10 +1,6 @@
 package rainfall
 
-import (
-	"math"
-
-	"example.org/soum/units"
-)
+import "example.org/soum/units"
 
 // Ground is a class of the ground's firmness under hooves.
 type Ground int
@@ -14,11 +10,6 @@ const (
 	GroundSoft Ground = iota + 1 // wetter than the threshold: hooves pug it
 	GroundFirm                   // at the threshold or drier
 )
-
-var groundGuard = units.Formula{
-	Name: "rainfall.GroundFor", Source: "LAURENSON-2016",
-	Arguments: []units.Argument{{Name: "deficit", Quantity: "RainDepth", Unit: "mm", Factor: float64(units.RainMillimetre), Domain: units.Limits{Low: math.Inf(-1), LowOf: -1, High: math.Inf(1), HighOf: -1}}},
-}
 
 // GroundFor gives whether the ground bears stock, by the water that it is short of
 // field capacity (BalanceStep); below 0 it is wetter than that.
@@ -31,21 +22,28 @@ var groundGuard = units.Formula{
 // lot or the driest paddock, and go out and look: the figure is no promise. Stock
 // that must stand in mud get foot and udder trouble; ask an adviser or a vet.
 //
-// Errors: a domain error where the deficit is not a number
+// Table: soft under FirmDeficit, firm from it on
+//
+// Where:
+//   - deficit in mm: water that the soil is short of field capacity; any
 //
 // Source: LAURENSON-2016
 func GroundFor(deficit units.RainDepth) (Ground, error) {
-	if _, err := units.Answer(&groundGuard, float64(deficit), float64(deficit)); err != nil {
+	if _, err := units.Answer(&formulaGroundFor, float64(deficit), float64(deficit)); err != nil {
 		return 0, err
 	}
-	if deficit < firmDeficit {
+	if deficit < FirmDeficit() {
 		return GroundSoft, nil
 	}
 	return GroundFirm, nil
 }
 
-// firmDeficit is the least deficit of water at which the ground bears stock.
-const firmDeficit = 3 * units.RainMillimetre
+// FirmDeficit gives the least deficit of water at which GroundFor calls ground firm.
+//
+// Check: TestFirmDeficit
+//
+// Source: LAURENSON-2016
+func FirmDeficit() units.RainDepth { return 3 * units.RainMillimetre }
 
 // PuggingLoss gives the yield of the next twelve months that is lost where a pasture
 // was pugged, at an end of the printed span of 16 to 80 %.

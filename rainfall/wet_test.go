@@ -2,6 +2,10 @@ package rainfall_test
 
 import (
 	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
@@ -18,4 +22,20 @@ func ExampleGroundFor() {
 func ExamplePuggingLoss() {
 	fmt.Println(rainfall.PuggingLoss(units.Low).In(units.US), "to", rainfall.PuggingLoss(units.High).In(units.US), "of a year's grass")
 	// Output: 16 % to 80 % of a year's grass
+}
+
+// TestFirmDeficit holds the limit on either side of it.
+func TestFirmDeficit(t *testing.T) {
+	assert.InDelta(t, 0.003, float64(rainfall.FirmDeficit()), 1e-12) // printed: 3 mm
+	for deficit, want := range map[units.RainDepth]rainfall.Ground{rainfall.FirmDeficit(): rainfall.GroundFirm, rainfall.FirmDeficit() - 1e-9: rainfall.GroundSoft} {
+		got, err := rainfall.GroundFor(deficit)
+		require.NoError(t, err)
+		assert.Equal(t, want, got)
+	}
+}
+
+// How dry must it be before they may go back in?
+func ExampleFirmDeficit() {
+	fmt.Println(rainfall.FirmDeficit().In(units.Metric), "short of full")
+	// Output: 3 mm short of full
 }

@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 1684513842 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 288451352 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -1264,178 +1264,177 @@ enum soum_formula {
 	SOUM_FORAGE_GOMPERTZ_DAYS = 94, /* 4 */
 	SOUM_FORAGE_EXPOLINEAR = 95, /* 4 */
 	SOUM_FORAGE_EXPOLINEAR_DAYS = 96, /* 4 */
-	SOUM_FORAGE_FEED_FOR_DAYS = 97, /* 4 */
-	SOUM_FORAGE_HAY_TO_HAUL = 98, /* 4 */
-	SOUM_FORAGE_HAY_DAYS = 99, /* 5 */
-	SOUM_FORAGE_BALES = 100, /* 2 */
-	SOUM_FORAGE_BALE_VOLUME = 101, /* 2 */
-	SOUM_FORAGE_BALE_WEIGHT = 102, /* 3 */
-	SOUM_FORAGE_OUTER_SHARE = 103, /* 2 */
-	SOUM_FORAGE_WASTE_SHARE = 104, /* 2 */
-	SOUM_FORAGE_RAIN_LOSS = 105, /* 2 */
-	SOUM_FORAGE_TETANY_RATIO = 106, /* 3 */
-	SOUM_FORAGE_ENDOPHYTE_LOSS = 107, /* 1 */
-	SOUM_FORAGE_AVAILABLE = 108, /* 3 */
-	SOUM_FORAGE_STANDING = 109, /* 2 */
-	SOUM_FORAGE_HEIGHT_OF = 110, /* 2 */
-	SOUM_FORAGE_PLATE_AVAILABLE = 111, /* 3 */
-	SOUM_FORAGE_DRY_MATTER_CONTENT = 112, /* 3 */
-	SOUM_FORAGE_NITRATE_AS = 113, /* 3 */
-	SOUM_FORAGE_NITRATE_DILUTION = 114, /* 3 */
-	SOUM_FORAGE_NITRATE_FEED = 115, /* 2 */
-	SOUM_FORAGE_PLATE_COVER = 116, /* 3 */
-	SOUM_FORAGE_COUNTED_COVER = 117, /* 5 */
-	SOUM_FORAGE_PRUSSIC_DAYS_LEFT = 118, /* 1 */
-	SOUM_FORAGE_CHERRY_DOSE = 119, /* 2 */
-	SOUM_FORAGE_ALFALFA_FIBRE = 120, /* 2 */
-	SOUM_FORAGE_QUALITY_AFTER = 121, /* 3 */
-	SOUM_FORAGE_DAYS_TO_FIBRE = 122, /* 3 */
-	SOUM_FORAGE_CRUDE_PROTEIN = 123, /* 2 */
-	SOUM_FORAGE_MIXED_DIGESTIBILITY = 124, /* 3 */
-	SOUM_FORAGE_READINGS_NEEDED = 125, /* 3 */
-	SOUM_FORAGE_REST_FROM_GROWTH = 126, /* 3 */
-	SOUM_FORAGE_STOCKPILE = 127, /* 2 */
-	SOUM_FORAGE_FERTILIZER = 128, /* 2 */
-	SOUM_FORAGE_USABLE_SHARE = 129, /* 1 */
-	SOUM_FORAGE_USABLE = 130, /* 3 */
-	SOUM_FORAGE_ALLOTMENT = 131, /* 2 */
-	SOUM_FORAGE_LAND_PER_UNIT_MONTH = 132, /* 5 */
-	SOUM_FORAGE_TRAMPLED = 133, /* 2 */
-	SOUM_FORAGE_EATEN_SHARE = 134, /* 2 */
-	SOUM_FORAGE_PALATABLE_ABOVE = 135, /* 4 */
-	SOUM_FORAGE_HEIGHT_REMOVED = 136, /* 2 */
-	SOUM_FORAGE_ROOT_STOP = 137, /* 2 */
-	SOUM_RAINFALL_STRESS_COEFFICIENT = 138, /* 3 */
-	SOUM_RAINFALL_GROWTH_SHARE = 139, /* 2 */
-	SOUM_RAINFALL_CROP_WATER = 140, /* 2 */
-	SOUM_RAINFALL_STANDARD_INDEX = 141, /* 4 */
-	SOUM_RAINFALL_CHANCE_OF_INDEX = 142, /* 1 */
-	SOUM_RAINFALL_EFFECTIVE_RAIN = 143, /* 2 */
-	SOUM_RAINFALL_EFFECTIVE_BY_USE = 144, /* 3 */
-	SOUM_RAINFALL_EFFECTIVE_OF_STORM = 145, /* 1 */
-	SOUM_RAINFALL_AIR_PRESSURE = 146, /* 1 */
-	SOUM_RAINFALL_PSYCHROMETRIC_CONSTANT = 147, /* 1 */
-	SOUM_RAINFALL_SATURATION_PRESSURE = 148, /* 1 */
-	SOUM_RAINFALL_MEAN_SATURATION_PRESSURE = 149, /* 2 */
-	SOUM_RAINFALL_SATURATION_SLOPE = 150, /* 1 */
-	SOUM_RAINFALL_VAPOUR_PRESSURE = 151, /* 4 */
-	SOUM_RAINFALL_VAPOUR_PRESSURE_OF_MEAN = 152, /* 3 */
-	SOUM_RAINFALL_WIND_AT_TWO_METRES = 153, /* 2 */
-	SOUM_RAINFALL_INVERSE_DISTANCE = 154, /* 1 */
-	SOUM_RAINFALL_SOLAR_DECLINATION = 155, /* 1 */
-	SOUM_RAINFALL_SUNSET_ANGLE = 156, /* 2 */
-	SOUM_RAINFALL_EXTRATERRESTRIAL_RADIATION = 157, /* 2 */
-	SOUM_RAINFALL_DAYLIGHT_HOURS = 158, /* 2 */
-	SOUM_RAINFALL_SOLAR_RADIATION = 159, /* 3 */
-	SOUM_RAINFALL_RADIATION_BY_TEMPERATURE = 160, /* 4 */
-	SOUM_RAINFALL_CLEAR_SKY_RADIATION = 161, /* 2 */
-	SOUM_RAINFALL_NET_SHORTWAVE = 162, /* 1 */
-	SOUM_RAINFALL_BLACKBODY_RADIATION = 163, /* 1 */
-	SOUM_RAINFALL_NET_LONGWAVE = 164, /* 5 */
-	SOUM_RAINFALL_NET_RADIATION = 165, /* 2 */
-	SOUM_RAINFALL_SOIL_HEAT_FLUX = 166, /* 3 */
-	SOUM_RAINFALL_PENMAN_MONTEITH = 167, /* 8 */
-	SOUM_RAINFALL_REFERENCE_WATER = 168, /* 8 */
-	SOUM_RAINFALL_HARGREAVES_SAMANI = 169, /* 3 */
-	SOUM_RAINFALL_THORNTHWAITE = 170, /* 4 */
-	SOUM_RAINFALL_IRRIGATION_DEPTH = 171, /* 3 */
-	SOUM_RAINFALL_GROSS_IRRIGATION = 172, /* 2 */
-	SOUM_RAINFALL_IRRIGATION_INTERVAL = 173, /* 2 */
-	SOUM_RAINFALL_IRRIGATION_TIME = 174, /* 2 */
-	SOUM_RAINFALL_PASSES = 175, /* 1 */
-	SOUM_RAINFALL_ROTATION_DAYS = 176, /* 2 */
-	SOUM_RAINFALL_PASSES_BY_SEASON = 177, /* 2 */
-	SOUM_RAINFALL_RAIN_FOR_PASSES = 178, /* 1 */
-	SOUM_RAINFALL_RAIN_PER_PASS = 179, /* 2 */
-	SOUM_RAINFALL_PASSES_ADDED = 180, /* 2 */
-	SOUM_RAINFALL_FORAGE_SHARE = 181, /* 1 */
-	SOUM_RAINFALL_YIELD_BY_RAIN = 182, /* 2 */
-	SOUM_RAINFALL_ALFALFA_YIELD = 183, /* 1 */
-	SOUM_RAINFALL_YIELD_OF_WATER = 184, /* 2 */
-	SOUM_RAINFALL_USE_OF_WATER = 185, /* 2 */
-	SOUM_RAINFALL_SHARE_OF_NORMAL = 186, /* 2 */
-	SOUM_RAINFALL_RETENTION = 187, /* 1 */
-	SOUM_RAINFALL_INITIAL_ABSTRACTION = 188, /* 1 */
-	SOUM_RAINFALL_RUNOFF = 189, /* 2 */
-	SOUM_RAINFALL_CAUGHT = 190, /* 3 */
-	SOUM_RAINFALL_ROOF_CATCH = 191, /* 3 */
-	SOUM_RAINFALL_FEEDLOT_RUNOFF = 192, /* 2 */
-	SOUM_RAINFALL_OPEN_WATER_LOSS = 193, /* 1 */
-	SOUM_RAINFALL_DEGREE_DAYS = 194, /* 4 */
-	SOUM_RAINFALL_ROOT_ZONE_WATER = 195, /* 2 */
-	SOUM_RAINFALL_REFILL_POINT = 196, /* 2 */
-	SOUM_RAINFALL_RANK_CHANCE = 197, /* 3 */
-	SOUM_RAINFALL_RETURN_PERIOD = 198, /* 1 */
-	SOUM_RAINFALL_AT_LEAST_ONCE = 199, /* 2 */
-	SOUM_RAINFALL_POTENTIAL_STOCKING = 200, /* 2 */
-	SOUM_GRAZING_GRAZEABLE_MASS = 201, /* 4 */
-	SOUM_GRAZING_HEAD_NEED = 202, /* 3 */
-	SOUM_GRAZING_HEAD_PER_LAND = 203, /* 2 */
-	SOUM_GRAZING_GROWTH_LESS_NEED = 204, /* 3 */
-	SOUM_GRAZING_COVER_AFTER = 205, /* 5 */
-	SOUM_GRAZING_BALANCE_COVER = 206, /* 4 */
-	SOUM_GRAZING_GRAZING_DAYS = 207, /* 4 */
-	SOUM_GRAZING_WINTER_FEED = 208, /* 4 */
-	SOUM_GRAZING_HEAD_TO_SELL = 209, /* 2 */
-	SOUM_GRAZING_HEAD_DENSITY = 210, /* 2 */
-	SOUM_GRAZING_HEAD_ON_LAND = 211, /* 2 */
-	SOUM_GRAZING_REPLACEMENT_HEAD = 212, /* 3 */
-	SOUM_GRAZING_RELATIVE_LOAD = 213, /* 4 */
-	SOUM_GRAZING_ENERGIZER_OUTPUT = 214, /* 1 */
-	SOUM_GRAZING_GROUND_ROD = 215, /* 2 */
-	SOUM_GRAZING_GROUND_RODS = 216, /* 2 */
-	SOUM_GRAZING_FENCE_LENGTH = 217, /* 2 */
-	SOUM_GRAZING_SQUARE_SIDE = 218, /* 1 */
-	SOUM_GRAZING_LANE_SIDES = 219, /* 3 */
-	SOUM_GRAZING_CROSS_WIRES = 220, /* 2 */
-	SOUM_GRAZING_WIRE_LENGTH = 221, /* 2 */
-	SOUM_GRAZING_PADDOCKS = 222, /* 3 */
-	SOUM_GRAZING_REST = 223, /* 3 */
-	SOUM_GRAZING_CYCLE = 224, /* 2 */
-	SOUM_GRAZING_PADDOCK_AREA = 225, /* 2 */
-	SOUM_GRAZING_LAND_FOR_PADDOCKS = 226, /* 2 */
-	SOUM_GRAZING_DAILY_AREA = 227, /* 2 */
-	SOUM_GRAZING_PADDOCKS_TO_BUILD = 228, /* 3 */
-	SOUM_GRAZING_STAY_OF_REST = 229, /* 3 */
-	SOUM_GRAZING_STRIP_OPEN = 230, /* 2 */
-	SOUM_GRAZING_REGROWTH_BITTEN = 231, /* 2 */
-	SOUM_GRAZING_FENCE_POSTS = 232, /* 2 */
-	SOUM_GRAZING_NETTING_ROLLS = 233, /* 2 */
-	SOUM_GRAZING_NETTING_SQUARE = 234, /* 2 */
-	SOUM_GRAZING_TAME_RATE = 235, /* 1 */
-	SOUM_GRAZING_USE_OF_YIELD = 236, /* 3 */
-	SOUM_GRAZING_LAND_OF_USE = 237, /* 1 */
-	SOUM_GRAZING_USE_OF_LAND = 238, /* 1 */
-	SOUM_GRAZING_FEED_FOR_USE = 239, /* 2 */
-	SOUM_GRAZING_HEAD_FOR_USE = 240, /* 3 */
-	SOUM_GRAZING_DAYS_FOR_USE = 241, /* 2 */
-	SOUM_GRAZING_USE_LOST = 242, /* 4 */
-	SOUM_GRAZING_SLOPE_REDUCTION = 243, /* 1 */
-	SOUM_GRAZING_WATER_REDUCTION = 244, /* 1 */
-	SOUM_GRAZING_GRAZED_AREA = 245, /* 3 */
-	SOUM_GRAZING_RESTING_SHARE = 246, /* 2 */
-	SOUM_GRAZING_LAND_IN_USE = 247, /* 4 */
-	SOUM_GRAZING_LAND_PER_USE = 248, /* 3 */
-	SOUM_GRAZING_USE_PER_LAND = 249, /* 3 */
-	SOUM_GRAZING_USE = 250, /* 2 */
-	SOUM_GRAZING_STOCK_DENSITY = 251, /* 2 */
-	SOUM_GRAZING_STAY_AREA = 252, /* 4 */
-	SOUM_GRAZING_STAY_DAYS = 253, /* 4 */
-	SOUM_GRAZING_STAY_HEAD = 254, /* 6 */
-	SOUM_GRAZING_DAYS_PER_HEIGHT = 255, /* 2 */
-	SOUM_GRAZING_DAYS_PER_LAND = 256, /* 3 */
-	SOUM_GRAZING_DAY_AREA = 257, /* 3 */
-	SOUM_GRAZING_CARRYING_CAPACITY = 258, /* 4 */
-	SOUM_GRAZING_LAND_FOR_HEAD = 259, /* 2 */
-	SOUM_GRAZING_STRIP_LENGTH = 260, /* 2 */
-	SOUM_GRAZING_STRIP_AREA = 261, /* 2 */
-	SOUM_GRAZING_STRIPS_PER_LANE = 262, /* 2 */
-	SOUM_GRAZING_PART_OF_DAY_DEMAND = 263, /* 3 */
-	SOUM_GRAZING_WALK_LIMIT = 264, /* 2 */
-	SOUM_GRAZING_TANK_VOLUME = 265, /* 3 */
-	SOUM_GRAZING_FILL_RATE = 266, /* 2 */
-	SOUM_GRAZING_TANK_EDGE = 267, /* 3 */
-	SOUM_GRAZING_ROUND_TANK = 268 /* 2 */
+	SOUM_FORAGE_HAY_TO_HAUL = 97, /* 4 */
+	SOUM_FORAGE_HAY_DAYS = 98, /* 5 */
+	SOUM_FORAGE_BALES = 99, /* 2 */
+	SOUM_FORAGE_BALE_VOLUME = 100, /* 2 */
+	SOUM_FORAGE_BALE_WEIGHT = 101, /* 3 */
+	SOUM_FORAGE_OUTER_SHARE = 102, /* 2 */
+	SOUM_FORAGE_WASTE_SHARE = 103, /* 2 */
+	SOUM_FORAGE_RAIN_LOSS = 104, /* 2 */
+	SOUM_FORAGE_TETANY_RATIO = 105, /* 3 */
+	SOUM_FORAGE_ENDOPHYTE_LOSS = 106, /* 1 */
+	SOUM_FORAGE_AVAILABLE = 107, /* 3 */
+	SOUM_FORAGE_STANDING = 108, /* 2 */
+	SOUM_FORAGE_HEIGHT_OF = 109, /* 2 */
+	SOUM_FORAGE_PLATE_AVAILABLE = 110, /* 3 */
+	SOUM_FORAGE_DRY_MATTER_CONTENT = 111, /* 3 */
+	SOUM_FORAGE_NITRATE_AS = 112, /* 3 */
+	SOUM_FORAGE_NITRATE_DILUTION = 113, /* 3 */
+	SOUM_FORAGE_NITRATE_FEED = 114, /* 2 */
+	SOUM_FORAGE_PLATE_COVER = 115, /* 3 */
+	SOUM_FORAGE_COUNTED_COVER = 116, /* 5 */
+	SOUM_FORAGE_PRUSSIC_DAYS_LEFT = 117, /* 1 */
+	SOUM_FORAGE_CHERRY_DOSE = 118, /* 2 */
+	SOUM_FORAGE_ALFALFA_FIBRE = 119, /* 2 */
+	SOUM_FORAGE_QUALITY_AFTER = 120, /* 3 */
+	SOUM_FORAGE_DAYS_TO_FIBRE = 121, /* 3 */
+	SOUM_FORAGE_CRUDE_PROTEIN = 122, /* 2 */
+	SOUM_FORAGE_MIXED_DIGESTIBILITY = 123, /* 3 */
+	SOUM_FORAGE_READINGS_NEEDED = 124, /* 3 */
+	SOUM_FORAGE_REST_FROM_GROWTH = 125, /* 3 */
+	SOUM_FORAGE_STOCKPILE = 126, /* 2 */
+	SOUM_FORAGE_FERTILIZER = 127, /* 2 */
+	SOUM_FORAGE_USABLE_SHARE = 128, /* 1 */
+	SOUM_FORAGE_USABLE = 129, /* 3 */
+	SOUM_FORAGE_ALLOTMENT = 130, /* 2 */
+	SOUM_FORAGE_LAND_PER_UNIT_MONTH = 131, /* 5 */
+	SOUM_FORAGE_TRAMPLED = 132, /* 2 */
+	SOUM_FORAGE_EATEN_SHARE = 133, /* 2 */
+	SOUM_FORAGE_PALATABLE_ABOVE = 134, /* 4 */
+	SOUM_FORAGE_HEIGHT_REMOVED = 135, /* 2 */
+	SOUM_FORAGE_ROOT_STOP = 136, /* 2 */
+	SOUM_RAINFALL_STRESS_COEFFICIENT = 137, /* 3 */
+	SOUM_RAINFALL_GROWTH_SHARE = 138, /* 2 */
+	SOUM_RAINFALL_CROP_WATER = 139, /* 2 */
+	SOUM_RAINFALL_STANDARD_INDEX = 140, /* 4 */
+	SOUM_RAINFALL_CHANCE_OF_INDEX = 141, /* 1 */
+	SOUM_RAINFALL_EFFECTIVE_RAIN = 142, /* 2 */
+	SOUM_RAINFALL_EFFECTIVE_BY_USE = 143, /* 3 */
+	SOUM_RAINFALL_EFFECTIVE_OF_STORM = 144, /* 1 */
+	SOUM_RAINFALL_AIR_PRESSURE = 145, /* 1 */
+	SOUM_RAINFALL_PSYCHROMETRIC_CONSTANT = 146, /* 1 */
+	SOUM_RAINFALL_SATURATION_PRESSURE = 147, /* 1 */
+	SOUM_RAINFALL_MEAN_SATURATION_PRESSURE = 148, /* 2 */
+	SOUM_RAINFALL_SATURATION_SLOPE = 149, /* 1 */
+	SOUM_RAINFALL_VAPOUR_PRESSURE = 150, /* 4 */
+	SOUM_RAINFALL_VAPOUR_PRESSURE_OF_MEAN = 151, /* 3 */
+	SOUM_RAINFALL_WIND_AT_TWO_METRES = 152, /* 2 */
+	SOUM_RAINFALL_INVERSE_DISTANCE = 153, /* 1 */
+	SOUM_RAINFALL_SOLAR_DECLINATION = 154, /* 1 */
+	SOUM_RAINFALL_SUNSET_ANGLE = 155, /* 2 */
+	SOUM_RAINFALL_EXTRATERRESTRIAL_RADIATION = 156, /* 2 */
+	SOUM_RAINFALL_DAYLIGHT_HOURS = 157, /* 2 */
+	SOUM_RAINFALL_SOLAR_RADIATION = 158, /* 3 */
+	SOUM_RAINFALL_RADIATION_BY_TEMPERATURE = 159, /* 4 */
+	SOUM_RAINFALL_CLEAR_SKY_RADIATION = 160, /* 2 */
+	SOUM_RAINFALL_NET_SHORTWAVE = 161, /* 1 */
+	SOUM_RAINFALL_BLACKBODY_RADIATION = 162, /* 1 */
+	SOUM_RAINFALL_NET_LONGWAVE = 163, /* 5 */
+	SOUM_RAINFALL_NET_RADIATION = 164, /* 2 */
+	SOUM_RAINFALL_SOIL_HEAT_FLUX = 165, /* 3 */
+	SOUM_RAINFALL_PENMAN_MONTEITH = 166, /* 8 */
+	SOUM_RAINFALL_REFERENCE_WATER = 167, /* 8 */
+	SOUM_RAINFALL_HARGREAVES_SAMANI = 168, /* 3 */
+	SOUM_RAINFALL_THORNTHWAITE = 169, /* 4 */
+	SOUM_RAINFALL_IRRIGATION_DEPTH = 170, /* 3 */
+	SOUM_RAINFALL_GROSS_IRRIGATION = 171, /* 2 */
+	SOUM_RAINFALL_IRRIGATION_INTERVAL = 172, /* 2 */
+	SOUM_RAINFALL_IRRIGATION_TIME = 173, /* 2 */
+	SOUM_RAINFALL_PASSES = 174, /* 1 */
+	SOUM_RAINFALL_ROTATION_DAYS = 175, /* 2 */
+	SOUM_RAINFALL_PASSES_BY_SEASON = 176, /* 2 */
+	SOUM_RAINFALL_RAIN_FOR_PASSES = 177, /* 1 */
+	SOUM_RAINFALL_RAIN_PER_PASS = 178, /* 2 */
+	SOUM_RAINFALL_PASSES_ADDED = 179, /* 2 */
+	SOUM_RAINFALL_FORAGE_SHARE = 180, /* 1 */
+	SOUM_RAINFALL_YIELD_BY_RAIN = 181, /* 2 */
+	SOUM_RAINFALL_ALFALFA_YIELD = 182, /* 1 */
+	SOUM_RAINFALL_YIELD_OF_WATER = 183, /* 2 */
+	SOUM_RAINFALL_USE_OF_WATER = 184, /* 2 */
+	SOUM_RAINFALL_SHARE_OF_NORMAL = 185, /* 2 */
+	SOUM_RAINFALL_RETENTION = 186, /* 1 */
+	SOUM_RAINFALL_INITIAL_ABSTRACTION = 187, /* 1 */
+	SOUM_RAINFALL_RUNOFF = 188, /* 2 */
+	SOUM_RAINFALL_CAUGHT = 189, /* 3 */
+	SOUM_RAINFALL_ROOF_CATCH = 190, /* 3 */
+	SOUM_RAINFALL_FEEDLOT_RUNOFF = 191, /* 2 */
+	SOUM_RAINFALL_OPEN_WATER_LOSS = 192, /* 1 */
+	SOUM_RAINFALL_DEGREE_DAYS = 193, /* 4 */
+	SOUM_RAINFALL_ROOT_ZONE_WATER = 194, /* 2 */
+	SOUM_RAINFALL_REFILL_POINT = 195, /* 2 */
+	SOUM_RAINFALL_RANK_CHANCE = 196, /* 3 */
+	SOUM_RAINFALL_RETURN_PERIOD = 197, /* 1 */
+	SOUM_RAINFALL_AT_LEAST_ONCE = 198, /* 2 */
+	SOUM_RAINFALL_POTENTIAL_STOCKING = 199, /* 2 */
+	SOUM_GRAZING_GRAZEABLE_MASS = 200, /* 4 */
+	SOUM_GRAZING_HEAD_NEED = 201, /* 3 */
+	SOUM_GRAZING_HEAD_PER_LAND = 202, /* 2 */
+	SOUM_GRAZING_GROWTH_LESS_NEED = 203, /* 3 */
+	SOUM_GRAZING_COVER_AFTER = 204, /* 5 */
+	SOUM_GRAZING_BALANCE_COVER = 205, /* 4 */
+	SOUM_GRAZING_GRAZING_DAYS = 206, /* 4 */
+	SOUM_GRAZING_WINTER_FEED = 207, /* 4 */
+	SOUM_GRAZING_HEAD_TO_SELL = 208, /* 2 */
+	SOUM_GRAZING_HEAD_DENSITY = 209, /* 2 */
+	SOUM_GRAZING_HEAD_ON_LAND = 210, /* 2 */
+	SOUM_GRAZING_REPLACEMENT_HEAD = 211, /* 3 */
+	SOUM_GRAZING_RELATIVE_LOAD = 212, /* 4 */
+	SOUM_GRAZING_ENERGIZER_OUTPUT = 213, /* 1 */
+	SOUM_GRAZING_GROUND_ROD = 214, /* 2 */
+	SOUM_GRAZING_GROUND_RODS = 215, /* 2 */
+	SOUM_GRAZING_FENCE_LENGTH = 216, /* 2 */
+	SOUM_GRAZING_SQUARE_SIDE = 217, /* 1 */
+	SOUM_GRAZING_LANE_SIDES = 218, /* 3 */
+	SOUM_GRAZING_CROSS_WIRES = 219, /* 2 */
+	SOUM_GRAZING_WIRE_LENGTH = 220, /* 2 */
+	SOUM_GRAZING_PADDOCKS = 221, /* 3 */
+	SOUM_GRAZING_REST = 222, /* 3 */
+	SOUM_GRAZING_CYCLE = 223, /* 2 */
+	SOUM_GRAZING_PADDOCK_AREA = 224, /* 2 */
+	SOUM_GRAZING_LAND_FOR_PADDOCKS = 225, /* 2 */
+	SOUM_GRAZING_DAILY_AREA = 226, /* 2 */
+	SOUM_GRAZING_PADDOCKS_TO_BUILD = 227, /* 3 */
+	SOUM_GRAZING_STAY_OF_REST = 228, /* 3 */
+	SOUM_GRAZING_STRIP_OPEN = 229, /* 2 */
+	SOUM_GRAZING_REGROWTH_BITTEN = 230, /* 2 */
+	SOUM_GRAZING_FENCE_POSTS = 231, /* 2 */
+	SOUM_GRAZING_NETTING_ROLLS = 232, /* 2 */
+	SOUM_GRAZING_NETTING_SQUARE = 233, /* 2 */
+	SOUM_GRAZING_TAME_RATE = 234, /* 1 */
+	SOUM_GRAZING_USE_OF_YIELD = 235, /* 3 */
+	SOUM_GRAZING_LAND_OF_USE = 236, /* 1 */
+	SOUM_GRAZING_USE_OF_LAND = 237, /* 1 */
+	SOUM_GRAZING_FEED_FOR_USE = 238, /* 2 */
+	SOUM_GRAZING_HEAD_FOR_USE = 239, /* 3 */
+	SOUM_GRAZING_DAYS_FOR_USE = 240, /* 2 */
+	SOUM_GRAZING_USE_LOST = 241, /* 4 */
+	SOUM_GRAZING_SLOPE_REDUCTION = 242, /* 1 */
+	SOUM_GRAZING_WATER_REDUCTION = 243, /* 1 */
+	SOUM_GRAZING_GRAZED_AREA = 244, /* 3 */
+	SOUM_GRAZING_RESTING_SHARE = 245, /* 2 */
+	SOUM_GRAZING_LAND_IN_USE = 246, /* 4 */
+	SOUM_GRAZING_LAND_PER_USE = 247, /* 3 */
+	SOUM_GRAZING_USE_PER_LAND = 248, /* 3 */
+	SOUM_GRAZING_USE = 249, /* 2 */
+	SOUM_GRAZING_STOCK_DENSITY = 250, /* 2 */
+	SOUM_GRAZING_STAY_AREA = 251, /* 4 */
+	SOUM_GRAZING_STAY_DAYS = 252, /* 4 */
+	SOUM_GRAZING_STAY_HEAD = 253, /* 6 */
+	SOUM_GRAZING_DAYS_PER_HEIGHT = 254, /* 2 */
+	SOUM_GRAZING_DAYS_PER_LAND = 255, /* 3 */
+	SOUM_GRAZING_DAY_AREA = 256, /* 3 */
+	SOUM_GRAZING_CARRYING_CAPACITY = 257, /* 4 */
+	SOUM_GRAZING_LAND_FOR_HEAD = 258, /* 2 */
+	SOUM_GRAZING_STRIP_LENGTH = 259, /* 2 */
+	SOUM_GRAZING_STRIP_AREA = 260, /* 2 */
+	SOUM_GRAZING_STRIPS_PER_LANE = 261, /* 2 */
+	SOUM_GRAZING_PART_OF_DAY_DEMAND = 262, /* 3 */
+	SOUM_GRAZING_WALK_LIMIT = 263, /* 2 */
+	SOUM_GRAZING_TANK_VOLUME = 264, /* 3 */
+	SOUM_GRAZING_FILL_RATE = 265, /* 2 */
+	SOUM_GRAZING_TANK_EDGE = 266, /* 3 */
+	SOUM_GRAZING_ROUND_TANK = 267 /* 2 */
 };
 
 
@@ -1865,10 +1864,6 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		  "forage.ExpolinearDays: limits of fastest: > 0 (kg/ha/day)",
 		  "forage.ExpolinearDays: limits of relative: > 0",
 		  "forage.ExpolinearDays: limits of lost: any (days)" },
-		{ "forage.FeedForDays: limits of head: >= 0",
-		  "forage.FeedForDays: limits of weight: > 0 (lb)",
-		  "forage.FeedForDays: limits of intake: 0 to 100 (%)",
-		  "forage.FeedForDays: limits of days: >= 0 (days)" },
 		{ "forage.HayToHaul: limits of eaten: >= 0 (lb)",
 		  "forage.HayToHaul: limits of content: > 0 and <= 100 (%)",
 		  "forage.HayToHaul: limits of waste: >= 0 and < 100 (%)",
@@ -2297,7 +2292,7 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		return "good";
 	if (status == SOUM_RESULT)
 		return "the result overflows";
-	if (status == SOUM_NO_FORMULA || formula < 0 || formula >= 269)
+	if (status == SOUM_NO_FORMULA || formula < 0 || formula >= 268)
 		return "there is no formula of this number";
 	if (status == SOUM_BROKEN || place > 8 || !limits[formula][place - 1])
 		return "a fault of the library";
@@ -3418,8 +3413,10 @@ static inline double soum_herd_demand(
  * days    how long; days; limits >= 0 (days)
  *
  * Result: DryMatter in kg.
- * Note: waste at feeding and the water in the feed come on top.
- * Source: ISU-HAY worked examples; OHIO-HAY-2010
+ * Note: waste at feeding and the water in the feed come on top:
+ * forage.HayToHaul.
+ * Source: ISU-HAY worked examples; OHIO-HAY-2010; VCE-COWGRAZE;
+ * WEIGHT-SHARE-AUM
  */
 static inline double soum_herd_feed(double demand, double days, int32_t *status)
 {
@@ -4330,8 +4327,8 @@ static inline double soum_forage_peak_growth(double mean, double mean_to_peak, i
  * Result: Yield in kg/m2.
  * Note: cages that keep stock out yield about 30 % more than the farm around
  * them grows (DAIRYNZ-CAGES).
- * Source: MLA-REST days of the month × daily growth; NI-GROWTH the yields that
- * follow from the means
+ * Source: MLA-REST days of the month × daily growth; AWI-MLA-8-4 worked
+ * example; NI-GROWTH the yields that follow from the means
  */
 static inline double soum_forage_grown(double growth, double days, int32_t *status)
 {
@@ -4478,29 +4475,6 @@ static inline double soum_forage_expolinear_days(
 	const double given[] = { mass, fastest, relative, lost };
 
 	return soum_one(SOUM_FORAGE_EXPOLINEAR_DAYS, given, status);
-}
-
-/* Returns the dry matter that a group eats in a time.
- *
- *     head * weight * intake * days
- *
- * head    number of animals; limits >= 0
- * weight  live weight of one; kg; limits > 0 (lb)
- * intake  dry matter of a day as a share of live weight; share; limits 0 to
- *         100 (%)
- * days    how long; days; limits >= 0 (days)
- *
- * Result: DryMatter in kg.
- * Note: what is wasted, and the water in the feed, come on top: HayToHaul. An
- * animal that loses condition is eating too little, whatever the sum says.
- * Source: ISU-HAY; OHIO-HAY-2010
- */
-static inline double soum_forage_feed_for_days(
-	double head, double weight, double intake, double days, int32_t *status)
-{
-	const double given[] = { head, weight, intake, days };
-
-	return soum_one(SOUM_FORAGE_FEED_FOR_DAYS, given, status);
 }
 
 /* Returns the feed as it lies that has to be put out so that so much dry
@@ -4846,7 +4820,7 @@ static inline double soum_forage_dry_matter_content(
  * Note: the same feed is 1,000 ppm in one form and 4,430 in the other, and a
  * wrong reading can kill: look for the form on the laboratory's sheet.
  * Source: NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS
- * 7.2162
+ * 7.2162; SDSU-NITRATE-WATER the limits of water in two forms
  */
 static inline double soum_forage_nitrate_as(
 	double amount, enum soum_forage_nitrate_form from, enum soum_forage_nitrate_form to, int32_t *status)
@@ -6534,7 +6508,7 @@ static inline double soum_rainfall_runoff(double rain, double number, int32_t *s
  * Result: Volume in m3.
  * Note: a millimetre on a square metre is a litre; an inch on an acre 27,154
  * gal. Printed shortcuts round: RoofCatch.
- * Source: definition: area times depth
+ * Source: definition: area times depth; AGPROUD-ALFALFA prints one such volume
  */
 static inline double soum_rainfall_caught(
 	double area, double rain, double caught, int32_t *status)
@@ -6681,8 +6655,9 @@ static inline double soum_rainfall_refill_point(double store, double used, int32
  * Note: of 66 years the wettest has 1.5 % by Weibull, 0.76 % by Hazen. The
  * plain count gives the last of the order 100 %, as if nothing beyond it could
  * come.
- * Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from
- * memory: the rule of water harvesting; definition: the count
+ * Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both;
+ * FAO-HARVESTING the rule of water harvesting, from memory; definition: the
+ * count
  */
 static inline double soum_rainfall_rank_chance(
 	enum soum_rainfall_plotting_position position, double rank, double years, int32_t *status)
@@ -8511,6 +8486,10 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       water come first.
  *   forage.HeadDayCost          total, head, days
  *       Tells what feed costs for one animal in a day.
+ *   forage.HazardLimits
+ *       Gives the limits that BloatRisk and TetanyRisk go by, so that a figure
+ *       can be shown beside its limit. Those of nitrate are in NitrateSteps,
+ *       those of prussic acid in PrussicHeights and PrussicWaits.
  *   forage.BloatRisk            legume
  *       Tells whether the share of legume in a stand raises the risk of bloat
  *       for cattle, sheep and goats on it. Bloat kills within hours. A low
@@ -8894,6 +8873,8 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       in a wet spell (CSU-WET-GRAZING), to a lot or the driest paddock, and
  *       go out and look: the figure is no promise. Stock that must stand in
  *       mud get foot and udder trouble; ask an adviser or a vet.
+ *   rainfall.FirmDeficit
+ *       Gives the least deficit of water at which GroundFor calls ground firm.
  *   rainfall.PuggingLoss        end
  *       Gives the yield of the next twelve months that is lost where a pasture
  *       was pugged, at an end of the printed span of 16 to 80 %.

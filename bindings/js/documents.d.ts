@@ -549,6 +549,16 @@ export interface ForageFertility {
   worth: string;
 }
 
+/** StandLimits are the limits of the classes of risk on a stand. */
+export interface ForageStandLimits {
+  /** Legume is the share of legume above which BloatRisk is raised. */
+  legume: number;
+  /** Potassium is the TetanyRatio above which TetanyRisk is raised. */
+  potassium: number;
+  /** Magnesium is the share of the dry matter at or under which TetanyRisk is raised. */
+  magnesium: number;
+}
+
 /** BloatPlant is a row of the table of plants that bloat and that do not. */
 export interface ForageBloatPlant {
   /** Plant is the plant, lower case with hyphens. */

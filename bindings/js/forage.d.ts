@@ -299,7 +299,7 @@ export function peakGrowth(given: { mean: Values; meanToPeak: number | Column })
  * 
  * Note: cages that keep stock out yield about 30 % more than the farm around them grows (DAIRYNZ-CAGES).
  * 
- * Source: MLA-REST days of the month × daily growth; NI-GROWTH the yields that follow from the means
+ * Source: MLA-REST days of the month × daily growth; AWI-MLA-8-4 worked example; NI-GROWTH the yields that follow from the means
  * 
  * @param given.growth mean daily growth, the source takes kg/ha/day; any
  * @param given.days time grown, the source takes days; >= 0
@@ -413,25 +413,6 @@ export function expolinear(given: { fastest: Values; relative: number | Column; 
  */
 export function expolinearDays(given: { mass: Scalar; fastest: Scalar; relative: number; lost: Scalar }): number;
 export function expolinearDays(given: { mass: Values; fastest: Values; relative: number | Column; lost: Values }): number | Float64Array;
-
-/**
- * feedForDays returns the dry matter that a group eats in a time.
- * 
- * Formula: head * weight * intake * days
- * 
- * Note: what is wasted, and the water in the feed, come on top: HayToHaul. An animal that loses condition is eating too little, whatever the sum says.
- * 
- * Source: ISU-HAY; OHIO-HAY-2010
- * 
- * @param given.head number of animals; >= 0
- * @param given.weight live weight of one, the source takes lb; > 0
- * @param given.intake dry matter of a day as a share of live weight, the source takes %; 0 to 100
- * @param given.days how long, the source takes days; >= 0
- * @returns DryMatter in base units
- * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
- */
-export function feedForDays(given: { head: number; weight: Scalar; intake: Scalar; days: Scalar }): number;
-export function feedForDays(given: { head: number | Column; weight: Values; intake: Values; days: Values }): number | Float64Array;
 
 /**
  * hayToHaul returns the feed as it lies that has to be put out so that so much dry matter is eaten.
@@ -694,17 +675,23 @@ export function hayFertility(given: { hay: Scalar; nitrogen: string; phosphorus:
 export function headDayCost(given: { total: string; head: number; days: Scalar }): string;
 
 /**
+ * hazardLimits gives the limits that BloatRisk and TetanyRisk go by, so that a figure can be shown beside its limit. Those of nitrate are in NitrateSteps, those of prussic acid in PrussicHeights and PrussicWaits.
+ * 
+ * Source: UKY-BLOAT legume; RAHMAN-2022 and MANITOBA-TETANY potassium; OHIO-TETANY magnesium
+ * @returns ForageStandLimits
+ */
+export function hazardLimits(): documents.ForageStandLimits;
+
+/**
  * bloatRisk tells whether the share of legume in a stand raises the risk of bloat for cattle, sheep and goats on it. Bloat kills within hours. A low class is not a safe stand: hungry stock, young or wet legume and a sudden change of feed bring bloat on less, and the printed threshold is one body's rule. Fill stock with hay before a first turn-in onto legume, look at them often, and ask a vet about prevention beforehand; a swollen left flank is a case for the vet at once. The kind of legume counts as well: trefoil and sainfoin hold tannins and are said not to bloat, alfalfa and clovers do: see BloatOf. For one or two days after a hard frost legumes bloat more (BEEF-FROST).
  * 
  * Table: raised where more than 50 % of the stand is legume (the source does not say whether by mass or by cover), else low
- * 
- * Errors: a domain error where the share is below 0, above 1 or not a number
  * 
  * Note: what brings bloat on and what to do about it, beyond the threshold and the kinds of legume, is common practice from memory, without a source read.
  * 
  * Source: UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume; BEEF-FROST for the frost
  * 
- * @param given.legume 
+ * @param given.legume share of the stand, the source takes %; 0 to 100
  * @returns a word: forage.Bloat
  */
 export function bloatRisk(given: { legume: Scalar }): "low" | "raised";
@@ -920,7 +907,7 @@ export function dryMatterContent(given: { fresh: Values; dry: Values; plate: Val
  * 
  * Note: the same feed is 1,000 ppm in one form and 4,430 in the other, and a wrong reading can kill: look for the form on the laboratory's sheet.
  * 
- * Source: NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162
+ * Source: NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162; SDSU-NITRATE-WATER the limits of water in two forms
  * 
  * @param given.amount as the laboratory tells it, the source takes ppm; >= 0
  * @param given.from the form in which it is told; one of nitrogen, ion, potassium

@@ -334,7 +334,7 @@ const peakGrowthFormula = formula(89, "forage.PeakGrowth", { mean: "Growth", mea
  * 
  * Note: cages that keep stock out yield about 30 % more than the farm around them grows (DAIRYNZ-CAGES).
  * 
- * Source: MLA-REST days of the month × daily growth; NI-GROWTH the yields that follow from the means
+ * Source: MLA-REST days of the month × daily growth; AWI-MLA-8-4 worked example; NI-GROWTH the yields that follow from the means
  * 
  * @param given.growth mean daily growth, the source takes kg/ha/day; any
  * @param given.days time grown, the source takes days; >= 0
@@ -464,27 +464,6 @@ export function expolinearDays(given) {
 const expolinearDaysFormula = formula(96, "forage.ExpolinearDays", { mass: "Yield", fastest: "Growth", relative: "number", lost: "Days" });
 
 /**
- * feedForDays returns the dry matter that a group eats in a time.
- * 
- * Formula: head * weight * intake * days
- * 
- * Note: what is wasted, and the water in the feed, come on top: HayToHaul. An animal that loses condition is eating too little, whatever the sum says.
- * 
- * Source: ISU-HAY; OHIO-HAY-2010
- * 
- * @param given.head number of animals; >= 0
- * @param given.weight live weight of one, the source takes lb; > 0
- * @param given.intake dry matter of a day as a share of live weight, the source takes %; 0 to 100
- * @param given.days how long, the source takes days; >= 0
- * @returns DryMatter in base units
- * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
- */
-export function feedForDays(given) {
-  return evaluate(feedForDaysFormula, given, given?.head, given?.weight, given?.intake, given?.days);
-}
-const feedForDaysFormula = formula(97, "forage.FeedForDays", { head: "number", weight: "LiveWeight", intake: "Fraction", days: "Days" });
-
-/**
  * hayToHaul returns the feed as it lies that has to be put out so that so much dry matter is eaten.
  * 
  * Method: eaten ÷ content, then ÷ (1 − waste) where the waste is a share of what is hauled, or × (1 + waste) where it is put on top of what is eaten
@@ -503,7 +482,7 @@ const feedForDaysFormula = formula(97, "forage.FeedForDays", { head: "number", w
 export function hayToHaul(given) {
   return evaluate(hayToHaulFormula, given, given?.eaten, given?.content, given?.waste, given?.rule);
 }
-const hayToHaulFormula = formula(98, "forage.HayToHaul", { eaten: "DryMatter", content: "Fraction", waste: "Fraction", rule: "forage.WasteRule" });
+const hayToHaulFormula = formula(97, "forage.HayToHaul", { eaten: "DryMatter", content: "Fraction", waste: "Fraction", rule: "forage.WasteRule" });
 
 /**
  * hayDays returns how long a store of hay feeds a group.
@@ -525,7 +504,7 @@ const hayToHaulFormula = formula(98, "forage.HayToHaul", { eaten: "DryMatter", c
 export function hayDays(given) {
   return evaluate(hayDaysFormula, given, given?.store, given?.lost, given?.content, given?.waste, given?.demand);
 }
-const hayDaysFormula = formula(99, "forage.HayDays", { store: "FreshFeed", lost: "Fraction", content: "Fraction", waste: "Fraction", demand: "Demand" });
+const hayDaysFormula = formula(98, "forage.HayDays", { store: "FreshFeed", lost: "Fraction", content: "Fraction", waste: "Fraction", demand: "Demand" });
 
 /**
  * bales returns the number of bales that hold so much feed, a part of a bale with them.
@@ -544,7 +523,7 @@ const hayDaysFormula = formula(99, "forage.HayDays", { store: "FreshFeed", lost:
 export function bales(given) {
   return evaluate(balesFormula, given, given?.feed, given?.bale);
 }
-const balesFormula = formula(100, "forage.Bales", { feed: "FreshFeed", bale: "FreshFeed" });
+const balesFormula = formula(99, "forage.Bales", { feed: "FreshFeed", bale: "FreshFeed" });
 
 /**
  * baleVolume returns the volume of a round bale.
@@ -561,7 +540,7 @@ const balesFormula = formula(100, "forage.Bales", { feed: "FreshFeed", bale: "Fr
 export function baleVolume(given) {
   return evaluate(baleVolumeFormula, given, given?.diameter, given?.width);
 }
-const baleVolumeFormula = formula(101, "forage.BaleVolume", { diameter: "Length", width: "Length" });
+const baleVolumeFormula = formula(100, "forage.BaleVolume", { diameter: "Length", width: "Length" });
 
 /**
  * baleWeight returns the weight of a round bale as it lies.
@@ -581,7 +560,7 @@ const baleVolumeFormula = formula(101, "forage.BaleVolume", { diameter: "Length"
 export function baleWeight(given) {
   return evaluate(baleWeightFormula, given, given?.diameter, given?.width, given?.density);
 }
-const baleWeightFormula = formula(102, "forage.BaleWeight", { diameter: "Length", width: "Length", density: "FeedDensity" });
+const baleWeightFormula = formula(101, "forage.BaleWeight", { diameter: "Length", width: "Length", density: "FeedDensity" });
 
 /**
  * outerShare returns the share of a round bale that lies within a layer of its outside, where the weather spoils it first. The faces are left out.
@@ -600,7 +579,7 @@ const baleWeightFormula = formula(102, "forage.BaleWeight", { diameter: "Length"
 export function outerShare(given) {
   return evaluate(outerShareFormula, given, given?.diameter, given?.layer);
 }
-const outerShareFormula = formula(103, "forage.OuterShare", { diameter: "Length", layer: "Length" });
+const outerShareFormula = formula(102, "forage.OuterShare", { diameter: "Length", layer: "Length" });
 
 /**
  * storageRows gives the table of StorageLoss, as a copy.
@@ -674,7 +653,7 @@ export function feederWaste(given = {}) {
 export function wasteShare(given) {
   return evaluate(wasteShareFormula, given, given?.wasted, given?.gone);
 }
-const wasteShareFormula = formula(104, "forage.WasteShare", { wasted: "Demand", gone: "Demand" });
+const wasteShareFormula = formula(103, "forage.WasteShare", { wasted: "Demand", gone: "Demand" });
 
 /**
  * rainLoss returns the share of the dry matter that cut grass, near the dryness for baling, loses when it is rained on.
@@ -695,7 +674,7 @@ const wasteShareFormula = formula(104, "forage.WasteShare", { wasted: "Demand", 
 export function rainLoss(given) {
   return evaluate(rainLossFormula, given, given?.rain, given?.grass);
 }
-const rainLossFormula = formula(105, "forage.RainLoss", { rain: "RainDepth", grass: "forage.RainedGrass" });
+const rainLossFormula = formula(104, "forage.RainLoss", { rain: "RainDepth", grass: "forage.RainedGrass" });
 
 /**
  * wasteCost tells what hay wasted at a feeder costs: a bale, and all of them, each bale's cost rounded to hundredths before they are added up.
@@ -779,17 +758,25 @@ export function headDayCost(given = {}) {
 }
 
 /**
+ * hazardLimits gives the limits that BloatRisk and TetanyRisk go by, so that a figure can be shown beside its limit. Those of nitrate are in NitrateSteps, those of prussic acid in PrussicHeights and PrussicWaits.
+ * 
+ * Source: UKY-BLOAT legume; RAHMAN-2022 and MANITOBA-TETANY potassium; OHIO-TETANY magnesium
+ * @returns ForageStandLimits
+ */
+export function hazardLimits(given = {}) {
+  return call("forage.HazardLimits", given);
+}
+
+/**
  * bloatRisk tells whether the share of legume in a stand raises the risk of bloat for cattle, sheep and goats on it. Bloat kills within hours. A low class is not a safe stand: hungry stock, young or wet legume and a sudden change of feed bring bloat on less, and the printed threshold is one body's rule. Fill stock with hay before a first turn-in onto legume, look at them often, and ask a vet about prevention beforehand; a swollen left flank is a case for the vet at once. The kind of legume counts as well: trefoil and sainfoin hold tannins and are said not to bloat, alfalfa and clovers do: see BloatOf. For one or two days after a hard frost legumes bloat more (BEEF-FROST).
  * 
  * Table: raised where more than 50 % of the stand is legume (the source does not say whether by mass or by cover), else low
- * 
- * Errors: a domain error where the share is below 0, above 1 or not a number
  * 
  * Note: what brings bloat on and what to do about it, beyond the threshold and the kinds of legume, is common practice from memory, without a source read.
  * 
  * Source: UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume; BEEF-FROST for the frost
  * 
- * @param given.legume 
+ * @param given.legume share of the stand, the source takes %; 0 to 100
  * @returns a word: forage.Bloat
  */
 export function bloatRisk(given = {}) {
@@ -838,7 +825,7 @@ export function bloatOf(given = {}) {
 export function tetanyRatio(given) {
   return evaluate(tetanyRatioFormula, given, given?.potassium, given?.calcium, given?.magnesium);
 }
-const tetanyRatioFormula = formula(106, "forage.TetanyRatio", { potassium: "Fraction", calcium: "Fraction", magnesium: "Fraction" });
+const tetanyRatioFormula = formula(105, "forage.TetanyRatio", { potassium: "Fraction", calcium: "Fraction", magnesium: "Fraction" });
 
 /**
  * tetanyRisk tells whether a feed raises the risk of grass tetany. Grass tetany kills quickly, mostly older cows in early milk on lush spring grass. A low class is no promise: of 4,658 animals on feed under the ratio of 2.2 some 0.77 % had it, of 1,908 above it 6.66 %. Where the class is raised, ask a vet or an adviser before turn-in about magnesium in the mineral, which has to be eaten every day to help; an animal that staggers, twitches or lies kicking is a case for the vet at once. The figures of a stand come from a laboratory.
@@ -876,7 +863,7 @@ export function tetanyRisk(given = {}) {
 export function endophyteLoss(given) {
   return evaluate(endophyteLossFormula, given, given?.infected);
 }
-const endophyteLossFormula = formula(107, "forage.EndophyteLoss", { infected: "Fraction" });
+const endophyteLossFormula = formula(106, "forage.EndophyteLoss", { infected: "Fraction" });
 
 /**
  * heightRows gives the table of GrazingHeight, as a copy.
@@ -950,7 +937,7 @@ export function cropYield(given = {}) {
 export function available(given) {
   return evaluate(availableFormula, given, given?.height, given?.residual, given?.density);
 }
-const availableFormula = formula(108, "forage.Available", { height: "Height", residual: "Height", density: "Density" });
+const availableFormula = formula(107, "forage.Available", { height: "Height", residual: "Height", density: "Density" });
 
 /**
  * standing returns the dry matter of a whole stand, from the soil up.
@@ -969,7 +956,7 @@ const availableFormula = formula(108, "forage.Available", { height: "Height", re
 export function standing(given) {
   return evaluate(standingFormula, given, given?.height, given?.density);
 }
-const standingFormula = formula(109, "forage.Standing", { height: "Height", density: "Density" });
+const standingFormula = formula(108, "forage.Standing", { height: "Height", density: "Density" });
 
 /**
  * heightOf returns the height at which a stand of a density holds so much dry matter: Standing turned round.
@@ -986,7 +973,7 @@ const standingFormula = formula(109, "forage.Standing", { height: "Height", dens
 export function heightOf(given) {
   return evaluate(heightOfFormula, given, given?.yield, given?.density);
 }
-const heightOfFormula = formula(110, "forage.HeightOf", { yield: "Yield", density: "Density" });
+const heightOfFormula = formula(109, "forage.HeightOf", { yield: "Yield", density: "Density" });
 
 /**
  * plateAvailable returns the dry matter above the compressed height to be left.
@@ -1006,7 +993,7 @@ const heightOfFormula = formula(110, "forage.HeightOf", { yield: "Yield", densit
 export function plateAvailable(given) {
   return evaluate(plateAvailableFormula, given, given?.height, given?.residual, given?.density);
 }
-const plateAvailableFormula = formula(111, "forage.PlateAvailable", { height: "PlateHeight", residual: "PlateHeight", density: "PlateDensity" });
+const plateAvailableFormula = formula(110, "forage.PlateAvailable", { height: "PlateHeight", residual: "PlateHeight", density: "PlateDensity" });
 
 /**
  * dryMatterContent returns the dry matter of a sample as a share of it fresh.
@@ -1026,7 +1013,7 @@ const plateAvailableFormula = formula(111, "forage.PlateAvailable", { height: "P
 export function dryMatterContent(given) {
   return evaluate(dryMatterContentFormula, given, given?.fresh, given?.dry, given?.plate);
 }
-const dryMatterContentFormula = formula(112, "forage.DryMatterContent", { fresh: "Mass", dry: "Mass", plate: "Mass" });
+const dryMatterContentFormula = formula(111, "forage.DryMatterContent", { fresh: "Mass", dry: "Mass", plate: "Mass" });
 
 /**
  * nitrateAs returns an amount of nitrate told in another form.
@@ -1035,7 +1022,7 @@ const dryMatterContentFormula = formula(112, "forage.DryMatterContent", { fresh:
  * 
  * Note: the same feed is 1,000 ppm in one form and 4,430 in the other, and a wrong reading can kill: look for the form on the laboratory's sheet.
  * 
- * Source: NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162
+ * Source: NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162; SDSU-NITRATE-WATER the limits of water in two forms
  * 
  * @param given.amount as the laboratory tells it, the source takes ppm; >= 0
  * @param given.from the form in which it is told; one of nitrogen, ion, potassium
@@ -1046,7 +1033,7 @@ const dryMatterContentFormula = formula(112, "forage.DryMatterContent", { fresh:
 export function nitrateAs(given) {
   return evaluate(nitrateAsFormula, given, given?.amount, given?.from, given?.to);
 }
-const nitrateAsFormula = formula(113, "forage.NitrateAs", { amount: "Concentration", from: "forage.NitrateForm", to: "forage.NitrateForm" });
+const nitrateAsFormula = formula(112, "forage.NitrateAs", { amount: "Concentration", from: "forage.NitrateForm", to: "forage.NitrateForm" });
 
 /**
  * nitrateSteps gives the scales of nitrate in feed, as a copy.
@@ -1112,7 +1099,7 @@ export function nitrateRation(given = {}) {
 export function nitrateDilution(given) {
   return evaluate(nitrateDilutionFormula, given, given?.high, given?.low, given?.wanted);
 }
-const nitrateDilutionFormula = formula(114, "forage.NitrateDilution", { high: "Concentration", low: "Concentration", wanted: "Concentration" });
+const nitrateDilutionFormula = formula(113, "forage.NitrateDilution", { high: "Concentration", low: "Concentration", wanted: "Concentration" });
 
 /**
  * nitrateFeed returns how much dry matter of a feed brings an animal the load of nitrate that one laboratory calls safe, 1 g of nitrogen in it for 100 lb of weight and day.
@@ -1131,7 +1118,7 @@ const nitrateDilutionFormula = formula(114, "forage.NitrateDilution", { high: "C
 export function nitrateFeed(given) {
   return evaluate(nitrateFeedFormula, given, given?.nitrogen, given?.weight);
 }
-const nitrateFeedFormula = formula(115, "forage.NitrateFeed", { nitrogen: "Concentration", weight: "LiveWeight" });
+const nitrateFeedFormula = formula(114, "forage.NitrateFeed", { nitrogen: "Concentration", weight: "LiveWeight" });
 
 /**
  * pastures gives the rows of the library, as copies of the caller's own. Where a density row and a growth row are put together in one pasture, the pairing is ours and the row's note says which growth row it is.
@@ -1251,7 +1238,7 @@ export function shareOf(given = {}) {
 export function plateCover(given) {
   return evaluate(plateCoverFormula, given, given?.height, given?.slope, given?.intercept);
 }
-const plateCoverFormula = formula(116, "forage.PlateCover", { height: "PlateHeight", slope: "PlateDensity", intercept: "Yield" });
+const plateCoverFormula = formula(115, "forage.PlateCover", { height: "PlateHeight", slope: "PlateDensity", intercept: "Yield" });
 
 /**
  * countedCover returns the dry matter of a stand from the counter of a plate meter that adds up its readings.
@@ -1273,7 +1260,7 @@ const plateCoverFormula = formula(116, "forage.PlateCover", { height: "PlateHeig
 export function countedCover(given) {
   return evaluate(countedCoverFormula, given, given?.opening, given?.closing, given?.readings, given?.perCount, given?.offset);
 }
-const countedCoverFormula = formula(117, "forage.CountedCover", { opening: "number", closing: "number", readings: "number", perCount: "Yield", offset: "Yield" });
+const countedCoverFormula = formula(116, "forage.CountedCover", { opening: "number", closing: "number", readings: "number", perCount: "Yield", offset: "Yield" });
 
 /**
  * plateEquations gives the table of published slopes, as a copy. No intercept is printed with any of them.
@@ -1371,7 +1358,7 @@ export function prussicWait(given = {}) {
 export function prussicDaysLeft(given) {
   return evaluate(prussicDaysLeftFormula, given, given?.since);
 }
-const prussicDaysLeftFormula = formula(118, "forage.PrussicDaysLeft", { since: "Days" });
+const prussicDaysLeftFormula = formula(117, "forage.PrussicDaysLeft", { since: "Days" });
 
 /**
  * prussicRisk tells whether a crop that makes prussic acid stands too low or too shortly after a frost to be grazed, by the strictest printed figures. Prussic acid kills within minutes. A lower class is not a safe crop: young shoots, wilted or drought-struck leaves and regrowth from the base after a frost are the worst, whatever the rest of the stand measures. Keep stock off on nights when frost is likely, never turn hungry stock onto such a crop, have it tested where there is any doubt, and ask a vet or an adviser; an animal that gasps or falls is a case for the vet at once.
@@ -1427,7 +1414,7 @@ export function cyanideClass(given = {}) {
 export function cherryDose(given) {
   return evaluate(cherryDoseFormula, given, given?.weight, given?.place);
 }
-const cherryDoseFormula = formula(119, "forage.CherryDose", { weight: "LiveWeight", place: "Fraction" });
+const cherryDoseFormula = formula(118, "forage.CherryDose", { weight: "LiveWeight", place: "Fraction" });
 
 /**
  * alfalfaFibre returns the neutral detergent fibre, NDF, of pure alfalfa as it stands, from the tallest stem and the most mature one.
@@ -1448,7 +1435,7 @@ const cherryDoseFormula = formula(119, "forage.CherryDose", { weight: "LiveWeigh
 export function alfalfaFibre(given) {
   return evaluate(alfalfaFibreFormula, given, given?.height, given?.stage);
 }
-const alfalfaFibreFormula = formula(120, "forage.AlfalfaFibre", { height: "Height", stage: "forage.AlfalfaStage" });
+const alfalfaFibreFormula = formula(119, "forage.AlfalfaFibre", { height: "Height", stage: "forage.AlfalfaStage" });
 
 /**
  * qualityRows gives the table of Quality, as a copy.
@@ -1496,7 +1483,7 @@ export function quality(given = {}) {
 export function qualityAfter(given) {
   return evaluate(qualityAfterFormula, given, given?.now, given?.drift, given?.days);
 }
-const qualityAfterFormula = formula(121, "forage.QualityAfter", { now: "Fraction", drift: "forage.QualityDrift", days: "Days" });
+const qualityAfterFormula = formula(120, "forage.QualityAfter", { now: "Fraction", drift: "forage.QualityDrift", days: "Days" });
 
 /**
  * daysToFibre returns the days until the fibre of standing alfalfa comes to a target.
@@ -1516,7 +1503,7 @@ const qualityAfterFormula = formula(121, "forage.QualityAfter", { now: "Fraction
 export function daysToFibre(given) {
   return evaluate(daysToFibreFormula, given, given?.now, given?.target, given?.rate);
 }
-const daysToFibreFormula = formula(122, "forage.DaysToFibre", { now: "Fraction", target: "Fraction", rate: "Fraction" });
+const daysToFibreFormula = formula(121, "forage.DaysToFibre", { now: "Fraction", target: "Fraction", rate: "Fraction" });
 
 /**
  * gradeSteps gives the grades of hay, as a copy.
@@ -1560,7 +1547,7 @@ export function gradeOf(given = {}) {
 export function crudeProtein(given) {
   return evaluate(crudeProteinFormula, given, given?.feed, given?.protein);
 }
-const crudeProteinFormula = formula(123, "forage.CrudeProtein", { feed: "DryMatter", protein: "Fraction" });
+const crudeProteinFormula = formula(122, "forage.CrudeProtein", { feed: "DryMatter", protein: "Fraction" });
 
 /**
  * mixedDigestibility returns the digestibility of a pasture of green and dead herbage.
@@ -1580,7 +1567,7 @@ const crudeProteinFormula = formula(123, "forage.CrudeProtein", { feed: "DryMatt
 export function mixedDigestibility(given) {
   return evaluate(mixedDigestibilityFormula, given, given?.green, given?.dead, given?.share);
 }
-const mixedDigestibilityFormula = formula(124, "forage.MixedDigestibility", { green: "Fraction", dead: "Fraction", share: "Fraction" });
+const mixedDigestibilityFormula = formula(123, "forage.MixedDigestibility", { green: "Fraction", dead: "Fraction", share: "Fraction" });
 
 /**
  * pastureGrades gives four classes of pasture, as a copy: what to put into MixedDigestibility where nothing was measured.
@@ -1657,7 +1644,7 @@ export function meanYield(given = {}) {
 export function readingsNeeded(given) {
   return evaluate(readingsNeededFormula, given, given?.variation, given?.wanted, given?.confidence);
 }
-const readingsNeededFormula = formula(125, "forage.ReadingsNeeded", { variation: "Fraction", wanted: "Fraction", confidence: "Fraction" });
+const readingsNeededFormula = formula(124, "forage.ReadingsNeeded", { variation: "Fraction", wanted: "Fraction", confidence: "Fraction" });
 
 /**
  * restFromGrowth returns the rest in which a stand comes from the mass left to the mass wanted at a steady growth. Slow growth makes long rest.
@@ -1677,7 +1664,7 @@ const readingsNeededFormula = formula(125, "forage.ReadingsNeeded", { variation:
 export function restFromGrowth(given) {
   return evaluate(restFromGrowthFormula, given, given?.leave, given?.turnIn, given?.growth);
 }
-const restFromGrowthFormula = formula(126, "forage.RestFromGrowth", { leave: "Yield", turnIn: "Yield", growth: "Growth" });
+const restFromGrowthFormula = formula(125, "forage.RestFromGrowth", { leave: "Yield", turnIn: "Yield", growth: "Growth" });
 
 /**
  * restRows gives the table of printed rests, as a copy.
@@ -1850,7 +1837,7 @@ export function dailyGrowth(given = {}) {
 export function stockpile(given) {
   return evaluate(stockpileFormula, given, given?.nitrogen, given?.trial);
 }
-const stockpileFormula = formula(127, "forage.Stockpile", { nitrogen: "Dressing", trial: "forage.StockpileTrial" });
+const stockpileFormula = formula(126, "forage.Stockpile", { nitrogen: "Dressing", trial: "forage.StockpileTrial" });
 
 /**
  * responseRows gives the table of NitrogenResponse, as a copy.
@@ -1893,7 +1880,7 @@ export function nitrogenResponse(given = {}) {
 export function fertilizer(given) {
   return evaluate(fertilizerFormula, given, given?.nutrient, given?.content);
 }
-const fertilizerFormula = formula(128, "forage.Fertilizer", { nutrient: "Dressing", content: "Fraction" });
+const fertilizerFormula = formula(127, "forage.Fertilizer", { nutrient: "Dressing", content: "Fraction" });
 
 /**
  * usableShare returns the share of the available forage that stock eat during one stay on a piece of land; the rest of what disappears is trampled or fouled.
@@ -1911,7 +1898,7 @@ const fertilizerFormula = formula(128, "forage.Fertilizer", { nutrient: "Dressin
 export function usableShare(given) {
   return evaluate(usableShareFormula, given, given?.stay);
 }
-const usableShareFormula = formula(129, "forage.UsableShare", { stay: "Days" });
+const usableShareFormula = formula(128, "forage.UsableShare", { stay: "Days" });
 
 /**
  * usable returns the dry matter that may be taken from an area.
@@ -1929,7 +1916,7 @@ const usableShareFormula = formula(129, "forage.UsableShare", { stay: "Days" });
 export function usable(given) {
   return evaluate(usableFormula, given, given?.yield, given?.area, given?.use);
 }
-const usableFormula = formula(130, "forage.Usable", { yield: "Yield", area: "Area", use: "Fraction" });
+const usableFormula = formula(129, "forage.Usable", { yield: "Yield", area: "Area", use: "Fraction" });
 
 /**
  * allotment returns the forage to offer in a day so that stock can eat their intake of it.
@@ -1948,7 +1935,7 @@ const usableFormula = formula(130, "forage.Usable", { yield: "Yield", area: "Are
 export function allotment(given) {
   return evaluate(allotmentFormula, given, given?.intake, given?.efficiency);
 }
-const allotmentFormula = formula(131, "forage.Allotment", { intake: "Demand", efficiency: "Fraction" });
+const allotmentFormula = formula(130, "forage.Allotment", { intake: "Demand", efficiency: "Fraction" });
 
 /**
  * landPerUnitMonth returns the land that feeds one animal unit through a month of the season.
@@ -1970,7 +1957,7 @@ const allotmentFormula = formula(131, "forage.Allotment", { intake: "Demand", ef
 export function landPerUnitMonth(given) {
   return evaluate(landPerUnitMonthFormula, given, given?.demand, given?.days, given?.annual, given?.share, given?.use);
 }
-const landPerUnitMonthFormula = formula(132, "forage.LandPerUnitMonth", { demand: "Demand", days: "Days", annual: "Yield", share: "Fraction", use: "Fraction" });
+const landPerUnitMonthFormula = formula(131, "forage.LandPerUnitMonth", { demand: "Demand", days: "Days", annual: "Yield", share: "Fraction", use: "Fraction" });
 
 /**
  * trampled returns what is trampled, fouled or left lying of the forage that a stay takes off a stand.
@@ -1989,7 +1976,7 @@ const landPerUnitMonthFormula = formula(132, "forage.LandPerUnitMonth", { demand
 export function trampled(given) {
   return evaluate(trampledFormula, given, given?.available, given?.use);
 }
-const trampledFormula = formula(133, "forage.Trampled", { available: "Yield", use: "Fraction" });
+const trampledFormula = formula(132, "forage.Trampled", { available: "Yield", use: "Fraction" });
 
 /**
  * eatenShare returns the share of the year's growth that stock eat, from what is to stay and what insects, weather and feet take.
@@ -2010,7 +1997,7 @@ const trampledFormula = formula(133, "forage.Trampled", { available: "Yield", us
 export function eatenShare(given) {
   return evaluate(eatenShareFormula, given, given?.left, given?.lost);
 }
-const eatenShareFormula = formula(134, "forage.EatenShare", { left: "Fraction", lost: "Fraction" });
+const eatenShareFormula = formula(133, "forage.EatenShare", { left: "Fraction", lost: "Fraction" });
 
 /**
  * palatableAbove returns the dry matter that can be grazed of a stand of which a part lies dead and a part is not liked. Below nothing it is what is missing.
@@ -2031,7 +2018,7 @@ const eatenShareFormula = formula(134, "forage.EatenShare", { left: "Fraction", 
 export function palatableAbove(given) {
   return evaluate(palatableAboveFormula, given, given?.standing, given?.detached, given?.unpalatable, given?.leave);
 }
-const palatableAboveFormula = formula(135, "forage.PalatableAbove", { standing: "Yield", detached: "Fraction", unpalatable: "Fraction", leave: "Yield" });
+const palatableAboveFormula = formula(134, "forage.PalatableAbove", { standing: "Yield", detached: "Fraction", unpalatable: "Fraction", leave: "Yield" });
 
 /**
  * heightRemoved returns the share of a stand's height that a grazing takes.
@@ -2050,7 +2037,7 @@ const palatableAboveFormula = formula(135, "forage.PalatableAbove", { standing: 
 export function heightRemoved(given) {
   return evaluate(heightRemovedFormula, given, given?.height, given?.leave);
 }
-const heightRemovedFormula = formula(136, "forage.HeightRemoved", { height: "Height", leave: "Height" });
+const heightRemovedFormula = formula(135, "forage.HeightRemoved", { height: "Height", leave: "Height" });
 
 /**
  * rootStop returns the share of the roots of a grass that have stopped growing three days after a part of its top was clipped off once.
@@ -2069,7 +2056,7 @@ const heightRemovedFormula = formula(136, "forage.HeightRemoved", { height: "Hei
 export function rootStop(given) {
   return evaluate(rootStopFormula, given, given?.removed, given?.test);
 }
-const rootStopFormula = formula(137, "forage.RootStop", { removed: "Fraction", test: "forage.RootTest" });
+const rootStopFormula = formula(136, "forage.RootStop", { removed: "Fraction", test: "forage.RootTest" });
 
 /**
  * minimumResidue gives one end of the dry matter that is to be left on range, oven dry.

@@ -1634,11 +1634,11 @@ export function walkLimit(given: { by: Words<"kentucky" | "even" | "missouri" | 
 /**
  * visitOf tells how stock come to water by its distance: one by one up to 600 ft, as a herd beyond 1,000 ft; between is open. The source says one by one under 600 to 900 ft, and between 900 and 1,000 ft nothing: from 600 ft on watch them, and build for the herd.
  * 
- * Errors: a domain error where the distance is below 0 or not a number
+ * Table: one by one to 600 ft, as a herd beyond 1,000 ft, open between
  * 
  * Source: OHIO-ANR-12
  * 
- * @param given.distance 
+ * @param given.distance way from the farthest grass to the water, the source takes ft; >= 0
  * @returns a word: grazing.WaterVisit
  */
 export function visitOf(given: { distance: Scalar }): "singly" | "either" | "herd";

@@ -37,7 +37,7 @@ export function firstFarm(given = {}) {
 export function grazeableMass(given) {
   return evaluate(grazeableMassFormula, given, given?.mass, given?.leave, given?.growth, given?.days);
 }
-const grazeableMassFormula = formula(201, "grazing.GrazeableMass", { mass: "Yield", leave: "Yield", growth: "Growth", days: "Days" });
+const grazeableMassFormula = formula(200, "grazing.GrazeableMass", { mass: "Yield", leave: "Yield", growth: "Growth", days: "Days" });
 
 /**
  * headNeed returns the dry matter to set aside for one animal through a period.
@@ -57,7 +57,7 @@ const grazeableMassFormula = formula(201, "grazing.GrazeableMass", { mass: "Yiel
 export function headNeed(given) {
   return evaluate(headNeedFormula, given, given?.intake, given?.days, given?.spoilage);
 }
-const headNeedFormula = formula(202, "grazing.HeadNeed", { intake: "Demand", days: "Days", spoilage: "Fraction" });
+const headNeedFormula = formula(201, "grazing.HeadNeed", { intake: "Demand", days: "Days", spoilage: "Fraction" });
 
 /**
  * headPerLand returns the animals that each unit of land feeds through a period, exact and not rounded: round down.
@@ -74,7 +74,7 @@ const headNeedFormula = formula(202, "grazing.HeadNeed", { intake: "Demand", day
 export function headPerLand(given) {
   return evaluate(headPerLandFormula, given, given?.grazeable, given?.need);
 }
-const headPerLandFormula = formula(203, "grazing.HeadPerLand", { grazeable: "Yield", need: "DryMatter" });
+const headPerLandFormula = formula(202, "grazing.HeadPerLand", { grazeable: "Yield", need: "DryMatter" });
 
 /**
  * growthLessNeed returns what grows beyond what is eaten, per area and day; below nothing, what the stand loses.
@@ -92,7 +92,7 @@ const headPerLandFormula = formula(203, "grazing.HeadPerLand", { grazeable: "Yie
 export function growthLessNeed(given) {
   return evaluate(growthLessNeedFormula, given, given?.growth, given?.demand, given?.area);
 }
-const growthLessNeedFormula = formula(204, "grazing.GrowthLessNeed", { growth: "Growth", demand: "Demand", area: "Area" });
+const growthLessNeedFormula = formula(203, "grazing.GrowthLessNeed", { growth: "Growth", demand: "Demand", area: "Area" });
 
 /**
  * coverAfter returns the average cover of a farm after some days of growth and grazing. Below nothing, the grass ran out before.
@@ -114,7 +114,7 @@ const growthLessNeedFormula = formula(204, "grazing.GrowthLessNeed", { growth: "
 export function coverAfter(given) {
   return evaluate(coverAfterFormula, given, given?.cover, given?.growth, given?.demand, given?.area, given?.days);
 }
-const coverAfterFormula = formula(205, "grazing.CoverAfter", { cover: "Yield", growth: "Growth", demand: "Demand", area: "Area", days: "Days" });
+const coverAfterFormula = formula(204, "grazing.CoverAfter", { cover: "Yield", growth: "Growth", demand: "Demand", area: "Area", days: "Days" });
 
 /**
  * balanceCover returns the average cover a farm needs on the day when growth catches up with demand: paddocks stand evenly from just grazed to ready, so that half of a round's feed stands above the residual.
@@ -133,7 +133,7 @@ const coverAfterFormula = formula(205, "grazing.CoverAfter", { cover: "Yield", g
 export function balanceCover(given) {
   return evaluate(balanceCoverFormula, given, given?.rate, given?.intake, given?.round, given?.residual);
 }
-const balanceCoverFormula = formula(206, "grazing.BalanceCover", { rate: "HeadRate", intake: "Demand", round: "Days", residual: "Yield" });
+const balanceCoverFormula = formula(205, "grazing.BalanceCover", { rate: "HeadRate", intake: "Demand", round: "Days", residual: "Yield" });
 
 /**
  * grazingDays returns how long grass lasts above the mass to be left while it grows and is eaten.
@@ -154,7 +154,7 @@ const balanceCoverFormula = formula(206, "grazing.BalanceCover", { rate: "HeadRa
 export function grazingDays(given) {
   return evaluate(grazingDaysFormula, given, given?.mass, given?.leave, given?.eaten, given?.growth);
 }
-const grazingDaysFormula = formula(207, "grazing.GrazingDays", { mass: "Yield", leave: "Yield", eaten: "Growth", growth: "Growth" });
+const grazingDaysFormula = formula(206, "grazing.GrazingDays", { mass: "Yield", leave: "Yield", eaten: "Growth", growth: "Growth" });
 
 /**
  * winterFeed returns the stored feed a herd takes through the days without grazing, with what is wasted and what is kept in reserve.
@@ -175,7 +175,7 @@ const grazingDaysFormula = formula(207, "grazing.GrazingDays", { mass: "Yield", 
 export function winterFeed(given) {
   return evaluate(winterFeedFormula, given, given?.demand, given?.days, given?.reserve, given?.waste);
 }
-const winterFeedFormula = formula(208, "grazing.WinterFeed", { demand: "Demand", days: "Days", reserve: "Fraction", waste: "Fraction" });
+const winterFeedFormula = formula(207, "grazing.WinterFeed", { demand: "Demand", days: "Days", reserve: "Fraction", waste: "Fraction" });
 
 /**
  * headToSell returns the share of the herd that must go for the grass and the store to last, or be fed from elsewhere.
@@ -194,7 +194,7 @@ const winterFeedFormula = formula(208, "grazing.WinterFeed", { demand: "Demand",
 export function headToSell(given) {
   return evaluate(headToSellFormula, given, given?.supply, given?.need);
 }
-const headToSellFormula = formula(209, "grazing.HeadToSell", { supply: "DryMatter", need: "DryMatter" });
+const headToSellFormula = formula(208, "grazing.HeadToSell", { supply: "DryMatter", need: "DryMatter" });
 
 /**
  * shortOfFeed tells whether grass lasts to a day, and where it does not, when it runs out and the last day on which something can still be done about it.
@@ -297,7 +297,7 @@ export function landFor(given = {}) {
 export function headDensity(given) {
   return evaluate(headDensityFormula, given, given?.head, given?.area);
 }
-const headDensityFormula = formula(210, "grazing.HeadDensity", { head: "number", area: "Area" });
+const headDensityFormula = formula(209, "grazing.HeadDensity", { head: "number", area: "Area" });
 
 /**
  * headOnLand returns the animals that a rate puts on a piece of land, exact and not rounded: round down. It is LandForHead the other way round.
@@ -314,7 +314,7 @@ const headDensityFormula = formula(210, "grazing.HeadDensity", { head: "number",
 export function headOnLand(given) {
   return evaluate(headOnLandFormula, given, given?.area, given?.rate);
 }
-const headOnLandFormula = formula(211, "grazing.HeadOnLand", { area: "Area", rate: "HeadRate" });
+const headOnLandFormula = formula(210, "grazing.HeadOnLand", { area: "Area", rate: "HeadRate" });
 
 /**
  * replacementHead returns the animals of one kind that come in place of a share of another.
@@ -334,7 +334,7 @@ const headOnLandFormula = formula(211, "grazing.HeadOnLand", { area: "Area", rat
 export function replacementHead(given) {
   return evaluate(replacementHeadFormula, given, given?.head, given?.share, given?.ratio);
 }
-const replacementHeadFormula = formula(212, "grazing.ReplacementHead", { head: "number", share: "Fraction", ratio: "number" });
+const replacementHeadFormula = formula(211, "grazing.ReplacementHead", { head: "number", share: "Fraction", ratio: "number" });
 
 /**
  * relativeLoad returns the load of two kinds grazed together as a share of what each alone would be stocked at: 1 is as full as either alone.
@@ -355,7 +355,7 @@ const replacementHeadFormula = formula(212, "grazing.ReplacementHead", { head: "
 export function relativeLoad(given) {
   return evaluate(relativeLoadFormula, given, given?.one, given?.oneAlone, given?.other, given?.otherAlone);
 }
-const relativeLoadFormula = formula(213, "grazing.RelativeLoad", { one: "HeadRate", oneAlone: "HeadRate", other: "HeadRate", otherAlone: "HeadRate" });
+const relativeLoadFormula = formula(212, "grazing.RelativeLoad", { one: "HeadRate", oneAlone: "HeadRate", other: "HeadRate", otherAlone: "HeadRate" });
 
 /**
  * voltageRows gives the table of FenceVoltage, as a copy.
@@ -399,7 +399,7 @@ export function fenceVoltage(given = {}) {
 export function energizerOutput(given) {
   return evaluate(energizerOutputFormula, given, given?.fence);
 }
-const energizerOutputFormula = formula(214, "grazing.EnergizerOutput", { fence: "Length" });
+const energizerOutputFormula = formula(213, "grazing.EnergizerOutput", { fence: "Length" });
 
 /**
  * groundRod returns the length of ground rod in the earth, all rods together, for an energizer.
@@ -418,7 +418,7 @@ const energizerOutputFormula = formula(214, "grazing.EnergizerOutput", { fence: 
 export function groundRod(given) {
   return evaluate(groundRodFormula, given, given?.output, given?.rule);
 }
-const groundRodFormula = formula(215, "grazing.GroundRod", { output: "PulseEnergy", rule: "grazing.RodRule" });
+const groundRodFormula = formula(214, "grazing.GroundRod", { output: "PulseEnergy", rule: "grazing.RodRule" });
 
 /**
  * groundRods returns the rods that a length of ground rod makes, whole ones.
@@ -435,7 +435,7 @@ const groundRodFormula = formula(215, "grazing.GroundRod", { output: "PulseEnerg
 export function groundRods(given) {
   return evaluate(groundRodsFormula, given, given?.rod, given?.each);
 }
-const groundRodsFormula = formula(216, "grazing.GroundRods", { rod: "Length", each: "Length" });
+const groundRodsFormula = formula(215, "grazing.GroundRods", { rod: "Length", each: "Length" });
 
 /**
  * explain shows the work behind a day of a plan: for every piece of ground opened that day what the groups want, what stands there, and the size of the strip that follows; for every land how it grows.
@@ -471,7 +471,7 @@ export function explain(given = {}) {
 export function fenceLength(given) {
   return evaluate(fenceLengthFormula, given, given?.area, given?.ratio);
 }
-const fenceLengthFormula = formula(217, "grazing.FenceLength", { area: "Area", ratio: "number" });
+const fenceLengthFormula = formula(216, "grazing.FenceLength", { area: "Area", ratio: "number" });
 
 /**
  * squareSide returns the side of a square of an area.
@@ -487,7 +487,7 @@ const fenceLengthFormula = formula(217, "grazing.FenceLength", { area: "Area", r
 export function squareSide(given) {
   return evaluate(squareSideFormula, given, given?.area);
 }
-const squareSideFormula = formula(218, "grazing.SquareSide", { area: "Area" });
+const squareSideFormula = formula(217, "grazing.SquareSide", { area: "Area" });
 
 /**
  * laneSides returns the fence that stands round and between equal lanes lying side by side: neighbours share a side, and each lane has its two ends.
@@ -505,7 +505,7 @@ const squareSideFormula = formula(218, "grazing.SquareSide", { area: "Area" });
 export function laneSides(given) {
   return evaluate(laneSidesFormula, given, given?.length, given?.width, given?.lanes);
 }
-const laneSidesFormula = formula(219, "grazing.LaneSides", { length: "Length", width: "Length", lanes: "number" });
+const laneSidesFormula = formula(218, "grazing.LaneSides", { length: "Length", width: "Length", lanes: "number" });
 
 /**
  * crossWires returns the moved fence across a lane: one wire more than the strips in use, each as long as the lane is wide.
@@ -524,7 +524,7 @@ const laneSidesFormula = formula(219, "grazing.LaneSides", { length: "Length", w
 export function crossWires(given) {
   return evaluate(crossWiresFormula, given, given?.width, given?.strips);
 }
-const crossWiresFormula = formula(220, "grazing.CrossWires", { width: "Length", strips: "number" });
+const crossWiresFormula = formula(219, "grazing.CrossWires", { width: "Length", strips: "number" });
 
 /**
  * wireLength returns the wire in a fence of several strands.
@@ -543,7 +543,7 @@ const crossWiresFormula = formula(220, "grazing.CrossWires", { width: "Length", 
 export function wireLength(given) {
   return evaluate(wireLengthFormula, given, given?.fence, given?.wires);
 }
-const wireLengthFormula = formula(221, "grazing.WireLength", { fence: "Length", wires: "number" });
+const wireLengthFormula = formula(220, "grazing.WireLength", { fence: "Length", wires: "number" });
 
 /**
  * billOfFence tells what a fence of lanes takes, what it costs to buy and what it costs in a year, at the user's prices.
@@ -864,7 +864,7 @@ export function conflicts(given = {}) {
 export function paddocks(given) {
   return evaluate(paddocksFormula, given, given?.rest, given?.stay, given?.groups);
 }
-const paddocksFormula = formula(222, "grazing.Paddocks", { rest: "Days", stay: "Days", groups: "number" });
+const paddocksFormula = formula(221, "grazing.Paddocks", { rest: "Days", stay: "Days", groups: "number" });
 
 /**
  * rest returns the rest that a number of paddocks gives each of them. It is Paddocks solved for the rest.
@@ -882,7 +882,7 @@ const paddocksFormula = formula(222, "grazing.Paddocks", { rest: "Days", stay: "
 export function rest(given) {
   return evaluate(restFormula, given, given?.stay, given?.paddocks, given?.groups);
 }
-const restFormula = formula(223, "grazing.Rest", { stay: "Days", paddocks: "number", groups: "number" });
+const restFormula = formula(222, "grazing.Rest", { stay: "Days", paddocks: "number", groups: "number" });
 
 /**
  * cycle returns the days until a group stands in the same paddock again.
@@ -899,7 +899,7 @@ const restFormula = formula(223, "grazing.Rest", { stay: "Days", paddocks: "numb
 export function cycle(given) {
   return evaluate(cycleFormula, given, given?.stay, given?.paddocks);
 }
-const cycleFormula = formula(224, "grazing.Cycle", { stay: "Days", paddocks: "number" });
+const cycleFormula = formula(223, "grazing.Cycle", { stay: "Days", paddocks: "number" });
 
 /**
  * paddockArea returns the size of a paddock where land is cut into equal ones.
@@ -916,7 +916,7 @@ const cycleFormula = formula(224, "grazing.Cycle", { stay: "Days", paddocks: "nu
 export function paddockArea(given) {
   return evaluate(paddockAreaFormula, given, given?.area, given?.paddocks);
 }
-const paddockAreaFormula = formula(225, "grazing.PaddockArea", { area: "Area", paddocks: "number" });
+const paddockAreaFormula = formula(224, "grazing.PaddockArea", { area: "Area", paddocks: "number" });
 
 /**
  * landForPaddocks returns the land that so many equal paddocks take.
@@ -933,7 +933,7 @@ const paddockAreaFormula = formula(225, "grazing.PaddockArea", { area: "Area", p
 export function landForPaddocks(given) {
   return evaluate(landForPaddocksFormula, given, given?.paddock, given?.paddocks);
 }
-const landForPaddocksFormula = formula(226, "grazing.LandForPaddocks", { paddock: "Area", paddocks: "number" });
+const landForPaddocksFormula = formula(225, "grazing.LandForPaddocks", { paddock: "Area", paddocks: "number" });
 
 /**
  * dailyArea returns the land to offer each day so that the whole lasts one round.
@@ -950,7 +950,7 @@ const landForPaddocksFormula = formula(226, "grazing.LandForPaddocks", { paddock
 export function dailyArea(given) {
   return evaluate(dailyAreaFormula, given, given?.area, given?.rotation);
 }
-const dailyAreaFormula = formula(227, "grazing.DailyArea", { area: "Area", rotation: "Days" });
+const dailyAreaFormula = formula(226, "grazing.DailyArea", { area: "Area", rotation: "Days" });
 
 /**
  * paddocksToBuild returns the number of paddocks that keeps the rest: Paddocks rounded up.
@@ -970,7 +970,7 @@ const dailyAreaFormula = formula(227, "grazing.DailyArea", { area: "Area", rotat
 export function paddocksToBuild(given) {
   return evaluate(paddocksToBuildFormula, given, given?.rest, given?.stay, given?.groups);
 }
-const paddocksToBuildFormula = formula(228, "grazing.PaddocksToBuild", { rest: "Days", stay: "Days", groups: "number" });
+const paddocksToBuildFormula = formula(227, "grazing.PaddocksToBuild", { rest: "Days", stay: "Days", groups: "number" });
 
 /**
  * stayOfRest returns how long a group stands in each paddock where their number and the rest are given. It is Paddocks solved for the stay.
@@ -988,7 +988,7 @@ const paddocksToBuildFormula = formula(228, "grazing.PaddocksToBuild", { rest: "
 export function stayOfRest(given) {
   return evaluate(stayOfRestFormula, given, given?.rest, given?.paddocks, given?.groups);
 }
-const stayOfRestFormula = formula(229, "grazing.StayOfRest", { rest: "Days", paddocks: "number", groups: "number" });
+const stayOfRestFormula = formula(228, "grazing.StayOfRest", { rest: "Days", paddocks: "number", groups: "number" });
 
 /**
  * stripOpen returns how long the first strip of a run lies open to the animals when no back wire follows them.
@@ -1007,7 +1007,7 @@ const stayOfRestFormula = formula(229, "grazing.StayOfRest", { rest: "Days", pad
 export function stripOpen(given) {
   return evaluate(stripOpenFormula, given, given?.stay, given?.strips);
 }
-const stripOpenFormula = formula(230, "grazing.StripOpen", { stay: "Days", strips: "number" });
+const stripOpenFormula = formula(229, "grazing.StripOpen", { stay: "Days", strips: "number" });
 
 /**
  * regrowthBitten returns for how many days new growth lies open to be bitten before the animals leave or a back wire shuts them out.
@@ -1026,7 +1026,7 @@ const stripOpenFormula = formula(230, "grazing.StripOpen", { stay: "Days", strip
 export function regrowthBitten(given) {
   return evaluate(regrowthBittenFormula, given, given?.open, given?.place);
 }
-const regrowthBittenFormula = formula(231, "grazing.RegrowthBitten", { open: "Days", place: "Fraction" });
+const regrowthBittenFormula = formula(230, "grazing.RegrowthBitten", { open: "Days", place: "Fraction" });
 
 /**
  * planSeason plans a farm's season day by day: who goes where, how long a strip, what to leave, when the ground may be grazed again, and what it takes of hay, water and fence. It reads no clock: today is the document's. How many head the land would carry is asked of Leaders or Carries, since that takes many seasons.
@@ -1087,7 +1087,7 @@ export function wires(given = {}) {
 export function fencePosts(given) {
   return evaluate(fencePostsFormula, given, given?.fence, given?.spacing);
 }
-const fencePostsFormula = formula(232, "grazing.FencePosts", { fence: "Length", spacing: "Length" });
+const fencePostsFormula = formula(231, "grazing.FencePosts", { fence: "Length", spacing: "Length" });
 
 /**
  * nettingRolls returns the rolls of netting that a fence takes, whole ones.
@@ -1106,7 +1106,7 @@ const fencePostsFormula = formula(232, "grazing.FencePosts", { fence: "Length", 
 export function nettingRolls(given) {
   return evaluate(nettingRollsFormula, given, given?.fence, given?.roll);
 }
-const nettingRollsFormula = formula(233, "grazing.NettingRolls", { fence: "Length", roll: "Length" });
+const nettingRollsFormula = formula(232, "grazing.NettingRolls", { fence: "Length", roll: "Length" });
 
 /**
  * nettingSquare returns the land inside a square of so many rolls of netting: twice the rolls are four times the land.
@@ -1123,7 +1123,7 @@ const nettingRollsFormula = formula(233, "grazing.NettingRolls", { fence: "Lengt
 export function nettingSquare(given) {
   return evaluate(nettingSquareFormula, given, given?.rolls, given?.roll);
 }
-const nettingSquareFormula = formula(234, "grazing.NettingSquare", { rolls: "number", roll: "Length" });
+const nettingSquareFormula = formula(233, "grazing.NettingSquare", { rolls: "number", roll: "Length" });
 
 /**
  * nettingOrWire tells which moved fence suits stock on land of a size. One wire for quiet cattle; several wires for anybody horned or young kids, whatever the size; netting for birds; for other small stock netting up to 3 acres, either up to 10, several wires beyond. All but the rule on horns and kids is common practice without a source: on a few acres with mixed stock netting pays, a quiet cow keeps to one wire, and netting becomes too much to carry on larger land. The 3 and 10 acres are ours, round figures in the middle of what people do: count NettingRolls against WireLength at your own prices.
@@ -1182,7 +1182,7 @@ export function initialRate(given = {}) {
 export function tameRate(given) {
   return evaluate(tameRateFormula, given, given?.native);
 }
-const tameRateFormula = formula(235, "grazing.TameRate", { native: "UseRate" });
+const tameRateFormula = formula(234, "grazing.TameRate", { native: "UseRate" });
 
 /**
  * useOfYield returns the grazing an area gives by its forage.
@@ -1202,7 +1202,7 @@ const tameRateFormula = formula(235, "grazing.TameRate", { native: "UseRate" });
 export function useOfYield(given) {
   return evaluate(useOfYieldFormula, given, given?.yield, given?.use, given?.demand);
 }
-const useOfYieldFormula = formula(236, "grazing.UseOfYield", { yield: "Yield", use: "Fraction", demand: "Demand" });
+const useOfYieldFormula = formula(235, "grazing.UseOfYield", { yield: "Yield", use: "Fraction", demand: "Demand" });
 
 /**
  * landOfUse returns the land behind each animal-unit day of a rate: acres per AUM of AUM per acre. UseOfLand turns it round.
@@ -1218,7 +1218,7 @@ const useOfYieldFormula = formula(236, "grazing.UseOfYield", { yield: "Yield", u
 export function landOfUse(given) {
   return evaluate(landOfUseFormula, given, given?.rate);
 }
-const landOfUseFormula = formula(237, "grazing.LandOfUse", { rate: "UseRate" });
+const landOfUseFormula = formula(236, "grazing.LandOfUse", { rate: "UseRate" });
 
 /**
  * useOfLand returns the grazing per area of a rate told as land: AUM per acre of acres per AUM. LandOfUse turns it round.
@@ -1234,7 +1234,7 @@ const landOfUseFormula = formula(237, "grazing.LandOfUse", { rate: "UseRate" });
 export function useOfLand(given) {
   return evaluate(useOfLandFormula, given, given?.land);
 }
-const useOfLandFormula = formula(238, "grazing.UseOfLand", { land: "LandPerUse" });
+const useOfLandFormula = formula(237, "grazing.UseOfLand", { land: "LandPerUse" });
 
 /**
  * feedForUse returns the feed behind an amount of grazing: what a loft must hold to take its place.
@@ -1253,7 +1253,7 @@ const useOfLandFormula = formula(238, "grazing.UseOfLand", { land: "LandPerUse" 
 export function feedForUse(given) {
   return evaluate(feedForUseFormula, given, given?.use, given?.month);
 }
-const feedForUseFormula = formula(239, "grazing.FeedForUse", { use: "UnitDays", month: "DryMatter" });
+const feedForUseFormula = formula(238, "grazing.FeedForUse", { use: "UnitDays", month: "DryMatter" });
 
 /**
  * headForUse returns how many animals an amount of grazing carries for so long, exact and not rounded: round down.
@@ -1271,7 +1271,7 @@ const feedForUseFormula = formula(239, "grazing.FeedForUse", { use: "UnitDays", 
 export function headForUse(given) {
   return evaluate(headForUseFormula, given, given?.use, given?.each, given?.days);
 }
-const headForUseFormula = formula(240, "grazing.HeadForUse", { use: "UnitDays", each: "AnimalUnits", days: "Days" });
+const headForUseFormula = formula(239, "grazing.HeadForUse", { use: "UnitDays", each: "AnimalUnits", days: "Days" });
 
 /**
  * daysForUse returns how many days a rate of grazing lasts at a density: the same grazing is a short stay of many or a long one of few.
@@ -1288,7 +1288,7 @@ const headForUseFormula = formula(240, "grazing.HeadForUse", { use: "UnitDays", 
 export function daysForUse(given) {
   return evaluate(daysForUseFormula, given, given?.use, given?.density);
 }
-const daysForUseFormula = formula(241, "grazing.DaysForUse", { use: "UseRate", density: "UnitRate" });
+const daysForUseFormula = formula(240, "grazing.DaysForUse", { use: "UseRate", density: "UnitRate" });
 
 /**
  * useLost returns the grazing lost over the years on land that weeds or brush hold.
@@ -1309,7 +1309,7 @@ const daysForUseFormula = formula(241, "grazing.DaysForUse", { use: "UseRate", d
 export function useLost(given) {
   return evaluate(useLostFormula, given, given?.rate, given?.area, given?.years, given?.lost);
 }
-const useLostFormula = formula(242, "grazing.UseLost", { rate: "UseRate", area: "Area", years: "number", lost: "Fraction" });
+const useLostFormula = formula(241, "grazing.UseLost", { rate: "UseRate", area: "Area", years: "number", lost: "Fraction" });
 
 /**
  * slopeReduction returns the share by which range on a slope is reckoned down for cattle.
@@ -1327,7 +1327,7 @@ const useLostFormula = formula(242, "grazing.UseLost", { rate: "UseRate", area: 
 export function slopeReduction(given) {
   return evaluate(slopeReductionFormula, given, given?.slope);
 }
-const slopeReductionFormula = formula(243, "grazing.SlopeReduction", { slope: "Fraction" });
+const slopeReductionFormula = formula(242, "grazing.SlopeReduction", { slope: "Fraction" });
 
 /**
  * waterReduction returns the share by which range is reckoned down for cattle by the distance to water.
@@ -1345,7 +1345,7 @@ const slopeReductionFormula = formula(243, "grazing.SlopeReduction", { slope: "F
 export function waterReduction(given) {
   return evaluate(waterReductionFormula, given, given?.distance);
 }
-const waterReductionFormula = formula(244, "grazing.WaterReduction", { distance: "Length" });
+const waterReductionFormula = formula(243, "grazing.WaterReduction", { distance: "Length" });
 
 /**
  * grazedArea returns the land that counts when some of it is taken off for slope and some for water, one after the other.
@@ -1365,7 +1365,7 @@ const waterReductionFormula = formula(244, "grazing.WaterReduction", { distance:
 export function grazedArea(given) {
   return evaluate(grazedAreaFormula, given, given?.area, given?.slope, given?.water);
 }
-const grazedAreaFormula = formula(245, "grazing.GrazedArea", { area: "Area", slope: "Fraction", water: "Fraction" });
+const grazedAreaFormula = formula(244, "grazing.GrazedArea", { area: "Area", slope: "Fraction", water: "Fraction" });
 
 /**
  * restingShare returns the share of the land that rests at any time in a round.
@@ -1382,7 +1382,7 @@ const grazedAreaFormula = formula(245, "grazing.GrazedArea", { area: "Area", slo
 export function restingShare(given) {
   return evaluate(restingShareFormula, given, given?.paddocks, given?.groups);
 }
-const restingShareFormula = formula(246, "grazing.RestingShare", { paddocks: "number", groups: "number" });
+const restingShareFormula = formula(245, "grazing.RestingShare", { paddocks: "number", groups: "number" });
 
 /**
  * landInUse returns the land left to graze in a year in which a part is rested whole and a part is deferred, that is held back until its plants have set seed.
@@ -1403,7 +1403,7 @@ const restingShareFormula = formula(246, "grazing.RestingShare", { paddocks: "nu
 export function landInUse(given) {
   return evaluate(landInUseFormula, given, given?.area, given?.resting, given?.deferred, given?.part);
 }
-const landInUseFormula = formula(247, "grazing.LandInUse", { area: "Area", resting: "Fraction", deferred: "Fraction", part: "Fraction" });
+const landInUseFormula = formula(246, "grazing.LandInUse", { area: "Area", resting: "Fraction", deferred: "Fraction", part: "Fraction" });
 
 /**
  * planningRows gives the table of PlanningLand, as a copy.
@@ -1508,7 +1508,7 @@ export function space(given = {}) {
 export function landPerUse(given) {
   return evaluate(landPerUseFormula, given, given?.area, given?.animals, given?.days);
 }
-const landPerUseFormula = formula(248, "grazing.LandPerUse", { area: "Area", animals: "AnimalUnits", days: "Days" });
+const landPerUseFormula = formula(247, "grazing.LandPerUse", { area: "Area", animals: "AnimalUnits", days: "Days" });
 
 /**
  * usePerLand returns the grazing taken from each unit of land, the other way up from LandPerUse: animal-unit months per acre, or the grazing days per hectare of a grazing record.
@@ -1528,7 +1528,7 @@ const landPerUseFormula = formula(248, "grazing.LandPerUse", { area: "Area", ani
 export function usePerLand(given) {
   return evaluate(usePerLandFormula, given, given?.area, given?.animals, given?.days);
 }
-const usePerLandFormula = formula(249, "grazing.UsePerLand", { area: "Area", animals: "AnimalUnits", days: "Days" });
+const usePerLandFormula = formula(248, "grazing.UsePerLand", { area: "Area", animals: "AnimalUnits", days: "Days" });
 
 /**
  * use returns the grazing that a piece of land offers at a rate, as when the map units of a farm are added up one by one.
@@ -1545,7 +1545,7 @@ const usePerLandFormula = formula(249, "grazing.UsePerLand", { area: "Area", ani
 export function use(given) {
   return evaluate(useFormula, given, given?.rate, given?.area);
 }
-const useFormula = formula(250, "grazing.Use", { rate: "UseRate", area: "Area" });
+const useFormula = formula(249, "grazing.Use", { rate: "UseRate", area: "Area" });
 
 /**
  * stockDensity returns the live weight on each unit of the land that is grazed now. Over the whole farm and season the same sum is the stocking rate: say which area is meant.
@@ -1562,7 +1562,7 @@ const useFormula = formula(250, "grazing.Use", { rate: "UseRate", area: "Area" }
 export function stockDensity(given) {
   return evaluate(stockDensityFormula, given, given?.weight, given?.area);
 }
-const stockDensityFormula = formula(251, "grazing.StockDensity", { weight: "LiveWeight", area: "Area" });
+const stockDensityFormula = formula(250, "grazing.StockDensity", { weight: "LiveWeight", area: "Area" });
 
 /**
  * stayArea returns the land that feeds a herd for a stay.
@@ -1583,7 +1583,7 @@ const stockDensityFormula = formula(251, "grazing.StockDensity", { weight: "Live
 export function stayArea(given) {
   return evaluate(stayAreaFormula, given, given?.demand, given?.days, given?.available, given?.use);
 }
-const stayAreaFormula = formula(252, "grazing.StayArea", { demand: "Demand", days: "Days", available: "Yield", use: "Fraction" });
+const stayAreaFormula = formula(251, "grazing.StayArea", { demand: "Demand", days: "Days", available: "Yield", use: "Fraction" });
 
 /**
  * stayDays returns how long a piece of land feeds a herd, growth during the stay left out. It is StayArea solved for the days.
@@ -1604,7 +1604,7 @@ const stayAreaFormula = formula(252, "grazing.StayArea", { demand: "Demand", day
 export function stayDays(given) {
   return evaluate(stayDaysFormula, given, given?.area, given?.available, given?.use, given?.demand);
 }
-const stayDaysFormula = formula(253, "grazing.StayDays", { area: "Area", available: "Yield", use: "Fraction", demand: "Demand" });
+const stayDaysFormula = formula(252, "grazing.StayDays", { area: "Area", available: "Yield", use: "Fraction", demand: "Demand" });
 
 /**
  * stayHead returns how many animals a piece of land feeds for a stay, exact and not rounded: round down.
@@ -1625,7 +1625,7 @@ const stayDaysFormula = formula(253, "grazing.StayDays", { area: "Area", availab
 export function stayHead(given) {
   return evaluate(stayHeadFormula, given, given?.area, given?.available, given?.use, given?.weight, given?.intake, given?.days);
 }
-const stayHeadFormula = formula(254, "grazing.StayHead", { area: "Area", available: "Yield", use: "Fraction", weight: "LiveWeight", intake: "Fraction", days: "Days" });
+const stayHeadFormula = formula(253, "grazing.StayHead", { area: "Area", available: "Yield", use: "Fraction", weight: "LiveWeight", intake: "Fraction", days: "Days" });
 
 /**
  * daysPerHeight returns the cow-days in each unit of height of a stand.
@@ -1644,7 +1644,7 @@ const stayHeadFormula = formula(254, "grazing.StayHead", { area: "Area", availab
 export function daysPerHeight(given) {
   return evaluate(daysPerHeightFormula, given, given?.density, given?.intake);
 }
-const daysPerHeightFormula = formula(255, "grazing.DaysPerHeight", { density: "Density", intake: "Demand" });
+const daysPerHeightFormula = formula(254, "grazing.DaysPerHeight", { density: "Density", intake: "Demand" });
 
 /**
  * daysPerLand returns the cow-days on each unit of land between the height standing and the height to be left.
@@ -1662,7 +1662,7 @@ const daysPerHeightFormula = formula(255, "grazing.DaysPerHeight", { density: "D
 export function daysPerLand(given) {
   return evaluate(daysPerLandFormula, given, given?.height, given?.residual, given?.density);
 }
-const daysPerLandFormula = formula(256, "grazing.DaysPerLand", { height: "Height", residual: "Height", density: "UseDensity" });
+const daysPerLandFormula = formula(255, "grazing.DaysPerLand", { height: "Height", residual: "Height", density: "UseDensity" });
 
 /**
  * dayArea returns the land a herd needs where the cow-days on it are known.
@@ -1680,7 +1680,7 @@ const daysPerLandFormula = formula(256, "grazing.DaysPerLand", { height: "Height
 export function dayArea(given) {
   return evaluate(dayAreaFormula, given, given?.animals, given?.days, given?.use);
 }
-const dayAreaFormula = formula(257, "grazing.DayArea", { animals: "AnimalUnits", days: "Days", use: "UseRate" });
+const dayAreaFormula = formula(256, "grazing.DayArea", { animals: "AnimalUnits", days: "Days", use: "UseRate" });
 
 /**
  * carryingCapacity returns the animals that each unit of land feeds through a season. With the grass available now, the use of one stay and the days of that stay the same sum is the number of head per area for one grazing period.
@@ -1701,7 +1701,7 @@ const dayAreaFormula = formula(257, "grazing.DayArea", { animals: "AnimalUnits",
 export function carryingCapacity(given) {
   return evaluate(carryingCapacityFormula, given, given?.yield, given?.use, given?.intake, given?.days);
 }
-const carryingCapacityFormula = formula(258, "grazing.CarryingCapacity", { yield: "Yield", use: "Fraction", intake: "Demand", days: "Days" });
+const carryingCapacityFormula = formula(257, "grazing.CarryingCapacity", { yield: "Yield", use: "Fraction", intake: "Demand", days: "Days" });
 
 /**
  * landForHead returns the land for a group at so many head per area.
@@ -1718,7 +1718,7 @@ const carryingCapacityFormula = formula(258, "grazing.CarryingCapacity", { yield
 export function landForHead(given) {
   return evaluate(landForHeadFormula, given, given?.head, given?.rate);
 }
-const landForHeadFormula = formula(259, "grazing.LandForHead", { head: "number", rate: "HeadRate" });
+const landForHeadFormula = formula(258, "grazing.LandForHead", { head: "number", rate: "HeadRate" });
 
 /**
  * stripLength returns how far to move the front along a lane to open an area.
@@ -1737,7 +1737,7 @@ const landForHeadFormula = formula(259, "grazing.LandForHead", { head: "number",
 export function stripLength(given) {
   return evaluate(stripLengthFormula, given, given?.area, given?.width);
 }
-const stripLengthFormula = formula(260, "grazing.StripLength", { area: "Area", width: "Length" });
+const stripLengthFormula = formula(259, "grazing.StripLength", { area: "Area", width: "Length" });
 
 /**
  * stripArea returns the land in a strip across a lane, or in any rectangle.
@@ -1754,7 +1754,7 @@ const stripLengthFormula = formula(260, "grazing.StripLength", { area: "Area", w
 export function stripArea(given) {
   return evaluate(stripAreaFormula, given, given?.length, given?.width);
 }
-const stripAreaFormula = formula(261, "grazing.StripArea", { length: "Length", width: "Length" });
+const stripAreaFormula = formula(260, "grazing.StripArea", { length: "Length", width: "Length" });
 
 /**
  * stripsPerLane returns the strips that a lane holds, exact and not rounded: what is over after the last whole one is short feed for a move.
@@ -1771,7 +1771,7 @@ const stripAreaFormula = formula(261, "grazing.StripArea", { length: "Length", w
 export function stripsPerLane(given) {
   return evaluate(stripsPerLaneFormula, given, given?.lane, given?.strip);
 }
-const stripsPerLaneFormula = formula(262, "grazing.StripsPerLane", { lane: "Length", strip: "Length" });
+const stripsPerLaneFormula = formula(261, "grazing.StripsPerLane", { lane: "Length", strip: "Length" });
 
 /**
  * partOfDayDemand returns what a herd takes from a strip in a part of the day.
@@ -1791,7 +1791,7 @@ const stripsPerLaneFormula = formula(262, "grazing.StripsPerLane", { lane: "Leng
 export function partOfDayDemand(given) {
   return evaluate(partOfDayDemandFormula, given, given?.demand, given?.share, given?.part);
 }
-const partOfDayDemandFormula = formula(263, "grazing.PartOfDayDemand", { demand: "Demand", share: "Fraction", part: "Fraction" });
+const partOfDayDemandFormula = formula(262, "grazing.PartOfDayDemand", { demand: "Demand", share: "Fraction", part: "Fraction" });
 
 /**
  * study runs many seasons of a farm, each with rain drawn from a record, and tells how much feed they want, how often and how early the hay does not reach, and how that changes with inputs of the user's choice.
@@ -1838,16 +1838,16 @@ export function walkRows(given = {}) {
 export function walkLimit(given) {
   return evaluate(walkLimitFormula, given, given?.by, given?.place);
 }
-const walkLimitFormula = formula(264, "grazing.WalkLimit", { by: "grazing.WalkSource", place: "Fraction" });
+const walkLimitFormula = formula(263, "grazing.WalkLimit", { by: "grazing.WalkSource", place: "Fraction" });
 
 /**
  * visitOf tells how stock come to water by its distance: one by one up to 600 ft, as a herd beyond 1,000 ft; between is open. The source says one by one under 600 to 900 ft, and between 900 and 1,000 ft nothing: from 600 ft on watch them, and build for the herd.
  * 
- * Errors: a domain error where the distance is below 0 or not a number
+ * Table: one by one to 600 ft, as a herd beyond 1,000 ft, open between
  * 
  * Source: OHIO-ANR-12
  * 
- * @param given.distance 
+ * @param given.distance way from the farthest grass to the water, the source takes ft; >= 0
  * @returns a word: grazing.WaterVisit
  */
 export function visitOf(given = {}) {
@@ -1872,7 +1872,7 @@ export function visitOf(given = {}) {
 export function tankVolume(given) {
   return evaluate(tankVolumeFormula, given, given?.rule, given?.head, given?.each);
 }
-const tankVolumeFormula = formula(265, "grazing.TankVolume", { rule: "grazing.TankRule", head: "number", each: "WaterRate" });
+const tankVolumeFormula = formula(264, "grazing.TankVolume", { rule: "grazing.TankRule", head: "number", each: "WaterRate" });
 
 /**
  * fillRate returns the flow that refills what was drunk within a time.
@@ -1891,7 +1891,7 @@ const tankVolumeFormula = formula(265, "grazing.TankVolume", { rule: "grazing.Ta
 export function fillRate(given) {
   return evaluate(fillRateFormula, given, given?.volume, given?.time);
 }
-const fillRateFormula = formula(266, "grazing.FillRate", { volume: "Volume", time: "Days" });
+const fillRateFormula = formula(265, "grazing.FillRate", { volume: "Volume", time: "Days" });
 
 /**
  * tankEdge returns the edge of tank that a share of the herd needs to drink at once.
@@ -1911,7 +1911,7 @@ const fillRateFormula = formula(266, "grazing.FillRate", { volume: "Volume", tim
 export function tankEdge(given) {
   return evaluate(tankEdgeFormula, given, given?.head, given?.share, given?.each);
 }
-const tankEdgeFormula = formula(267, "grazing.TankEdge", { head: "number", share: "Fraction", each: "Length" });
+const tankEdgeFormula = formula(266, "grazing.TankEdge", { head: "number", share: "Fraction", each: "Length" });
 
 /**
  * roundTank returns the water in a round tank.
@@ -1930,4 +1930,4 @@ const tankEdgeFormula = formula(267, "grazing.TankEdge", { head: "number", share
 export function roundTank(given) {
   return evaluate(roundTankFormula, given, given?.radius, given?.depth);
 }
-const roundTankFormula = formula(268, "grazing.RoundTank", { radius: "Length", depth: "Length" });
+const roundTankFormula = formula(267, "grazing.RoundTank", { radius: "Length", depth: "Length" });

@@ -1259,9 +1259,9 @@ export function demand(given: { head: number | Column; weight: Values; intake: V
  * 
  * Formula: demand * days
  * 
- * Note: waste at feeding and the water in the feed come on top.
+ * Note: waste at feeding and the water in the feed come on top: forage.HayToHaul.
  * 
- * Source: ISU-HAY worked examples; OHIO-HAY-2010
+ * Source: ISU-HAY worked examples; OHIO-HAY-2010; VCE-COWGRAZE; WEIGHT-SHARE-AUM
  * 
  * @param given.demand dry matter wanted in a day, the source takes lb/day; >= 0
  * @param given.days how long, the source takes days; >= 0

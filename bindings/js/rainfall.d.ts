@@ -1242,7 +1242,7 @@ export function antecedent(given: { rain: Scalar; season: "growing" | "dormant" 
  * 
  * Note: a millimetre on a square metre is a litre; an inch on an acre 27,154 gal. Printed shortcuts round: RoofCatch.
  * 
- * Source: definition: area times depth
+ * Source: definition: area times depth; AGPROUD-ALFALFA prints one such volume
  * 
  * @param given.area as seen from above, the source takes ft2; >= 0
  * @param given.rain that falls on it, the source takes in; >= 0
@@ -1550,11 +1550,11 @@ export function profileWater(given: { depths: Column; holds: Column }): number;
 /**
  * classOfProfile gives the class of a soil by the water that its upper 60 in (or all of it, where rock comes sooner) hold for plants. Print leaves open where 6 in belong: to the higher class here.
  * 
- * Errors: a domain error where the water is below 0 or not a number
+ * Table: very low under 3 in, low under 6, moderate to 9, high above
  * 
  * Source: PROFILE-CLASSES
  * 
- * @param given.water 
+ * @param given.water water that the soil holds for plants, the source takes in; >= 0
  * @returns a word: rainfall.ProfileClass
  */
 export function classOfProfile(given: { water: Scalar }): "very low" | "low" | "moderate" | "high";
@@ -1628,7 +1628,7 @@ export function variation(given: { depths: Column }): number;
  * 
  * Note: of 66 years the wettest has 1.5 % by Weibull, 0.76 % by Hazen. The plain count gives the last of the order 100 %, as if nothing beyond it could come.
  * 
- * Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from memory: the rule of water harvesting; definition: the count
+ * Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; FAO-HARVESTING the rule of water harvesting, from memory; definition: the count
  * 
  * @param given.position the rule; one of weibull, hazen, harvesting, count
  * @param given.rank place in the order, from 1; 1 to years
@@ -1804,14 +1804,22 @@ export function droughtPlan(given: { year: number; keyMonths: ReadonlyArray<numb
 /**
  * groundFor gives whether the ground bears stock, by the water that it is short of field capacity (BalanceStep); below 0 it is wetter than that. Damage began at a deficit under 3 mm on two soils of Otago, and it began while the soil was drier than field capacity: the plastic limit was a poor guide. Other soils, heavy stock and sloping or much trodden ground give way sooner. Saturated ground is pugged, ground about field capacity is pressed together (LANDSCAPE-PUGGING): take stock off early in a wet spell (CSU-WET-GRAZING), to a lot or the driest paddock, and go out and look: the figure is no promise. Stock that must stand in mud get foot and udder trouble; ask an adviser or a vet.
  * 
- * Errors: a domain error where the deficit is not a number
+ * Table: soft under FirmDeficit, firm from it on
  * 
  * Source: LAURENSON-2016
  * 
- * @param given.deficit 
+ * @param given.deficit water that the soil is short of field capacity, the source takes mm; any
  * @returns a word: rainfall.Ground
  */
 export function groundFor(given: { deficit: Scalar }): "soft" | "firm";
+
+/**
+ * firmDeficit gives the least deficit of water at which GroundFor calls ground firm.
+ * 
+ * Source: LAURENSON-2016
+ * @returns RainDepth in base units
+ */
+export function firmDeficit(): number;
 
 /**
  * puggingLoss gives the yield of the next twelve months that is lost where a pasture was pugged, at an end of the printed span of 16 to 80 %.

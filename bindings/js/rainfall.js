@@ -20,7 +20,7 @@ import { call, evaluate, formula, numberOf, numbersOf } from "./core.js";
 export function stressCoefficient(given) {
   return evaluate(stressCoefficientFormula, given, given?.depletion, given?.holds, given?.easy);
 }
-const stressCoefficientFormula = formula(138, "rainfall.StressCoefficient", { depletion: "RainDepth", holds: "RainDepth", easy: "Fraction" });
+const stressCoefficientFormula = formula(137, "rainfall.StressCoefficient", { depletion: "RainDepth", holds: "RainDepth", easy: "Fraction" });
 
 /**
  * growthShare returns growth as a share of what it would be with water enough: the share of the wanted water that the plants got.
@@ -39,7 +39,7 @@ const stressCoefficientFormula = formula(138, "rainfall.StressCoefficient", { de
 export function growthShare(given) {
   return evaluate(growthShareFormula, given, given?.actual, given?.potential);
 }
-const growthShareFormula = formula(139, "rainfall.GrowthShare", { actual: "RainDepth", potential: "RainDepth" });
+const growthShareFormula = formula(138, "rainfall.GrowthShare", { actual: "RainDepth", potential: "RainDepth" });
 
 /**
  * waterBalance gives the account of the root zone's water, step by step: days or months, rain and demand in the same steps. Demand is of the crop (CropWater over the days of the step), rain what is not run off. By the plain rule rain first fills the need, the rest fills the store, what is over drains; what rain lacks comes from the store until it is empty. By the exponential rule it is the same, but of a lack l the store s gives s (1 - exp(-l/holds)), as Thornthwaite and Mather have it; for months. By the rule of stress rain fills the store and what is over drains, then the plants use StressCoefficient of the need; for days, since drainage comes before use.
@@ -127,7 +127,7 @@ export function cropCoefficient(given = {}) {
 export function cropWater(given) {
   return evaluate(cropWaterFormula, given, given?.reference, given?.coefficient);
 }
-const cropWaterFormula = formula(140, "rainfall.CropWater", { reference: "RainRate", coefficient: "number" });
+const cropWaterFormula = formula(139, "rainfall.CropWater", { reference: "RainRate", coefficient: "number" });
 
 /**
  * fitRain fits a gamma distribution to the rain of the same months of many years.
@@ -169,7 +169,7 @@ export function fitRain(given = {}) {
 export function standardIndex(given) {
   return evaluate(standardIndexFormula, given, given?.rain, given?.shape, given?.scale, given?.dry);
 }
-const standardIndexFormula = formula(141, "rainfall.StandardIndex", { rain: "RainDepth", shape: "number", scale: "RainDepth", dry: "Fraction" });
+const standardIndexFormula = formula(140, "rainfall.StandardIndex", { rain: "RainDepth", shape: "number", scale: "RainDepth", dry: "Fraction" });
 
 /**
  * chanceOfIndex returns the chance of an index no higher than this one.
@@ -185,7 +185,7 @@ const standardIndexFormula = formula(141, "rainfall.StandardIndex", { rain: "Rai
 export function chanceOfIndex(given) {
   return evaluate(chanceOfIndexFormula, given, given?.index);
 }
-const chanceOfIndexFormula = formula(142, "rainfall.ChanceOfIndex", { index: "number" });
+const chanceOfIndexFormula = formula(141, "rainfall.ChanceOfIndex", { index: "number" });
 
 /**
  * rainIndex gives the standardized precipitation index, SPI, of so many months in a row for every month of the record with which such a run ends.
@@ -224,7 +224,7 @@ export function rainIndex(given = {}) {
 export function effectiveRain(given) {
   return evaluate(effectiveRainFormula, given, given?.by, given?.rain);
 }
-const effectiveRainFormula = formula(143, "rainfall.EffectiveRain", { by: "rainfall.EffectiveRule", rain: "RainDepth" });
+const effectiveRainFormula = formula(142, "rainfall.EffectiveRain", { by: "rainfall.EffectiveRule", rain: "RainDepth" });
 
 /**
  * effectiveByUse returns how much of a month's rain the plants can use, by what they use and what the root zone stores: never more than the rain, nor than the use.
@@ -244,7 +244,7 @@ const effectiveRainFormula = formula(143, "rainfall.EffectiveRain", { by: "rainf
 export function effectiveByUse(given) {
   return evaluate(effectiveByUseFormula, given, given?.rain, given?.use, given?.storage);
 }
-const effectiveByUseFormula = formula(144, "rainfall.EffectiveByUse", { rain: "RainDepth", use: "RainDepth", storage: "RainDepth" });
+const effectiveByUseFormula = formula(143, "rainfall.EffectiveByUse", { rain: "RainDepth", use: "RainDepth", storage: "RainDepth" });
 
 /**
  * effectiveOfStorm returns how much of a single rain the plants can use: nothing of the first tenth of an inch, all to one inch, two thirds to two inches, and nothing of what is over.
@@ -262,7 +262,7 @@ const effectiveByUseFormula = formula(144, "rainfall.EffectiveByUse", { rain: "R
 export function effectiveOfStorm(given) {
   return evaluate(effectiveOfStormFormula, given, given?.rain);
 }
-const effectiveOfStormFormula = formula(145, "rainfall.EffectiveOfStorm", { rain: "RainDepth" });
+const effectiveOfStormFormula = formula(144, "rainfall.EffectiveOfStorm", { rain: "RainDepth" });
 
 /**
  * airPressure returns the mean pressure of the air at an altitude.
@@ -278,7 +278,7 @@ const effectiveOfStormFormula = formula(145, "rainfall.EffectiveOfStorm", { rain
 export function airPressure(given) {
   return evaluate(airPressureFormula, given, given?.altitude);
 }
-const airPressureFormula = formula(146, "rainfall.AirPressure", { altitude: "Length" });
+const airPressureFormula = formula(145, "rainfall.AirPressure", { altitude: "Length" });
 
 /**
  * psychrometricConstant returns how much vapour pressure goes with a degree between a dry and a wet thermometer.
@@ -296,7 +296,7 @@ const airPressureFormula = formula(146, "rainfall.AirPressure", { altitude: "Len
 export function psychrometricConstant(given) {
   return evaluate(psychrometricConstantFormula, given, given?.pressure);
 }
-const psychrometricConstantFormula = formula(147, "rainfall.PsychrometricConstant", { pressure: "Pressure" });
+const psychrometricConstantFormula = formula(146, "rainfall.PsychrometricConstant", { pressure: "Pressure" });
 
 /**
  * saturationPressure returns the pressure of as much vapour as air of a temperature can hold.
@@ -314,7 +314,7 @@ const psychrometricConstantFormula = formula(147, "rainfall.PsychrometricConstan
 export function saturationPressure(given) {
   return evaluate(saturationPressureFormula, given, given?.temperature);
 }
-const saturationPressureFormula = formula(148, "rainfall.SaturationPressure", { temperature: "Temperature" });
+const saturationPressureFormula = formula(147, "rainfall.SaturationPressure", { temperature: "Temperature" });
 
 /**
  * meanSaturationPressure returns the vapour pressure at saturation over a day, a week or a month: the mean of those at its two ends of temperature.
@@ -333,7 +333,7 @@ const saturationPressureFormula = formula(148, "rainfall.SaturationPressure", { 
 export function meanSaturationPressure(given) {
   return evaluate(meanSaturationPressureFormula, given, given?.high, given?.low);
 }
-const meanSaturationPressureFormula = formula(149, "rainfall.MeanSaturationPressure", { high: "Temperature", low: "Temperature" });
+const meanSaturationPressureFormula = formula(148, "rainfall.MeanSaturationPressure", { high: "Temperature", low: "Temperature" });
 
 /**
  * saturationSlope returns how fast the vapour pressure at saturation rises with the temperature.
@@ -349,7 +349,7 @@ const meanSaturationPressureFormula = formula(149, "rainfall.MeanSaturationPress
 export function saturationSlope(given) {
   return evaluate(saturationSlopeFormula, given, given?.temperature);
 }
-const saturationSlopeFormula = formula(150, "rainfall.SaturationSlope", { temperature: "Temperature" });
+const saturationSlopeFormula = formula(149, "rainfall.SaturationSlope", { temperature: "Temperature" });
 
 /**
  * vapourPressure returns the vapour pressure of the air from both ends of the day's humidity: the highest goes with the lowest temperature.
@@ -370,7 +370,7 @@ const saturationSlopeFormula = formula(150, "rainfall.SaturationSlope", { temper
 export function vapourPressure(given) {
   return evaluate(vapourPressureFormula, given, given?.high, given?.low, given?.most, given?.least);
 }
-const vapourPressureFormula = formula(151, "rainfall.VapourPressure", { high: "Temperature", low: "Temperature", most: "Fraction", least: "Fraction" });
+const vapourPressureFormula = formula(150, "rainfall.VapourPressure", { high: "Temperature", low: "Temperature", most: "Fraction", least: "Fraction" });
 
 /**
  * vapourPressureOfMean returns the vapour pressure of the air from the mean relative humidity.
@@ -388,7 +388,7 @@ const vapourPressureFormula = formula(151, "rainfall.VapourPressure", { high: "T
 export function vapourPressureOfMean(given) {
   return evaluate(vapourPressureOfMeanFormula, given, given?.high, given?.low, given?.humidity);
 }
-const vapourPressureOfMeanFormula = formula(152, "rainfall.VapourPressureOfMean", { high: "Temperature", low: "Temperature", humidity: "Fraction" });
+const vapourPressureOfMeanFormula = formula(151, "rainfall.VapourPressureOfMean", { high: "Temperature", low: "Temperature", humidity: "Fraction" });
 
 /**
  * windAtTwoMetres returns the speed of the wind at 2 m over short grass from that at another height.
@@ -405,7 +405,7 @@ const vapourPressureOfMeanFormula = formula(152, "rainfall.VapourPressureOfMean"
 export function windAtTwoMetres(given) {
   return evaluate(windAtTwoMetresFormula, given, given?.wind, given?.height);
 }
-const windAtTwoMetresFormula = formula(153, "rainfall.WindAtTwoMetres", { wind: "Speed", height: "Length" });
+const windAtTwoMetresFormula = formula(152, "rainfall.WindAtTwoMetres", { wind: "Speed", height: "Length" });
 
 /**
  * inverseDistance returns how near the sun is: the inverse of its distance, squared, over that of the mean.
@@ -421,7 +421,7 @@ const windAtTwoMetresFormula = formula(153, "rainfall.WindAtTwoMetres", { wind: 
 export function inverseDistance(given) {
   return evaluate(inverseDistanceFormula, given, given?.day);
 }
-const inverseDistanceFormula = formula(154, "rainfall.InverseDistance", { day: "number" });
+const inverseDistanceFormula = formula(153, "rainfall.InverseDistance", { day: "number" });
 
 /**
  * solarDeclination returns how far north of the equator the sun stands at noon.
@@ -437,7 +437,7 @@ const inverseDistanceFormula = formula(154, "rainfall.InverseDistance", { day: "
 export function solarDeclination(given) {
   return evaluate(solarDeclinationFormula, given, given?.day);
 }
-const solarDeclinationFormula = formula(155, "rainfall.SolarDeclination", { day: "number" });
+const solarDeclinationFormula = formula(154, "rainfall.SolarDeclination", { day: "number" });
 
 /**
  * sunsetAngle returns the angle that the earth turns from noon to sunset.
@@ -454,7 +454,7 @@ const solarDeclinationFormula = formula(155, "rainfall.SolarDeclination", { day:
 export function sunsetAngle(given) {
   return evaluate(sunsetAngleFormula, given, given?.latitude, given?.declination);
 }
-const sunsetAngleFormula = formula(156, "rainfall.SunsetAngle", { latitude: "Angle", declination: "Angle" });
+const sunsetAngleFormula = formula(155, "rainfall.SunsetAngle", { latitude: "Angle", declination: "Angle" });
 
 /**
  * extraterrestrialRadiation returns the sun's radiation on level ground as it would be without the air.
@@ -475,7 +475,7 @@ const sunsetAngleFormula = formula(156, "rainfall.SunsetAngle", { latitude: "Ang
 export function extraterrestrialRadiation(given) {
   return evaluate(extraterrestrialRadiationFormula, given, given?.latitude, given?.day);
 }
-const extraterrestrialRadiationFormula = formula(157, "rainfall.ExtraterrestrialRadiation", { latitude: "Angle", day: "number" });
+const extraterrestrialRadiationFormula = formula(156, "rainfall.ExtraterrestrialRadiation", { latitude: "Angle", day: "number" });
 
 /**
  * daylightHours returns how long the sun can shine.
@@ -494,7 +494,7 @@ const extraterrestrialRadiationFormula = formula(157, "rainfall.Extraterrestrial
 export function daylightHours(given) {
   return evaluate(daylightHoursFormula, given, given?.latitude, given?.day);
 }
-const daylightHoursFormula = formula(158, "rainfall.DaylightHours", { latitude: "Angle", day: "number" });
+const daylightHoursFormula = formula(157, "rainfall.DaylightHours", { latitude: "Angle", day: "number" });
 
 /**
  * solarRadiation returns the sun's radiation on the ground from the hours of sunshine.
@@ -514,7 +514,7 @@ const daylightHoursFormula = formula(158, "rainfall.DaylightHours", { latitude: 
 export function solarRadiation(given) {
   return evaluate(solarRadiationFormula, given, given?.sunshine, given?.daylight, given?.extraterrestrial);
 }
-const solarRadiationFormula = formula(159, "rainfall.SolarRadiation", { sunshine: "Days", daylight: "Days", extraterrestrial: "Radiation" });
+const solarRadiationFormula = formula(158, "rainfall.SolarRadiation", { sunshine: "Days", daylight: "Days", extraterrestrial: "Radiation" });
 
 /**
  * radiationByTemperature returns the sun's radiation on the ground from the span of the day's temperature, where no sunshine was measured: clear days have warm noons and cold nights.
@@ -533,7 +533,7 @@ const solarRadiationFormula = formula(159, "rainfall.SolarRadiation", { sunshine
 export function radiationByTemperature(given) {
   return evaluate(radiationByTemperatureFormula, given, given?.site, given?.high, given?.low, given?.extraterrestrial);
 }
-const radiationByTemperatureFormula = formula(160, "rainfall.RadiationByTemperature", { site: "rainfall.SiteOfSun", high: "Temperature", low: "Temperature", extraterrestrial: "Radiation" });
+const radiationByTemperatureFormula = formula(159, "rainfall.RadiationByTemperature", { site: "rainfall.SiteOfSun", high: "Temperature", low: "Temperature", extraterrestrial: "Radiation" });
 
 /**
  * clearSkyRadiation returns the sun's radiation on the ground under a clear sky.
@@ -550,7 +550,7 @@ const radiationByTemperatureFormula = formula(160, "rainfall.RadiationByTemperat
 export function clearSkyRadiation(given) {
   return evaluate(clearSkyRadiationFormula, given, given?.altitude, given?.extraterrestrial);
 }
-const clearSkyRadiationFormula = formula(161, "rainfall.ClearSkyRadiation", { altitude: "Length", extraterrestrial: "Radiation" });
+const clearSkyRadiationFormula = formula(160, "rainfall.ClearSkyRadiation", { altitude: "Length", extraterrestrial: "Radiation" });
 
 /**
  * netShortwave returns what short grass keeps of the sun's radiation.
@@ -568,7 +568,7 @@ const clearSkyRadiationFormula = formula(161, "rainfall.ClearSkyRadiation", { al
 export function netShortwave(given) {
   return evaluate(netShortwaveFormula, given, given?.solar);
 }
-const netShortwaveFormula = formula(162, "rainfall.NetShortwave", { solar: "Radiation" });
+const netShortwaveFormula = formula(161, "rainfall.NetShortwave", { solar: "Radiation" });
 
 /**
  * blackbodyRadiation returns what a black body radiates.
@@ -584,7 +584,7 @@ const netShortwaveFormula = formula(162, "rainfall.NetShortwave", { solar: "Radi
 export function blackbodyRadiation(given) {
   return evaluate(blackbodyRadiationFormula, given, given?.temperature);
 }
-const blackbodyRadiationFormula = formula(163, "rainfall.BlackbodyRadiation", { temperature: "Temperature" });
+const blackbodyRadiationFormula = formula(162, "rainfall.BlackbodyRadiation", { temperature: "Temperature" });
 
 /**
  * netLongwave returns the heat that the ground loses by radiation.
@@ -606,7 +606,7 @@ const blackbodyRadiationFormula = formula(163, "rainfall.BlackbodyRadiation", { 
 export function netLongwave(given) {
   return evaluate(netLongwaveFormula, given, given?.high, given?.low, given?.vapour, given?.solar, given?.clear);
 }
-const netLongwaveFormula = formula(164, "rainfall.NetLongwave", { high: "Temperature", low: "Temperature", vapour: "Pressure", solar: "Radiation", clear: "Radiation" });
+const netLongwaveFormula = formula(163, "rainfall.NetLongwave", { high: "Temperature", low: "Temperature", vapour: "Pressure", solar: "Radiation", clear: "Radiation" });
 
 /**
  * netRadiation returns the radiation that short grass keeps.
@@ -623,7 +623,7 @@ const netLongwaveFormula = formula(164, "rainfall.NetLongwave", { high: "Tempera
 export function netRadiation(given) {
   return evaluate(netRadiationFormula, given, given?.shortwave, given?.longwave);
 }
-const netRadiationFormula = formula(165, "rainfall.NetRadiation", { shortwave: "Radiation", longwave: "Radiation" });
+const netRadiationFormula = formula(164, "rainfall.NetRadiation", { shortwave: "Radiation", longwave: "Radiation" });
 
 /**
  * soilHeatFlux returns the heat that goes into the soil over a month; below 0 it comes out.
@@ -643,7 +643,7 @@ const netRadiationFormula = formula(165, "rainfall.NetRadiation", { shortwave: "
 export function soilHeatFlux(given) {
   return evaluate(soilHeatFluxFormula, given, given?.span, given?.earlier, given?.later);
 }
-const soilHeatFluxFormula = formula(166, "rainfall.SoilHeatFlux", { span: "rainfall.HeatFluxSpan", earlier: "Temperature", later: "Temperature" });
+const soilHeatFluxFormula = formula(165, "rainfall.SoilHeatFlux", { span: "rainfall.HeatFluxSpan", earlier: "Temperature", later: "Temperature" });
 
 /**
  * penmanMonteith returns the reference evapotranspiration: what short grass uses that is never short of water.
@@ -668,7 +668,7 @@ const soilHeatFluxFormula = formula(166, "rainfall.SoilHeatFlux", { span: "rainf
 export function penmanMonteith(given) {
   return evaluate(penmanMonteithFormula, given, given?.slope, given?.net, given?.soil, given?.constant, given?.temperature, given?.wind, given?.saturated, given?.vapour);
 }
-const penmanMonteithFormula = formula(167, "rainfall.PenmanMonteith", { slope: "PressureSlope", net: "Radiation", soil: "Radiation", constant: "PressureSlope", temperature: "Temperature", wind: "Speed", saturated: "Pressure", vapour: "Pressure" });
+const penmanMonteithFormula = formula(166, "rainfall.PenmanMonteith", { slope: "PressureSlope", net: "Radiation", soil: "Radiation", constant: "PressureSlope", temperature: "Temperature", wind: "Speed", saturated: "Pressure", vapour: "Pressure" });
 
 /**
  * referenceWater returns the reference evapotranspiration by Penman-Monteith from the weather of a day or the means of a month.
@@ -695,7 +695,7 @@ const penmanMonteithFormula = formula(167, "rainfall.PenmanMonteith", { slope: "
 export function referenceWater(given) {
   return evaluate(referenceWaterFormula, given, given?.altitude, given?.extraterrestrial, given?.high, given?.low, given?.vapour, given?.wind, given?.solar, given?.soil);
 }
-const referenceWaterFormula = formula(168, "rainfall.ReferenceWater", { altitude: "Length", extraterrestrial: "Radiation", high: "Temperature", low: "Temperature", vapour: "Pressure", wind: "Speed", solar: "Radiation", soil: "Radiation" });
+const referenceWaterFormula = formula(167, "rainfall.ReferenceWater", { altitude: "Length", extraterrestrial: "Radiation", high: "Temperature", low: "Temperature", vapour: "Pressure", wind: "Speed", solar: "Radiation", soil: "Radiation" });
 
 /**
  * hargreavesSamani returns the reference evapotranspiration from temperature alone.
@@ -715,7 +715,7 @@ const referenceWaterFormula = formula(168, "rainfall.ReferenceWater", { altitude
 export function hargreavesSamani(given) {
   return evaluate(hargreavesSamaniFormula, given, given?.high, given?.low, given?.extraterrestrial);
 }
-const hargreavesSamaniFormula = formula(169, "rainfall.HargreavesSamani", { high: "Temperature", low: "Temperature", extraterrestrial: "Radiation" });
+const hargreavesSamaniFormula = formula(168, "rainfall.HargreavesSamani", { high: "Temperature", low: "Temperature", extraterrestrial: "Radiation" });
 
 /**
  * thornthwaite returns the potential evapotranspiration of a month from its mean temperature; a month at or below freezing has none.
@@ -736,7 +736,7 @@ const hargreavesSamaniFormula = formula(169, "rainfall.HargreavesSamani", { high
 export function thornthwaite(given) {
   return evaluate(thornthwaiteFormula, given, given?.temperature, given?.index, given?.daylight, given?.days);
 }
-const thornthwaiteFormula = formula(170, "rainfall.Thornthwaite", { temperature: "Temperature", index: "number", daylight: "Days", days: "Days" });
+const thornthwaiteFormula = formula(169, "rainfall.Thornthwaite", { temperature: "Temperature", index: "number", daylight: "Days", days: "Days" });
 
 /**
  * thornthwaiteIndex gives the heat index of the year, from the mean temperatures of its twelve months: the sum of (temperature / 5) to the power of 1.514, months at or below freezing left out.
@@ -770,7 +770,7 @@ export function thornthwaiteIndex(given = {}) {
 export function irrigationDepth(given) {
   return evaluate(irrigationDepthFormula, given, given?.root, given?.holds, given?.allowed);
 }
-const irrigationDepthFormula = formula(171, "rainfall.IrrigationDepth", { root: "Length", holds: "WaterHolding", allowed: "Fraction" });
+const irrigationDepthFormula = formula(170, "rainfall.IrrigationDepth", { root: "Length", holds: "WaterHolding", allowed: "Fraction" });
 
 /**
  * grossIrrigation returns the water to be pumped so that enough reaches the roots.
@@ -787,7 +787,7 @@ const irrigationDepthFormula = formula(171, "rainfall.IrrigationDepth", { root: 
 export function grossIrrigation(given) {
   return evaluate(grossIrrigationFormula, given, given?.net, given?.efficiency);
 }
-const grossIrrigationFormula = formula(172, "rainfall.GrossIrrigation", { net: "RainDepth", efficiency: "Fraction" });
+const grossIrrigationFormula = formula(171, "rainfall.GrossIrrigation", { net: "RainDepth", efficiency: "Fraction" });
 
 /**
  * irrigationInterval returns the days from one watering to the next without rain.
@@ -806,7 +806,7 @@ const grossIrrigationFormula = formula(172, "rainfall.GrossIrrigation", { net: "
 export function irrigationInterval(given) {
   return evaluate(irrigationIntervalFormula, given, given?.net, given?.use);
 }
-const irrigationIntervalFormula = formula(173, "rainfall.IrrigationInterval", { net: "RainDepth", use: "RainRate" });
+const irrigationIntervalFormula = formula(172, "rainfall.IrrigationInterval", { net: "RainDepth", use: "RainRate" });
 
 /**
  * irrigationTime returns how long the water must run.
@@ -823,7 +823,7 @@ const irrigationIntervalFormula = formula(173, "rainfall.IrrigationInterval", { 
 export function irrigationTime(given) {
   return evaluate(irrigationTimeFormula, given, given?.depth, given?.rate);
 }
-const irrigationTimeFormula = formula(174, "rainfall.IrrigationTime", { depth: "RainDepth", rate: "RainRate" });
+const irrigationTimeFormula = formula(173, "rainfall.IrrigationTime", { depth: "RainDepth", rate: "RainRate" });
 
 /**
  * cropUseRows gives the table of water that crops use, as a copy.
@@ -866,7 +866,7 @@ export function cropUse(given = {}) {
 export function passes(given) {
   return evaluate(passesFormula, given, given?.rain);
 }
-const passesFormula = formula(175, "rainfall.Passes", { rain: "RainDepth" });
+const passesFormula = formula(174, "rainfall.Passes", { rain: "RainDepth" });
 
 /**
  * rotationDays returns the length of a rotation that lets the grass form so many leaves between two grazings.
@@ -885,7 +885,7 @@ const passesFormula = formula(175, "rainfall.Passes", { rain: "RainDepth" });
 export function rotationDays(given) {
   return evaluate(rotationDaysFormula, given, given?.leaf, given?.leaves);
 }
-const rotationDaysFormula = formula(176, "rainfall.RotationDays", { leaf: "Days", leaves: "number" });
+const rotationDaysFormula = formula(175, "rainfall.RotationDays", { leaf: "Days", leaves: "number" });
 
 /**
  * passesBySeason returns how often the length of the season lets the land be grazed.
@@ -904,7 +904,7 @@ const rotationDaysFormula = formula(176, "rainfall.RotationDays", { leaf: "Days"
 export function passesBySeason(given) {
   return evaluate(passesBySeasonFormula, given, given?.season, given?.rotation);
 }
-const passesBySeasonFormula = formula(177, "rainfall.PassesBySeason", { season: "Days", rotation: "Days" });
+const passesBySeasonFormula = formula(176, "rainfall.PassesBySeason", { season: "Days", rotation: "Days" });
 
 /**
  * rainForPasses returns the rain of a year that Passes wants for so many passes.
@@ -924,7 +924,7 @@ const passesBySeasonFormula = formula(177, "rainfall.PassesBySeason", { season: 
 export function rainForPasses(given) {
   return evaluate(rainForPassesFormula, given, given?.passes);
 }
-const rainForPassesFormula = formula(178, "rainfall.RainForPasses", { passes: "number" });
+const rainForPassesFormula = formula(177, "rainfall.RainForPasses", { passes: "number" });
 
 /**
  * rainPerPass returns the water of a season for each pass or cut.
@@ -943,7 +943,7 @@ const rainForPassesFormula = formula(178, "rainfall.RainForPasses", { passes: "n
 export function rainPerPass(given) {
   return evaluate(rainPerPassFormula, given, given?.water, given?.passes);
 }
-const rainPerPassFormula = formula(179, "rainfall.RainPerPass", { water: "RainDepth", passes: "number" });
+const rainPerPassFormula = formula(178, "rainfall.RainPerPass", { water: "RainDepth", passes: "number" });
 
 /**
  * passesAdded returns how many passes irrigation adds by the rule of Passes.
@@ -966,7 +966,7 @@ const rainPerPassFormula = formula(179, "rainfall.RainPerPass", { water: "RainDe
 export function passesAdded(given) {
   return evaluate(passesAddedFormula, given, given?.rain, given?.irrigation);
 }
-const passesAddedFormula = formula(180, "rainfall.PassesAdded", { rain: "RainDepth", irrigation: "RainDepth" });
+const passesAddedFormula = formula(179, "rainfall.PassesAdded", { rain: "RainDepth", irrigation: "RainDepth" });
 
 /**
  * passRows gives what contradicts the rule of Passes, or bears it out, as a copy.
@@ -994,7 +994,7 @@ export function passRows(given = {}) {
 export function forageShare(given) {
   return evaluate(forageShareFormula, given, given?.rainShare);
 }
-const forageShareFormula = formula(181, "rainfall.ForageShare", { rainShare: "Fraction" });
+const forageShareFormula = formula(180, "rainfall.ForageShare", { rainShare: "Fraction" });
 
 /**
  * yieldByRain returns the yield of range by its rain.
@@ -1015,7 +1015,7 @@ const forageShareFormula = formula(181, "rainfall.ForageShare", { rainShare: "Fr
 export function yieldByRain(given) {
   return evaluate(yieldByRainFormula, given, given?.line, given?.rain);
 }
-const yieldByRainFormula = formula(182, "rainfall.YieldByRain", { line: "rainfall.RainLine", rain: "RainDepth" });
+const yieldByRainFormula = formula(181, "rainfall.YieldByRain", { line: "rainfall.RainLine", rain: "RainDepth" });
 
 /**
  * alfalfaYield returns the yield of alfalfa by the water that it used.
@@ -1033,7 +1033,7 @@ const yieldByRainFormula = formula(182, "rainfall.YieldByRain", { line: "rainfal
 export function alfalfaYield(given) {
   return evaluate(alfalfaYieldFormula, given, given?.water);
 }
-const alfalfaYieldFormula = formula(183, "rainfall.AlfalfaYield", { water: "RainDepth" });
+const alfalfaYieldFormula = formula(182, "rainfall.AlfalfaYield", { water: "RainDepth" });
 
 /**
  * yieldOfWater returns the yield that so much water makes.
@@ -1052,7 +1052,7 @@ const alfalfaYieldFormula = formula(183, "rainfall.AlfalfaYield", { water: "Rain
 export function yieldOfWater(given) {
   return evaluate(yieldOfWaterFormula, given, given?.water, given?.use);
 }
-const yieldOfWaterFormula = formula(184, "rainfall.YieldOfWater", { water: "RainDepth", use: "RainUse" });
+const yieldOfWaterFormula = formula(183, "rainfall.YieldOfWater", { water: "RainDepth", use: "RainUse" });
 
 /**
  * useOfWater returns the dry matter grown for each depth of water.
@@ -1069,7 +1069,7 @@ const yieldOfWaterFormula = formula(184, "rainfall.YieldOfWater", { water: "Rain
 export function useOfWater(given) {
   return evaluate(useOfWaterFormula, given, given?.yield, given?.water);
 }
-const useOfWaterFormula = formula(185, "rainfall.UseOfWater", { yield: "Yield", water: "RainDepth" });
+const useOfWaterFormula = formula(184, "rainfall.UseOfWater", { yield: "Yield", water: "RainDepth" });
 
 /**
  * waterUseRows gives the table of WaterUse, as a copy.
@@ -1145,7 +1145,7 @@ export function readDays(given = {}) {
 export function shareOfNormal(given) {
   return evaluate(shareOfNormalFormula, given, given?.rain, given?.normal);
 }
-const shareOfNormalFormula = formula(186, "rainfall.ShareOfNormal", { rain: "RainDepth", normal: "RainDepth" });
+const shareOfNormalFormula = formula(185, "rainfall.ShareOfNormal", { rain: "RainDepth", normal: "RainDepth" });
 
 /**
  * monthNormals gives the mean rain of each calendar month, January first, over the years of the record that have it.
@@ -1340,7 +1340,7 @@ export function weightedCurveNumber(given = {}) {
 export function retention(given) {
   return evaluate(retentionFormula, given, given?.number);
 }
-const retentionFormula = formula(187, "rainfall.Retention", { number: "number" });
+const retentionFormula = formula(186, "rainfall.Retention", { number: "number" });
 
 /**
  * initialAbstraction returns how much rain falls before any runs off.
@@ -1356,7 +1356,7 @@ const retentionFormula = formula(187, "rainfall.Retention", { number: "number" }
 export function initialAbstraction(given) {
   return evaluate(initialAbstractionFormula, given, given?.number);
 }
-const initialAbstractionFormula = formula(188, "rainfall.InitialAbstraction", { number: "number" });
+const initialAbstractionFormula = formula(187, "rainfall.InitialAbstraction", { number: "number" });
 
 /**
  * runoff returns the depth of water that runs off in a storm.
@@ -1375,7 +1375,7 @@ const initialAbstractionFormula = formula(188, "rainfall.InitialAbstraction", { 
 export function runoff(given) {
   return evaluate(runoffFormula, given, given?.rain, given?.number);
 }
-const runoffFormula = formula(189, "rainfall.Runoff", { rain: "RainDepth", number: "number" });
+const runoffFormula = formula(188, "rainfall.Runoff", { rain: "RainDepth", number: "number" });
 
 /**
  * antecedent gives the class of the ground's wetness by the rain of the five days before a storm.
@@ -1399,7 +1399,7 @@ export function antecedent(given = {}) {
  * 
  * Note: a millimetre on a square metre is a litre; an inch on an acre 27,154 gal. Printed shortcuts round: RoofCatch.
  * 
- * Source: definition: area times depth
+ * Source: definition: area times depth; AGPROUD-ALFALFA prints one such volume
  * 
  * @param given.area as seen from above, the source takes ft2; >= 0
  * @param given.rain that falls on it, the source takes in; >= 0
@@ -1410,7 +1410,7 @@ export function antecedent(given = {}) {
 export function caught(given) {
   return evaluate(caughtFormula, given, given?.area, given?.rain, given?.caught);
 }
-const caughtFormula = formula(190, "rainfall.Caught", { area: "Area", rain: "RainDepth", caught: "Fraction" });
+const caughtFormula = formula(189, "rainfall.Caught", { area: "Area", rain: "RainDepth", caught: "Fraction" });
 
 /**
  * roofCatch returns the water that a roof yields by a printed shortcut.
@@ -1430,7 +1430,7 @@ const caughtFormula = formula(190, "rainfall.Caught", { area: "Area", rain: "Rai
 export function roofCatch(given) {
   return evaluate(roofCatchFormula, given, given?.by, given?.area, given?.rain);
 }
-const roofCatchFormula = formula(191, "rainfall.RoofCatch", { by: "rainfall.CatchFactor", area: "Area", rain: "RainDepth" });
+const roofCatchFormula = formula(190, "rainfall.RoofCatch", { by: "rainfall.CatchFactor", area: "Area", rain: "RainDepth" });
 
 /**
  * feedlotRunoff returns the water that runs off an open lot in a storm.
@@ -1449,7 +1449,7 @@ const roofCatchFormula = formula(191, "rainfall.RoofCatch", { by: "rainfall.Catc
 export function feedlotRunoff(given) {
   return evaluate(feedlotRunoffFormula, given, given?.rain, given?.area);
 }
-const feedlotRunoffFormula = formula(192, "rainfall.FeedlotRunoff", { rain: "RainDepth", area: "Area" });
+const feedlotRunoffFormula = formula(191, "rainfall.FeedlotRunoff", { rain: "RainDepth", area: "Area" });
 
 /**
  * openWaterLoss returns what a pond loses to the air by what a pan of class A loses.
@@ -1467,7 +1467,7 @@ const feedlotRunoffFormula = formula(192, "rainfall.FeedlotRunoff", { rain: "Rai
 export function openWaterLoss(given) {
   return evaluate(openWaterLossFormula, given, given?.pan);
 }
-const openWaterLossFormula = formula(193, "rainfall.OpenWaterLoss", { pan: "RainDepth" });
+const openWaterLossFormula = formula(192, "rainfall.OpenWaterLoss", { pan: "RainDepth" });
 
 /**
  * degreeDays returns the warmth of a day over a base, which growth goes by.
@@ -1488,7 +1488,7 @@ const openWaterLossFormula = formula(193, "rainfall.OpenWaterLoss", { pan: "Rain
 export function degreeDays(given) {
   return evaluate(degreeDaysFormula, given, given?.form, given?.high, given?.low, given?.base);
 }
-const degreeDaysFormula = formula(194, "rainfall.DegreeDays", { form: "rainfall.DegreeDayForm", high: "Temperature", low: "Temperature", base: "Temperature" });
+const degreeDaysFormula = formula(193, "rainfall.DegreeDays", { form: "rainfall.DegreeDayForm", high: "Temperature", low: "Temperature", base: "Temperature" });
 
 /**
  * degreeDaySum gives the warmth of the days from one to another, both counted.
@@ -1712,7 +1712,7 @@ export function soilWater(given = {}) {
 export function rootZoneWater(given) {
   return evaluate(rootZoneWaterFormula, given, given?.root, given?.holds);
 }
-const rootZoneWaterFormula = formula(195, "rainfall.RootZoneWater", { root: "Length", holds: "WaterHolding" });
+const rootZoneWaterFormula = formula(194, "rainfall.RootZoneWater", { root: "Length", holds: "WaterHolding" });
 
 /**
  * refillPoint returns the water that is still in the root zone when it is time to water.
@@ -1731,7 +1731,7 @@ const rootZoneWaterFormula = formula(195, "rainfall.RootZoneWater", { root: "Len
 export function refillPoint(given) {
   return evaluate(refillPointFormula, given, given?.store, given?.used);
 }
-const refillPointFormula = formula(196, "rainfall.RefillPoint", { store: "RainDepth", used: "Fraction" });
+const refillPointFormula = formula(195, "rainfall.RefillPoint", { store: "RainDepth", used: "Fraction" });
 
 /**
  * profileWater gives the water that a soil in layers holds for plants.
@@ -1751,11 +1751,11 @@ export function profileWater(given = {}) {
 /**
  * classOfProfile gives the class of a soil by the water that its upper 60 in (or all of it, where rock comes sooner) hold for plants. Print leaves open where 6 in belong: to the higher class here.
  * 
- * Errors: a domain error where the water is below 0 or not a number
+ * Table: very low under 3 in, low under 6, moderate to 9, high above
  * 
  * Source: PROFILE-CLASSES
  * 
- * @param given.water 
+ * @param given.water water that the soil holds for plants, the source takes in; >= 0
  * @returns a word: rainfall.ProfileClass
  */
 export function classOfProfile(given = {}) {
@@ -1839,7 +1839,7 @@ export function variation(given = {}) {
  * 
  * Note: of 66 years the wettest has 1.5 % by Weibull, 0.76 % by Hazen. The plain count gives the last of the order 100 %, as if nothing beyond it could come.
  * 
- * Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from memory: the rule of water harvesting; definition: the count
+ * Source: WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; FAO-HARVESTING the rule of water harvesting, from memory; definition: the count
  * 
  * @param given.position the rule; one of weibull, hazen, harvesting, count
  * @param given.rank place in the order, from 1; 1 to years
@@ -1850,7 +1850,7 @@ export function variation(given = {}) {
 export function rankChance(given) {
   return evaluate(rankChanceFormula, given, given?.position, given?.rank, given?.years);
 }
-const rankChanceFormula = formula(197, "rainfall.RankChance", { position: "rainfall.PlottingPosition", rank: "number", years: "number" });
+const rankChanceFormula = formula(196, "rainfall.RankChance", { position: "rainfall.PlottingPosition", rank: "number", years: "number" });
 
 /**
  * returnPeriod returns after how many years, on average, something comes again that has a chance every year.
@@ -1868,7 +1868,7 @@ const rankChanceFormula = formula(197, "rainfall.RankChance", { position: "rainf
 export function returnPeriod(given) {
   return evaluate(returnPeriodFormula, given, given?.chance);
 }
-const returnPeriodFormula = formula(198, "rainfall.ReturnPeriod", { chance: "Fraction" });
+const returnPeriodFormula = formula(197, "rainfall.ReturnPeriod", { chance: "Fraction" });
 
 /**
  * atLeastOnce returns the chance that something with a return period comes once or more in so many years.
@@ -1887,7 +1887,7 @@ const returnPeriodFormula = formula(198, "rainfall.ReturnPeriod", { chance: "Fra
 export function atLeastOnce(given) {
   return evaluate(atLeastOnceFormula, given, given?.period, given?.years);
 }
-const atLeastOnceFormula = formula(199, "rainfall.AtLeastOnce", { period: "number", years: "number" });
+const atLeastOnceFormula = formula(198, "rainfall.AtLeastOnce", { period: "number", years: "number" });
 
 /**
  * chanceAtLeast gives the chance that a year brings at least so much rain, by the years of a record.
@@ -1965,7 +1965,7 @@ export function dryDayRuns(given = {}) {
 export function potentialStocking(given) {
   return evaluate(potentialStockingFormula, given, given?.rule, given?.rain);
 }
-const potentialStockingFormula = formula(200, "rainfall.PotentialStocking", { rule: "rainfall.StockingRule", rain: "RainDepth" });
+const potentialStockingFormula = formula(199, "rainfall.PotentialStocking", { rule: "rainfall.StockingRule", rain: "RainDepth" });
 
 /**
  * triggers gives the printed trigger dates, as a copy, in the order of the year. The dates are of the northern and central plains of the US, whose grass is made by the rain of April to June. Another climate has other dates: those by which most of its grass is made, see GrownShare.
@@ -2039,15 +2039,25 @@ export function droughtPlan(given = {}) {
 /**
  * groundFor gives whether the ground bears stock, by the water that it is short of field capacity (BalanceStep); below 0 it is wetter than that. Damage began at a deficit under 3 mm on two soils of Otago, and it began while the soil was drier than field capacity: the plastic limit was a poor guide. Other soils, heavy stock and sloping or much trodden ground give way sooner. Saturated ground is pugged, ground about field capacity is pressed together (LANDSCAPE-PUGGING): take stock off early in a wet spell (CSU-WET-GRAZING), to a lot or the driest paddock, and go out and look: the figure is no promise. Stock that must stand in mud get foot and udder trouble; ask an adviser or a vet.
  * 
- * Errors: a domain error where the deficit is not a number
+ * Table: soft under FirmDeficit, firm from it on
  * 
  * Source: LAURENSON-2016
  * 
- * @param given.deficit 
+ * @param given.deficit water that the soil is short of field capacity, the source takes mm; any
  * @returns a word: rainfall.Ground
  */
 export function groundFor(given = {}) {
   return call("rainfall.GroundFor", given);
+}
+
+/**
+ * firmDeficit gives the least deficit of water at which GroundFor calls ground firm.
+ * 
+ * Source: LAURENSON-2016
+ * @returns RainDepth in base units
+ */
+export function firmDeficit(given = {}) {
+  return numberOf(call("rainfall.FirmDeficit", given));
 }
 
 /**

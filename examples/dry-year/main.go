@@ -22,17 +22,14 @@ import (
 	"os/signal"
 	"time"
 
+	"example.org/soum/examples/internal/wichita"
 	"example.org/soum/grazing"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
 
-var (
-	//go:embed data/farm.json
-	ownFarm []byte
-	//go:embed data/wichita.csv
-	ownRecord []byte
-)
+//go:embed data/farm.json
+var ownFarm []byte
 
 // keyMonths are those in which the grass of mixed pasture is made.
 var keyMonths = []int{4, 5, 6}
@@ -88,7 +85,7 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	if data, err = read(q.record, ownRecord); err != nil {
+	if data, err = read(q.record, []byte(wichita.Record())); err != nil {
 		return err
 	}
 	record, err := rainfall.ReadMonths(string(data))

@@ -4,9 +4,8 @@ import (
 	"bytes"
 	"context"
 	"fmt"
-	"image/png"
+	"image/color"
 	"math"
-	"os"
 	"path/filepath"
 	"regexp"
 	"strconv"
@@ -15,6 +14,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"example.org/soum/examples/internal/painted"
+	"example.org/soum/examples/internal/wichita"
 	"example.org/soum/grazing"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
@@ -43,7 +44,7 @@ func figure(t *testing.T, text, pattern string) float64 {
 // errors of that share.
 func TestOddsAreThoseOfTheYears(t *testing.T) {
 	text := told(t)
-	record, err := rainfall.ReadMonths(string(ownRecord))
+	record, err := rainfall.ReadMonths(wichita.Record())
 	require.NoError(t, err)
 	normals, err := rainfall.MonthNormals(record)
 	require.NoError(t, err)
@@ -95,20 +96,10 @@ func TestTellsDates(t *testing.T) {
 func TestDrawsTheFan(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "fan.png")
 	told(t, "-seasons", "300", "-picture", path)
-	file, err := os.Open(path)
+	colours, err := painted.Colours(path)
 	require.NoError(t, err)
-	defer file.Close()
-	picture, err := png.Decode(file)
-	require.NoError(t, err)
-	colours := map[[3]uint32]bool{}
-	for y := range picture.Bounds().Dy() {
-		for x := range picture.Bounds().Dx() {
-			r, g, b, _ := picture.At(x, y).RGBA()
-			colours[[3]uint32{r >> 8, g >> 8, b >> 8}] = true
-		}
-	}
-	for _, c := range []struct{ r, g, b uint32 }{{0xc6, 0xdb, 0xef}, {0x6b, 0xae, 0xd6}, {0x08, 0x45, 0x94}, {0xd5, 0x5e, 0x00}} {
-		assert.True(t, colours[[3]uint32{c.r, c.g, c.b}], "%v", c)
+	for _, c := range []color.RGBA{{0xc6, 0xdb, 0xef, 0xff}, {0x6b, 0xae, 0xd6, 0xff}, {0x08, 0x45, 0x94, 0xff}, {0xd5, 0x5e, 0x00, 0xff}} {
+		assert.True(t, colours[c], "%v", c)
 	}
 	for _, span := range [][2]float64{{-21, 9}, {0, 3}, {-300, 80}, {0, 0.5}} {
 		ticks := byFives(span[0], span[1])

@@ -12,19 +12,16 @@
 package main
 
 import (
-	_ "embed"
 	"flag"
 	"fmt"
 	"io"
 	"os"
 	"time"
 
+	"example.org/soum/examples/internal/wichita"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
-
-//go:embed data/wichita.csv
-var wichita string
 
 // keyMonths make the grass of mixed prairie.
 var keyMonths = []int{4, 5, 6}
@@ -46,7 +43,7 @@ func run(args []string, out io.Writer) error {
 	if err := f.Parse(args); err != nil {
 		return err
 	}
-	text := wichita
+	text := wichita.Record()
 	if *file != "" {
 		data, err := os.ReadFile(*file)
 		if err != nil {

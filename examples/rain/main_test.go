@@ -2,13 +2,15 @@ package main
 
 import (
 	"bytes"
-	"image/png"
+	"image/color"
 	"os"
 	"path/filepath"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"example.org/soum/examples/internal/painted"
 )
 
 // The figures of the answers as R 4.2.2 computes them from the same public record:
@@ -39,20 +41,10 @@ func TestRainOfWichita(t *testing.T) {
 func TestRainDraws(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "rain.png")
 	require.NoError(t, run([]string{"-picture", path}, new(bytes.Buffer)))
-	file, err := os.Open(path)
+	colours, err := painted.Colours(path)
 	require.NoError(t, err)
-	defer file.Close()
-	picture, err := png.Decode(file)
-	require.NoError(t, err)
-	colours := map[[3]uint32]bool{}
-	for y := range picture.Bounds().Dy() {
-		for x := range picture.Bounds().Dx() {
-			r, g, b, _ := picture.At(x, y).RGBA()
-			colours[[3]uint32{r >> 8, g >> 8, b >> 8}] = true
-		}
-	}
-	assert.True(t, colours[[3]uint32{0x00, 0x72, 0xb2}], "wet years")
-	assert.True(t, colours[[3]uint32{0xd5, 0x5e, 0x00}], "dry years")
+	assert.True(t, colours[color.RGBA{0x00, 0x72, 0xb2, 0xff}], "wet years")
+	assert.True(t, colours[color.RGBA{0xd5, 0x5e, 0x00, 0xff}], "dry years")
 }
 
 func TestRainRefuses(t *testing.T) {

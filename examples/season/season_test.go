@@ -22,6 +22,7 @@ import (
 	"github.com/emersion/go-ical"
 	"github.com/stretchr/testify/require"
 
+	"example.org/soum/examples/internal/wichita"
 	"example.org/soum/grazing"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
@@ -575,28 +576,14 @@ func textsOf(t *testing.T, data []byte) map[string]bool {
 
 // TestRainIsTheRecord holds the farm's rain against the record it names.
 func TestRainIsTheRecord(t *testing.T) {
-	file, err := os.Open("data/wichita_rain.csv")
+	record, err := rainfall.ReadMonths(wichita.Record())
 	require.NoError(t, err)
-	defer file.Close()
-	reader := csv.NewReader(file)
-	reader.Comment = '#'
-	rows, err := reader.ReadAll()
-	require.NoError(t, err)
-	require.Equal(t, []string{"year", "month", "rain:mm"}, rows[0])
 	farm, _ := invented(t, units.US)
-	var record []rainfall.MonthlyRain
 	found := 0
-	for _, row := range rows[1:] {
-		year, err := strconv.Atoi(row[0])
-		require.NoError(t, err)
-		month, err := strconv.Atoi(row[1])
-		require.NoError(t, err)
-		mm, err := strconv.ParseFloat(row[2], 64)
-		require.NoError(t, err)
-		record = append(record, rainfall.MonthlyRain{Year: year, Month: time.Month(month), Rain: units.RainDepth(mm / 1000)})
-		if depth, known := farm.Rain.Months[fmt.Sprintf("%04d-%02d", year, month)]; known {
+	for _, month := range record {
+		if depth, known := farm.Rain.Months[fmt.Sprintf("%04d-%02d", month.Year, month.Month)]; known {
 			found++
-			require.InDelta(t, mm/1000, float64(depth), 1e-12)
+			require.InDelta(t, float64(month.Rain), float64(depth), 1e-12)
 		}
 	}
 	require.Len(t, record, 382)

@@ -11,16 +11,19 @@ import (
 	"example.org/soum/internal/decl"
 )
 
-// formulas writes a package's table of formulas, nil where it has none.
+// formulas writes a package's table of formulas and the guards of look-ups whose
+// answer is a word, nil where it has neither.
 func formulas(p, units *decl.Package) ([]byte, error) {
 	var b bytes.Buffer
 	b.WriteString(heading + "package " + p.Name + "\n\nimport (\n\"math\"\n\n\"example.org/soum/units\"\n)\n\nvar inf = math.Inf(1)\n")
 	var names []string
+	found := false
 	for i := range p.Functions {
 		f := &p.Functions[i]
-		if !f.IsFormula() {
+		if !f.IsGuarded() {
 			continue
 		}
+		found = true
 		source, _ := f.Section("Source")
 		if source == "" {
 			return nil, fmt.Errorf("%s: no section Source", f.Full())
@@ -30,7 +33,9 @@ func formulas(p, units *decl.Package) ([]byte, error) {
 			return nil, fmt.Errorf("%s: %w", f.Full(), err)
 		}
 		b.WriteString("Arguments: []units.Argument{\n")
-		names = append(names, f.Name)
+		if f.IsFormula() {
+			names = append(names, f.Name)
+		}
 		for _, a := range f.Arguments() {
 			if err := argument(&b, f, a, p, units); err != nil {
 				return nil, fmt.Errorf("%s: %s: %w", f.Full(), a.Name, err)
@@ -38,7 +43,7 @@ func formulas(p, units *decl.Package) ([]byte, error) {
 		}
 		b.WriteString("},\n}\n")
 	}
-	if names == nil {
+	if !found {
 		return nil, nil
 	}
 	b.WriteString("\n// Formulas gives the package's formulas, as their doc comments declare them.\n//\n// Check: TestFormulasAreAsDocumented\n//\n// Source: definition: written from the doc comments\nfunc Formulas() []units.Formula {\nreturn []units.Formula{\n")

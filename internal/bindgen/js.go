@@ -30,16 +30,6 @@ func jsFiles(m *manifest) (map[string][]byte, error) {
 
 type javascript struct{ m *manifest }
 
-func (j *javascript) functions(pkg string) []*apiFunction {
-	var all []*apiFunction
-	for i := range j.m.Functions {
-		if f := &j.m.Functions[i]; f.Package == pkg {
-			all = append(all, f)
-		}
-	}
-	return all
-}
-
 // kindName names what an argument is for core.js: a quantity, an enumeration,
 // or a plain number.
 func kindName(t apiType) string {
@@ -54,7 +44,7 @@ func kindName(t apiType) string {
 func (j *javascript) module(pkg string) string {
 	var b bytes.Buffer
 	b.WriteString(jsHeading + "import { call, evaluate, formula, numberOf, numbersOf } from \"./core.js\";\n")
-	for _, f := range j.functions(pkg) {
+	for _, f := range j.m.of(pkg) {
 		b.WriteString("\n" + j.comment(f, ""))
 		if f.Kind == "formula" {
 			var kinds, values []string
@@ -226,7 +216,7 @@ func (j *javascript) given(t apiType) string {
 func (j *javascript) types(pkg string) string {
 	var b bytes.Buffer
 	b.WriteString(jsHeading + "import type { Column, Scalar, Step, Values, Words } from \"./core.js\";\nimport type * as documents from \"./documents.js\";\n")
-	for _, f := range j.functions(pkg) {
+	for _, f := range j.m.of(pkg) {
 		comment := "\n" + j.comment(f, "")
 		if f.Kind == "formula" {
 			var one, many []string
@@ -400,22 +390,19 @@ func (j *javascript) facts() string {
 	return b.String()
 }
 
-func (j *javascript) library() string {
-	var b bytes.Buffer
-	b.WriteString(jsHeading)
+// jsModules is the head of a file that hands on every module.
+func jsModules() string {
+	text := jsHeading
 	for _, name := range append(slices.Clone(subjects), "units") {
-		fmt.Fprintf(&b, "export * as %s from \"./%s.js\";\n", name, name)
+		text += fmt.Sprintf("export * as %s from \"./%s.js\";\n", name, name)
 	}
-	b.WriteString("export { call, memorySize, onRangeWarning, showWork } from \"./core.js\";\nexport { DocumentError, DomainError, DomainWarning, RangeWarning } from \"./errors.js\";\nexport { version } from \"./manifest.js\";\n")
-	return b.String()
+	return text
+}
+
+func (j *javascript) library() string {
+	return jsModules() + "export { call, memorySize, onRangeWarning, showWork } from \"./core.js\";\nexport { DocumentError, DomainError, DomainWarning, RangeWarning } from \"./errors.js\";\nexport { version } from \"./manifest.js\";\n"
 }
 
 func (j *javascript) libraryTypes() string {
-	var b bytes.Buffer
-	b.WriteString(jsHeading)
-	for _, name := range append(slices.Clone(subjects), "units") {
-		fmt.Fprintf(&b, "export * as %s from \"./%s.js\";\n", name, name)
-	}
-	b.WriteString("export type * as documents from \"./documents.js\";\nexport * from \"./core.js\";\n\n/** The library's version. */\nexport const version: string;\n")
-	return b.String()
+	return jsModules() + "export type * as documents from \"./documents.js\";\nexport * from \"./core.js\";\n\n/** The library's version. */\nexport const version: string;\n"
 }

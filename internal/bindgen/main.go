@@ -4,7 +4,7 @@
 // guards of its formulas from their doc comments; and the registry of functions
 // that printed tables are run by.
 //
-//	go run ./internal/bindgen          writes the files
+//	go run ./internal/bindgen          writes the files, removes those of what is gone
 //	go run ./internal/bindgen -check   fails, naming the files that differ
 package main
 
@@ -15,6 +15,7 @@ import (
 	"go/format"
 	"maps"
 	"os"
+	"path"
 	"path/filepath"
 	"strconv"
 	"strings"
@@ -97,7 +98,42 @@ func run(check bool) error {
 			return err
 		}
 	}
+	return sweep(root, files, check)
+}
+
+// sweep removes, beside the files that are written, those of earlier runs whose
+// function or package is gone, or says that there is one.
+func sweep(root string, files map[string][]byte, check bool) error {
+	folders := map[string]bool{}
+	for name := range files {
+		folders[path.Dir(name)] = true
+	}
+	for folder := range folders {
+		entries, err := os.ReadDir(filepath.Join(root, filepath.FromSlash(folder)))
+		if err != nil {
+			return err
+		}
+		for _, entry := range entries {
+			name := path.Join(folder, entry.Name())
+			if _, written := files[name]; written || entry.IsDir() || !ours(filepath.Join(root, filepath.FromSlash(name))) {
+				continue
+			}
+			if check {
+				return fmt.Errorf("%s is of something that the declarations no longer have: run go generate ./... and commit it", name)
+			}
+			if err := os.Remove(filepath.Join(root, filepath.FromSlash(name))); err != nil {
+				return err
+			}
+		}
+	}
 	return nil
+}
+
+// ours tells whether a file's first line says that this program wrote it.
+func ours(file string) bool {
+	data, err := os.ReadFile(file)
+	first, _, _ := bytes.Cut(data, []byte("\n"))
+	return err == nil && bytes.Contains(first, []byte(strings.TrimSpace(strings.TrimPrefix(heading, "// "))))
 }
 
 // settle writes a file, or says that it differs.
@@ -109,13 +145,13 @@ func settle(root, name string, text []byte, check bool) error {
 			return fmt.Errorf("%s: %w\n%s", name, err, text)
 		}
 	}
-	path := filepath.Join(root, filepath.FromSlash(name))
-	old, _ := os.ReadFile(path)
+	file := filepath.Join(root, filepath.FromSlash(name))
+	old, _ := os.ReadFile(file)
 	if bytes.Equal(old, formatted) {
 		return nil
 	}
 	if check {
 		return fmt.Errorf("%s is not what the declarations say: run go generate ./... and commit it", name)
 	}
-	return os.WriteFile(path, formatted, 0o644)
+	return os.WriteFile(file, formatted, 0o644)
 }

@@ -53,16 +53,6 @@ func pythonName(snake string) string {
 // quoted writes a Python string; Go's quoting is also Python's for what occurs.
 func quoted(text string) string { return strconv.Quote(text) }
 
-func (p *python) functions(pkg string) []*apiFunction {
-	var all []*apiFunction
-	for i := range p.m.Functions {
-		if f := &p.m.Functions[i]; f.Package == pkg {
-			all = append(all, f)
-		}
-	}
-	return all
-}
-
 func names(f *apiFunction) []string {
 	var all []string
 	for _, a := range f.Parameters {
@@ -75,11 +65,11 @@ func names(f *apiFunction) []string {
 func (p *python) module(pkg string) string {
 	var b bytes.Buffer
 	b.WriteString(pythonHeading + `"""` + topics[pkg] + "\n\nArguments are numbers in base units (see soum.units), or text with a unit;\nformulas also take lists and NumPy arrays of them. Results are in base units.\n\"\"\"\n\nfrom . import _core\n\n__all__ = [\n")
-	for _, f := range p.functions(pkg) {
+	for _, f := range p.m.of(pkg) {
 		fmt.Fprintf(&b, "    %q,\n", pythonName(f.Snake))
 	}
 	b.WriteString("]\n")
-	for _, f := range p.functions(pkg) {
+	for _, f := range p.m.of(pkg) {
 		b.WriteString("\n")
 		arguments := strings.Join(names(f), ", ")
 		name := pythonName(f.Snake)
@@ -310,7 +300,7 @@ func wrap(text string, width int) []string {
 func (p *python) stub(pkg string) string {
 	var b bytes.Buffer
 	b.WriteString(pythonHeading + "import datetime\nfrom typing import Any, Literal, Sequence, overload\n\nfrom . import documents\nfrom ._types import Array, Scalar, Values, Words\n")
-	for _, f := range p.functions(pkg) {
+	for _, f := range p.m.of(pkg) {
 		name := pythonName(f.Snake)
 		var one, many, mixed []string
 		for _, a := range f.Parameters {

@@ -22,11 +22,7 @@ func rFiles(m *manifest) (map[string][]byte, error) {
 	for _, subject := range subjects {
 		var b bytes.Buffer
 		b.WriteString(rHeading("# "))
-		for i := range m.Functions {
-			f := &m.Functions[i]
-			if f.Package != subject {
-				continue
-			}
+		for _, f := range m.of(subject) {
 			rWrapper(&b, f)
 			page, err := rPage(m, f)
 			if err != nil {

@@ -228,16 +228,6 @@ func (t *Table) Error(i int) string { return t.cell(i, "error") }
 // Note gives what a row says of itself, "" for nothing.
 func (t *Table) Note(i int) string { return t.cell(i, "note") }
 
-// Unit gives the unit that a column is in, "" for none.
-func (t *Table) Unit(name string) string {
-	for _, col := range t.columns {
-		if col.name == name {
-			return col.unit
-		}
-	}
-	return ""
-}
-
 // Arguments reads a row's cells in the order of the function's parameters.
 func (t *Table) Arguments(i int) ([]reflect.Value, error) {
 	function := reflect.TypeOf(door.Lookup(t.Function).Call)

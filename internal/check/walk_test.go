@@ -60,6 +60,31 @@ func TestEveryFunctionHasSourceAndCheck(t *testing.T) {
 	}
 }
 
+// TestEverySourceIsUsed: a source that no doc comment, row or table names is
+// either stale or not told of where its figure stands.
+func TestEverySourceIsUsed(t *testing.T) {
+	root, err := decl.Root()
+	if err != nil {
+		t.Fatal(err)
+	}
+	unused := sourceKeys(t, root)
+	for _, pattern := range []string{"*/*.go", "*/testdata/*.csv", "examples/*/*/*.csv"} {
+		paths, _ := filepath.Glob(filepath.Join(root, pattern))
+		for _, path := range paths {
+			data, err := os.ReadFile(path)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, key := range keyPattern.FindAllString(string(data), -1) {
+				delete(unused, key)
+			}
+		}
+	}
+	for key := range unused {
+		t.Errorf("SOURCES.md has %s, which nothing names", key)
+	}
+}
+
 func sourceKeys(t *testing.T, root string) map[string]bool {
 	data, err := os.ReadFile(filepath.Join(root, "SOURCES.md"))
 	if err != nil {
@@ -108,7 +133,7 @@ func TestTotals(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	printed, arithmetic, transcribed := 0, 0, 0
+	printed, library, arithmetic, transcribed := 0, 0, 0, 0
 	perPackage := map[string]int{}
 	for _, name := range decl.Packages() {
 		paths, _ := filepath.Glob(filepath.Join(root, name, "testdata", "*.csv"))
@@ -130,13 +155,16 @@ func TestTotals(t *testing.T) {
 				case table.Printed(i):
 					printed++
 					perPackage[name]++
+					if table.Mark(i) == "C" {
+						library++
+					}
 				default:
 					arithmetic++
 				}
 			}
 		}
 	}
-	fmt.Printf("checks: %d values computed by exported formulas match print", printed)
+	fmt.Printf("checks: %d values computed by exported formulas match print, %d of them an independent library", printed, library)
 	for _, name := range decl.Packages() {
 		fmt.Printf(", %s %d", name, perPackage[name])
 	}

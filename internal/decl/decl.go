@@ -63,6 +63,8 @@ type Function struct {
 	Results    []string
 	Sections   []Section
 	Position   string
+	// Word tells that the first result is an enumeration of the package.
+	Word bool
 }
 
 // Parameter is one parameter with what the section Where says of it.
@@ -96,7 +98,11 @@ func (f *Function) Section(head string) (string, bool) {
 
 // IsFormula tells whether the function is a formula: quantities, numbers and
 // enumerations in, one quantity and an error out.
-func (f *Function) IsFormula() bool {
+func (f *Function) IsFormula() bool { return f.IsGuarded() && !f.Word }
+
+// IsGuarded tells whether the function's limits stand in its doc comment: a
+// formula, or a look-up whose answer is a word.
+func (f *Function) IsGuarded() bool {
 	_, listed := f.Section("Where")
 	return f.Receiver == "" && listed && len(f.Results) == 2 && f.Results[1] == "error"
 }
@@ -160,6 +166,10 @@ func Read(root, name string) (*Package, error) {
 				}
 			}
 		}
+	}
+	for i := range p.Functions {
+		f := &p.Functions[i]
+		f.Word = len(f.Results) > 0 && slices.ContainsFunc(p.Enums, func(e Enum) bool { return e.Name == f.Results[0] })
 	}
 	return p, nil
 }

@@ -12,28 +12,29 @@ func (q *Quantity) Prefix() string {
 	for _, u := range q.Units {
 		names = append(names, u.Name)
 	}
-	return prefix(names)
+	return prefix(names, "Per")
 }
 
 // Words gives the texts of an enumeration's constants: LateGestation is "late
 // gestation", and words that all begin with are left out.
 func (e *Enum) Words() []string {
-	shared := prefix(e.Constants)
+	shared := prefix(e.Constants, "")
 	var words []string
 	for _, c := range e.Constants {
-		words = append(words, strings.ToLower(strings.Join(Parts(strings.TrimPrefix(c, shared)), " ")))
+		words = append(words, strings.ToLower(strings.Join(parts(strings.TrimPrefix(c, shared)), " ")))
 	}
 	return words
 }
 
 // prefix gives the words that all of several names begin with, but never a
-// whole name, nor all that stands before "Per".
-func prefix(names []string) string {
+// whole name, nor all that stands before the word named: PoundPerAcre and
+// PoundPerFoot both begin with a unit, no prefix.
+func prefix(names []string, before string) string {
 	if len(names) < 2 {
 		return ""
 	}
 	found := ""
-	for _, word := range Parts(names[0]) {
+	for _, word := range parts(names[0]) {
 		longer := found + word
 		for _, name := range names {
 			next := strings.TrimPrefix(name, longer)
@@ -41,7 +42,7 @@ func prefix(names []string) string {
 				return found
 			}
 		}
-		if strings.HasPrefix(strings.TrimPrefix(names[0], longer), "Per") {
+		if before != "" && parts(strings.TrimPrefix(names[0], longer))[0] == before {
 			return found
 		}
 		found = longer
@@ -49,8 +50,8 @@ func prefix(names []string) string {
 	return found
 }
 
-// Parts parts a Go name into its words, each with its capital.
-func Parts(name string) []string {
+// parts parts a Go name into its words, each with its capital.
+func parts(name string) []string {
 	var all []string
 	for i, r := range name {
 		if unicode.IsUpper(r) || i == 0 {
@@ -63,11 +64,11 @@ func Parts(name string) []string {
 
 // Snake writes a Go name as snake_case.
 func Snake(name string) string {
-	return strings.ToLower(strings.Join(Parts(name), "_"))
+	return strings.ToLower(strings.Join(parts(name), "_"))
 }
 
 // Camel writes a Go name as camelCase.
 func Camel(name string) string {
-	parts := Parts(name)
-	return strings.ToLower(parts[0]) + strings.Join(parts[1:], "")
+	words := parts(name)
+	return strings.ToLower(words[0]) + strings.Join(words[1:], "")
 }

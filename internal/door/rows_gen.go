@@ -1510,28 +1510,6 @@ func rowsForageExpolinearDays(columns [most][]float64, strides [most]int, out []
 	}
 }
 
-func rowsForageFeedForDays(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	c1, s1 := columns[1], strides[1]
-	c2, s2 := columns[2], strides[2]
-	c3, s3 := columns[3], strides[3]
-	status = status[:len(out)]
-	for i := range out {
-		head := c0[i*s0]
-		weight := c1[i*s1]
-		intake := c2[i*s2]
-		days := c3[i*s3]
-		if head >= 0 && head <= math.MaxFloat64 && weight > 0 && weight <= math.MaxFloat64 && intake >= 0 && intake <= 100*float64(units.Percent) && days >= 0 && days <= math.MaxFloat64 {
-			if v := head * weight * intake * days; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
-		v, err := forage.FeedForDays(head, units.LiveWeight(weight), units.Fraction(intake), units.Days(days))
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
 func rowsForageHayToHaul(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -4481,7 +4459,6 @@ var table = []struct {
 	{"forage.GompertzDays", 4, rowsForageGompertzDays},
 	{"forage.Expolinear", 4, rowsForageExpolinear},
 	{"forage.ExpolinearDays", 4, rowsForageExpolinearDays},
-	{"forage.FeedForDays", 4, rowsForageFeedForDays},
 	{"forage.HayToHaul", 4, rowsForageHayToHaul},
 	{"forage.HayDays", 5, rowsForageHayDays},
 	{"forage.Bales", 2, rowsForageBales},

@@ -359,6 +359,13 @@ ForageFertility = TypedDict("ForageFertility", {
 }, total=False)
 ForageFertility.__doc__ = "Fertility is what hay brings to the ground it is fed on, and what it is worth."
 
+ForageStandLimits = TypedDict("ForageStandLimits", {
+    "legume": "Quantity",  # Legume is the share of legume above which BloatRisk is raised.
+    "potassium": "float",  # Potassium is the TetanyRatio above which TetanyRisk is raised.
+    "magnesium": "Quantity",  # Magnesium is the share of the dry matter at or under which TetanyRisk is raised.
+}, total=False)
+ForageStandLimits.__doc__ = "StandLimits are the limits of the classes of risk on a stand."
+
 ForageBloatPlant = TypedDict("ForageBloatPlant", {
     "plant": "str",  # Plant is the plant, lower case with hyphens.
     "tendency": "Literal[\"none\", \"possible\", \"moderate\", \"high\"]",  # Tendency is how ready it is to bloat stock.

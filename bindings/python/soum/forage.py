@@ -33,7 +33,6 @@ __all__ = [
     "gompertz_days",
     "expolinear",
     "expolinear_days",
-    "feed_for_days",
     "hay_to_haul",
     "hay_days",
     "bales",
@@ -51,6 +50,7 @@ __all__ = [
     "nutrient_cost",
     "hay_fertility",
     "head_day_cost",
+    "hazard_limits",
     "bloat_risk",
     "bloat_plants",
     "bloat_of",
@@ -718,8 +718,8 @@ def grown(growth, days):
         grows (DAIRYNZ-CAGES).
 
     Source:
-        MLA-REST days of the month × daily growth; NI-GROWTH the yields that follow
-        from the means
+        MLA-REST days of the month × daily growth; AWI-MLA-8-4 worked example;
+        NI-GROWTH the yields that follow from the means
     """
     return _grown(growth, days)
 
@@ -935,42 +935,7 @@ def expolinear_days(mass, fastest, relative, lost):
     return _expolinear_days(mass, fastest, relative, lost)
 
 
-_feed_for_days = _core.formula(97, "forage.FeedForDays", (
-    ("head", "head", ""),
-    ("weight", "weight", "LiveWeight"),
-    ("intake", "intake", "Fraction"),
-    ("days", "days", "Days"),
-))
-
-
-def feed_for_days(head, weight, intake, days):
-    """Returns the dry matter that a group eats in a time.
-
-    Formula:
-        head * weight * intake * days
-
-    Arguments:
-        head: number of animals; a number; limits >= 0
-        weight: live weight of one; LiveWeight in kg or text with a unit; limits
-            > 0 (lb)
-        intake: dry matter of a day as a share of live weight; Fraction in share
-            or text with a unit; limits 0 to 100 (%)
-        days: how long; Days in days or text with a unit; limits >= 0 (days)
-
-    Returns:
-        DryMatter in kg.
-
-    Note:
-        what is wasted, and the water in the feed, come on top: hay_to_haul. An
-        animal that loses condition is eating too little, whatever the sum says.
-
-    Source:
-        ISU-HAY; OHIO-HAY-2010
-    """
-    return _feed_for_days(head, weight, intake, days)
-
-
-_hay_to_haul = _core.formula(98, "forage.HayToHaul", (
+_hay_to_haul = _core.formula(97, "forage.HayToHaul", (
     ("eaten", "eaten", "DryMatter"),
     ("content", "content", "Fraction"),
     ("waste", "waste", "Fraction"),
@@ -1008,7 +973,7 @@ def hay_to_haul(eaten, content, waste, rule):
     return _hay_to_haul(eaten, content, waste, rule)
 
 
-_hay_days = _core.formula(99, "forage.HayDays", (
+_hay_days = _core.formula(98, "forage.HayDays", (
     ("store", "store", "FreshFeed"),
     ("lost", "lost", "Fraction"),
     ("content", "content", "Fraction"),
@@ -1047,7 +1012,7 @@ def hay_days(store, lost, content, waste, demand):
     return _hay_days(store, lost, content, waste, demand)
 
 
-_bales = _core.formula(100, "forage.Bales", (
+_bales = _core.formula(99, "forage.Bales", (
     ("feed", "feed", "FreshFeed"),
     ("bale", "bale", "FreshFeed"),
 ))
@@ -1078,7 +1043,7 @@ def bales(feed, bale):
     return _bales(feed, bale)
 
 
-_bale_volume = _core.formula(101, "forage.BaleVolume", (
+_bale_volume = _core.formula(100, "forage.BaleVolume", (
     ("diameter", "diameter", "Length"),
     ("width", "width", "Length"),
 ))
@@ -1105,7 +1070,7 @@ def bale_volume(diameter, width):
     return _bale_volume(diameter, width)
 
 
-_bale_weight = _core.formula(102, "forage.BaleWeight", (
+_bale_weight = _core.formula(101, "forage.BaleWeight", (
     ("diameter", "diameter", "Length"),
     ("width", "width", "Length"),
     ("density", "density", "FeedDensity"),
@@ -1140,7 +1105,7 @@ def bale_weight(diameter, width, density):
     return _bale_weight(diameter, width, density)
 
 
-_outer_share = _core.formula(103, "forage.OuterShare", (
+_outer_share = _core.formula(102, "forage.OuterShare", (
     ("diameter", "diameter", "Length"),
     ("layer", "layer", "Length"),
 ))
@@ -1257,7 +1222,7 @@ def feeder_waste(feeder, by):
     return _core.call("forage.FeederWaste", {"feeder": feeder, "by": by})
 
 
-_waste_share = _core.formula(104, "forage.WasteShare", (
+_waste_share = _core.formula(103, "forage.WasteShare", (
     ("wasted", "wasted", "Demand"),
     ("gone", "gone", "Demand"),
 ))
@@ -1288,7 +1253,7 @@ def waste_share(wasted, gone):
     return _waste_share(wasted, gone)
 
 
-_rain_loss = _core.formula(105, "forage.RainLoss", (
+_rain_loss = _core.formula(104, "forage.RainLoss", (
     ("rain", "rain", "RainDepth"),
     ("grass", "grass", "forage.RainedGrass"),
 ))
@@ -1445,6 +1410,22 @@ def head_day_cost(total, head, days):
 
 
 
+def hazard_limits():
+    """Gives the limits that bloat_risk and tetany_risk go by, so that a figure can
+    be shown beside its limit. Those of nitrate are in nitrate_steps, those of
+    prussic acid in prussic_heights and prussic_waits.
+
+    Returns:
+        a dict, see soum.documents.ForageStandLimits.
+
+    Source:
+        UKY-BLOAT legume; RAHMAN-2022 and MANITOBA-TETANY potassium; OHIO-TETANY
+        magnesium
+    """
+    return _core.call("forage.HazardLimits", {})
+
+
+
 def bloat_risk(legume):
     """Tells whether the share of legume in a stand raises the risk of bloat for
     cattle, sheep and goats on it. Bloat kills within hours. A low class is not a
@@ -1461,13 +1442,11 @@ def bloat_risk(legume):
         whether by mass or by cover), else low
 
     Arguments:
-        legume: Fraction in share or text with a unit
+        legume: share of the stand; Fraction in share or text with a unit;
+            limits 0 to 100 (%)
 
     Returns:
         a word of forage.Bloat.
-
-    Errors:
-        a DomainError where the share is below 0, above 1 or not a number
 
     Note:
         what brings bloat on and what to do about it, beyond the threshold and the
@@ -1517,7 +1496,7 @@ def bloat_of(plant):
     return _core.call("forage.BloatOf", {"plant": plant})
 
 
-_tetany_ratio = _core.formula(106, "forage.TetanyRatio", (
+_tetany_ratio = _core.formula(105, "forage.TetanyRatio", (
     ("potassium", "potassium", "Fraction"),
     ("calcium", "calcium", "Fraction"),
     ("magnesium", "magnesium", "Fraction"),
@@ -1588,7 +1567,7 @@ def tetany_risk(potassium, calcium, magnesium):
     return _core.call("forage.TetanyRisk", {"potassium": potassium, "calcium": calcium, "magnesium": magnesium})
 
 
-_endophyte_loss = _core.formula(107, "forage.EndophyteLoss", (
+_endophyte_loss = _core.formula(106, "forage.EndophyteLoss", (
     ("infected", "infected", "Fraction"),
 ))
 
@@ -1700,7 +1679,7 @@ def crop_yield(crop, end):
     return _core.call("forage.CropYield", {"crop": crop, "end": end})
 
 
-_available = _core.formula(108, "forage.Available", (
+_available = _core.formula(107, "forage.Available", (
     ("height", "height", "Height"),
     ("residual", "residual", "Height"),
     ("density", "density", "Density"),
@@ -1736,7 +1715,7 @@ def available(height, residual, density):
     return _available(height, residual, density)
 
 
-_standing = _core.formula(109, "forage.Standing", (
+_standing = _core.formula(108, "forage.Standing", (
     ("height", "height", "Height"),
     ("density", "density", "Density"),
 ))
@@ -1768,7 +1747,7 @@ def standing(height, density):
     return _standing(height, density)
 
 
-_height_of = _core.formula(110, "forage.HeightOf", (
+_height_of = _core.formula(109, "forage.HeightOf", (
     ("yield_", "yield", "Yield"),
     ("density", "density", "Density"),
 ))
@@ -1796,7 +1775,7 @@ def height_of(yield_, density):
     return _height_of(yield_, density)
 
 
-_plate_available = _core.formula(111, "forage.PlateAvailable", (
+_plate_available = _core.formula(110, "forage.PlateAvailable", (
     ("height", "height", "PlateHeight"),
     ("residual", "residual", "PlateHeight"),
     ("density", "density", "PlateDensity"),
@@ -1831,7 +1810,7 @@ def plate_available(height, residual, density):
     return _plate_available(height, residual, density)
 
 
-_dry_matter_content = _core.formula(112, "forage.DryMatterContent", (
+_dry_matter_content = _core.formula(111, "forage.DryMatterContent", (
     ("fresh", "fresh", "Mass"),
     ("dry", "dry", "Mass"),
     ("plate", "plate", "Mass"),
@@ -1869,7 +1848,7 @@ def dry_matter_content(fresh, dry, plate):
     return _dry_matter_content(fresh, dry, plate)
 
 
-_nitrate_as = _core.formula(113, "forage.NitrateAs", (
+_nitrate_as = _core.formula(112, "forage.NitrateAs", (
     ("amount", "amount", "Concentration"),
     ("from_", "from", "forage.NitrateForm"),
     ("to", "to", "forage.NitrateForm"),
@@ -1897,7 +1876,8 @@ def nitrate_as(amount, from_, to):
         reading can kill: look for the form on the laboratory's sheet.
 
     Source:
-        NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162
+        NEBRASKA-NITRATE 4.43, and 0.226 the other way; VCE-CONVERSIONS 7.2162;
+        SDSU-NITRATE-WATER the limits of water in two forms
     """
     return _nitrate_as(amount, from_, to)
 
@@ -1984,7 +1964,7 @@ def nitrate_ration(amount, form, scale, stock, end):
     return _core.call("forage.NitrateRation", {"amount": amount, "form": form, "scale": scale, "stock": stock, "end": end})
 
 
-_nitrate_dilution = _core.formula(114, "forage.NitrateDilution", (
+_nitrate_dilution = _core.formula(113, "forage.NitrateDilution", (
     ("high", "high", "Concentration"),
     ("low", "low", "Concentration"),
     ("wanted", "wanted", "Concentration"),
@@ -2020,7 +2000,7 @@ def nitrate_dilution(high, low, wanted):
     return _nitrate_dilution(high, low, wanted)
 
 
-_nitrate_feed = _core.formula(115, "forage.NitrateFeed", (
+_nitrate_feed = _core.formula(114, "forage.NitrateFeed", (
     ("nitrogen", "nitrogen", "Concentration"),
     ("weight", "weight", "LiveWeight"),
 ))
@@ -2195,7 +2175,7 @@ def share_of(pasture, month):
     return _core.call("forage.ShareOf", {"pasture": pasture, "month": month})
 
 
-_plate_cover = _core.formula(116, "forage.PlateCover", (
+_plate_cover = _core.formula(115, "forage.PlateCover", (
     ("height", "height", "PlateHeight"),
     ("slope", "slope", "PlateDensity"),
     ("intercept", "intercept", "Yield"),
@@ -2232,7 +2212,7 @@ def plate_cover(height, slope, intercept):
     return _plate_cover(height, slope, intercept)
 
 
-_counted_cover = _core.formula(117, "forage.CountedCover", (
+_counted_cover = _core.formula(116, "forage.CountedCover", (
     ("opening", "opening", ""),
     ("closing", "closing", ""),
     ("readings", "readings", ""),
@@ -2390,7 +2370,7 @@ def prussic_wait(frost, by, end):
     return _core.call("forage.PrussicWait", {"frost": frost, "by": by, "end": end})
 
 
-_prussic_days_left = _core.formula(118, "forage.PrussicDaysLeft", (
+_prussic_days_left = _core.formula(117, "forage.PrussicDaysLeft", (
     ("since", "since", "Days"),
 ))
 
@@ -2488,7 +2468,7 @@ def cyanide_class(amount, basis):
     return _core.call("forage.CyanideClass", {"amount": amount, "basis": basis})
 
 
-_cherry_dose = _core.formula(119, "forage.CherryDose", (
+_cherry_dose = _core.formula(118, "forage.CherryDose", (
     ("weight", "weight", "LiveWeight"),
     ("place", "place", "Fraction"),
 ))
@@ -2523,7 +2503,7 @@ def cherry_dose(weight, place):
     return _cherry_dose(weight, place)
 
 
-_alfalfa_fibre = _core.formula(120, "forage.AlfalfaFibre", (
+_alfalfa_fibre = _core.formula(119, "forage.AlfalfaFibre", (
     ("height", "height", "Height"),
     ("stage", "stage", "forage.AlfalfaStage"),
 ))
@@ -2601,7 +2581,7 @@ def quality(forage, figure, end):
     return _core.call("forage.Quality", {"forage": forage, "figure": figure, "end": end})
 
 
-_quality_after = _core.formula(121, "forage.QualityAfter", (
+_quality_after = _core.formula(120, "forage.QualityAfter", (
     ("now", "now", "Fraction"),
     ("drift", "drift", "forage.QualityDrift"),
     ("days", "days", "Days"),
@@ -2641,7 +2621,7 @@ def quality_after(now, drift, days):
     return _quality_after(now, drift, days)
 
 
-_days_to_fibre = _core.formula(122, "forage.DaysToFibre", (
+_days_to_fibre = _core.formula(121, "forage.DaysToFibre", (
     ("now", "now", "Fraction"),
     ("target", "target", "Fraction"),
     ("rate", "rate", "Fraction"),
@@ -2719,7 +2699,7 @@ def grade_of(value, by):
     return _core.call("forage.GradeOf", {"value": value, "by": by})
 
 
-_crude_protein = _core.formula(123, "forage.CrudeProtein", (
+_crude_protein = _core.formula(122, "forage.CrudeProtein", (
     ("feed", "feed", "DryMatter"),
     ("protein", "protein", "Fraction"),
 ))
@@ -2749,7 +2729,7 @@ def crude_protein(feed, protein):
     return _crude_protein(feed, protein)
 
 
-_mixed_digestibility = _core.formula(124, "forage.MixedDigestibility", (
+_mixed_digestibility = _core.formula(123, "forage.MixedDigestibility", (
     ("green", "green", "Fraction"),
     ("dead", "dead", "Fraction"),
     ("share", "share", "Fraction"),
@@ -2870,7 +2850,7 @@ def mean_yield(yields, confidence):
     return _core.call("forage.MeanYield", {"yields": yields, "confidence": confidence})
 
 
-_readings_needed = _core.formula(125, "forage.ReadingsNeeded", (
+_readings_needed = _core.formula(124, "forage.ReadingsNeeded", (
     ("variation", "variation", "Fraction"),
     ("wanted", "wanted", "Fraction"),
     ("confidence", "confidence", "Fraction"),
@@ -2906,7 +2886,7 @@ def readings_needed(variation, wanted, confidence):
     return _readings_needed(variation, wanted, confidence)
 
 
-_rest_from_growth = _core.formula(126, "forage.RestFromGrowth", (
+_rest_from_growth = _core.formula(125, "forage.RestFromGrowth", (
     ("leave", "leave", "Yield"),
     ("turn_in", "turnIn", "Yield"),
     ("growth", "growth", "Growth"),
@@ -3179,7 +3159,7 @@ def daily_growth(place, when):
     return _core.call("forage.DailyGrowth", {"place": place, "when": when})
 
 
-_stockpile = _core.formula(127, "forage.Stockpile", (
+_stockpile = _core.formula(126, "forage.Stockpile", (
     ("nitrogen", "nitrogen", "Dressing"),
     ("trial", "trial", "forage.StockpileTrial"),
 ))
@@ -3256,7 +3236,7 @@ def nitrogen_response(nitrogen, by, end):
     return _core.call("forage.NitrogenResponse", {"nitrogen": nitrogen, "by": by, "end": end})
 
 
-_fertilizer = _core.formula(128, "forage.Fertilizer", (
+_fertilizer = _core.formula(127, "forage.Fertilizer", (
     ("nutrient", "nutrient", "Dressing"),
     ("content", "content", "Fraction"),
 ))
@@ -3283,7 +3263,7 @@ def fertilizer(nutrient, content):
     return _fertilizer(nutrient, content)
 
 
-_usable_share = _core.formula(129, "forage.UsableShare", (
+_usable_share = _core.formula(128, "forage.UsableShare", (
     ("stay", "stay", "Days"),
 ))
 
@@ -3315,7 +3295,7 @@ def usable_share(stay):
     return _usable_share(stay)
 
 
-_usable = _core.formula(130, "forage.Usable", (
+_usable = _core.formula(129, "forage.Usable", (
     ("yield_", "yield", "Yield"),
     ("area", "area", "Area"),
     ("use", "use", "Fraction"),
@@ -3344,7 +3324,7 @@ def usable(yield_, area, use):
     return _usable(yield_, area, use)
 
 
-_allotment = _core.formula(131, "forage.Allotment", (
+_allotment = _core.formula(130, "forage.Allotment", (
     ("intake", "intake", "Demand"),
     ("efficiency", "efficiency", "Fraction"),
 ))
@@ -3375,7 +3355,7 @@ def allotment(intake, efficiency):
     return _allotment(intake, efficiency)
 
 
-_land_per_unit_month = _core.formula(132, "forage.LandPerUnitMonth", (
+_land_per_unit_month = _core.formula(131, "forage.LandPerUnitMonth", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("annual", "annual", "Yield"),
@@ -3417,7 +3397,7 @@ def land_per_unit_month(demand, days, annual, share, use):
     return _land_per_unit_month(demand, days, annual, share, use)
 
 
-_trampled = _core.formula(133, "forage.Trampled", (
+_trampled = _core.formula(132, "forage.Trampled", (
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
 ))
@@ -3452,7 +3432,7 @@ def trampled(available, use):
     return _trampled(available, use)
 
 
-_eaten_share = _core.formula(134, "forage.EatenShare", (
+_eaten_share = _core.formula(133, "forage.EatenShare", (
     ("left", "left", "Fraction"),
     ("lost", "lost", "Fraction"),
 ))
@@ -3489,7 +3469,7 @@ def eaten_share(left, lost):
     return _eaten_share(left, lost)
 
 
-_palatable_above = _core.formula(135, "forage.PalatableAbove", (
+_palatable_above = _core.formula(134, "forage.PalatableAbove", (
     ("standing", "standing", "Yield"),
     ("detached", "detached", "Fraction"),
     ("unpalatable", "unpalatable", "Fraction"),
@@ -3527,7 +3507,7 @@ def palatable_above(standing, detached, unpalatable, leave):
     return _palatable_above(standing, detached, unpalatable, leave)
 
 
-_height_removed = _core.formula(136, "forage.HeightRemoved", (
+_height_removed = _core.formula(135, "forage.HeightRemoved", (
     ("height", "height", "Height"),
     ("leave", "leave", "Height"),
 ))
@@ -3557,7 +3537,7 @@ def height_removed(height, leave):
     return _height_removed(height, leave)
 
 
-_root_stop = _core.formula(137, "forage.RootStop", (
+_root_stop = _core.formula(136, "forage.RootStop", (
     ("removed", "removed", "Fraction"),
     ("test", "test", "forage.RootTest"),
 ))

@@ -148,7 +148,7 @@ def first_farm(a):
     return _core.call("grazing.FirstFarm", {"a": a})
 
 
-_grazeable_mass = _core.formula(201, "grazing.GrazeableMass", (
+_grazeable_mass = _core.formula(200, "grazing.GrazeableMass", (
     ("mass", "mass", "Yield"),
     ("leave", "leave", "Yield"),
     ("growth", "growth", "Growth"),
@@ -188,7 +188,7 @@ def grazeable_mass(mass, leave, growth, days):
     return _grazeable_mass(mass, leave, growth, days)
 
 
-_head_need = _core.formula(202, "grazing.HeadNeed", (
+_head_need = _core.formula(201, "grazing.HeadNeed", (
     ("intake", "intake", "Demand"),
     ("days", "days", "Days"),
     ("spoilage", "spoilage", "Fraction"),
@@ -224,7 +224,7 @@ def head_need(intake, days, spoilage):
     return _head_need(intake, days, spoilage)
 
 
-_head_per_land = _core.formula(203, "grazing.HeadPerLand", (
+_head_per_land = _core.formula(202, "grazing.HeadPerLand", (
     ("grazeable", "grazeable", "Yield"),
     ("need", "need", "DryMatter"),
 ))
@@ -252,7 +252,7 @@ def head_per_land(grazeable, need):
     return _head_per_land(grazeable, need)
 
 
-_growth_less_need = _core.formula(204, "grazing.GrowthLessNeed", (
+_growth_less_need = _core.formula(203, "grazing.GrowthLessNeed", (
     ("growth", "growth", "Growth"),
     ("demand", "demand", "Demand"),
     ("area", "area", "Area"),
@@ -283,7 +283,7 @@ def growth_less_need(growth, demand, area):
     return _growth_less_need(growth, demand, area)
 
 
-_cover_after = _core.formula(205, "grazing.CoverAfter", (
+_cover_after = _core.formula(204, "grazing.CoverAfter", (
     ("cover", "cover", "Yield"),
     ("growth", "growth", "Growth"),
     ("demand", "demand", "Demand"),
@@ -324,7 +324,7 @@ def cover_after(cover, growth, demand, area, days):
     return _cover_after(cover, growth, demand, area, days)
 
 
-_balance_cover = _core.formula(206, "grazing.BalanceCover", (
+_balance_cover = _core.formula(205, "grazing.BalanceCover", (
     ("rate", "rate", "HeadRate"),
     ("intake", "intake", "Demand"),
     ("round", "round", "Days"),
@@ -359,7 +359,7 @@ def balance_cover(rate, intake, round, residual):
     return _balance_cover(rate, intake, round, residual)
 
 
-_grazing_days = _core.formula(207, "grazing.GrazingDays", (
+_grazing_days = _core.formula(206, "grazing.GrazingDays", (
     ("mass", "mass", "Yield"),
     ("leave", "leave", "Yield"),
     ("eaten", "eaten", "Growth"),
@@ -399,7 +399,7 @@ def grazing_days(mass, leave, eaten, growth):
     return _grazing_days(mass, leave, eaten, growth)
 
 
-_winter_feed = _core.formula(208, "grazing.WinterFeed", (
+_winter_feed = _core.formula(207, "grazing.WinterFeed", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("reserve", "reserve", "Fraction"),
@@ -438,7 +438,7 @@ def winter_feed(demand, days, reserve, waste):
     return _winter_feed(demand, days, reserve, waste)
 
 
-_head_to_sell = _core.formula(209, "grazing.HeadToSell", (
+_head_to_sell = _core.formula(208, "grazing.HeadToSell", (
     ("supply", "supply", "DryMatter"),
     ("need", "need", "DryMatter"),
 ))
@@ -618,7 +618,7 @@ def land_for(farm):
     return _core.call("grazing.LandFor", {"farm": farm})
 
 
-_head_density = _core.formula(210, "grazing.HeadDensity", (
+_head_density = _core.formula(209, "grazing.HeadDensity", (
     ("head", "head", ""),
     ("area", "area", "Area"),
 ))
@@ -649,7 +649,7 @@ def head_density(head, area):
     return _head_density(head, area)
 
 
-_head_on_land = _core.formula(211, "grazing.HeadOnLand", (
+_head_on_land = _core.formula(210, "grazing.HeadOnLand", (
     ("area", "area", "Area"),
     ("rate", "rate", "HeadRate"),
 ))
@@ -676,7 +676,7 @@ def head_on_land(area, rate):
     return _head_on_land(area, rate)
 
 
-_replacement_head = _core.formula(212, "grazing.ReplacementHead", (
+_replacement_head = _core.formula(211, "grazing.ReplacementHead", (
     ("head", "head", ""),
     ("share", "share", "Fraction"),
     ("ratio", "ratio", ""),
@@ -710,7 +710,7 @@ def replacement_head(head, share, ratio):
     return _replacement_head(head, share, ratio)
 
 
-_relative_load = _core.formula(213, "grazing.RelativeLoad", (
+_relative_load = _core.formula(212, "grazing.RelativeLoad", (
     ("one", "one", "HeadRate"),
     ("one_alone", "oneAlone", "HeadRate"),
     ("other", "other", "HeadRate"),
@@ -794,7 +794,7 @@ def fence_voltage(stock, aim, end):
     return _core.call("grazing.FenceVoltage", {"stock": stock, "aim": aim, "end": end})
 
 
-_energizer_output = _core.formula(214, "grazing.EnergizerOutput", (
+_energizer_output = _core.formula(213, "grazing.EnergizerOutput", (
     ("fence", "fence", "Length"),
 ))
 
@@ -824,7 +824,7 @@ def energizer_output(fence):
     return _energizer_output(fence)
 
 
-_ground_rod = _core.formula(215, "grazing.GroundRod", (
+_ground_rod = _core.formula(214, "grazing.GroundRod", (
     ("output", "output", "PulseEnergy"),
     ("rule", "rule", "grazing.RodRule"),
 ))
@@ -857,7 +857,7 @@ def ground_rod(output, rule):
     return _ground_rod(output, rule)
 
 
-_ground_rods = _core.formula(216, "grazing.GroundRods", (
+_ground_rods = _core.formula(215, "grazing.GroundRods", (
     ("rod", "rod", "Length"),
     ("each", "each", "Length"),
 ))
@@ -910,7 +910,7 @@ def explain(farm, date):
     return _core.call("grazing.Explain", {"farm": farm, "date": date})
 
 
-_fence_length = _core.formula(217, "grazing.FenceLength", (
+_fence_length = _core.formula(216, "grazing.FenceLength", (
     ("area", "area", "Area"),
     ("ratio", "ratio", ""),
 ))
@@ -941,7 +941,7 @@ def fence_length(area, ratio):
     return _fence_length(area, ratio)
 
 
-_square_side = _core.formula(218, "grazing.SquareSide", (
+_square_side = _core.formula(217, "grazing.SquareSide", (
     ("area", "area", "Area"),
 ))
 
@@ -965,7 +965,7 @@ def square_side(area):
     return _square_side(area)
 
 
-_lane_sides = _core.formula(219, "grazing.LaneSides", (
+_lane_sides = _core.formula(218, "grazing.LaneSides", (
     ("length", "length", "Length"),
     ("width", "width", "Length"),
     ("lanes", "lanes", ""),
@@ -994,7 +994,7 @@ def lane_sides(length, width, lanes):
     return _lane_sides(length, width, lanes)
 
 
-_cross_wires = _core.formula(220, "grazing.CrossWires", (
+_cross_wires = _core.formula(219, "grazing.CrossWires", (
     ("width", "width", "Length"),
     ("strips", "strips", ""),
 ))
@@ -1030,7 +1030,7 @@ def cross_wires(width, strips):
     return _cross_wires(width, strips)
 
 
-_wire_length = _core.formula(221, "grazing.WireLength", (
+_wire_length = _core.formula(220, "grazing.WireLength", (
     ("fence", "fence", "Length"),
     ("wires", "wires", ""),
 ))
@@ -1554,7 +1554,7 @@ def conflicts():
     return _core.call("grazing.Conflicts", {})
 
 
-_paddocks = _core.formula(222, "grazing.Paddocks", (
+_paddocks = _core.formula(221, "grazing.Paddocks", (
     ("rest", "rest", "Days"),
     ("stay", "stay", "Days"),
     ("groups", "groups", ""),
@@ -1595,7 +1595,7 @@ def paddocks(rest, stay, groups):
     return _paddocks(rest, stay, groups)
 
 
-_rest = _core.formula(223, "grazing.Rest", (
+_rest = _core.formula(222, "grazing.Rest", (
     ("stay", "stay", "Days"),
     ("paddocks", "paddocks", ""),
     ("groups", "groups", ""),
@@ -1625,7 +1625,7 @@ def rest(stay, paddocks, groups):
     return _rest(stay, paddocks, groups)
 
 
-_cycle = _core.formula(224, "grazing.Cycle", (
+_cycle = _core.formula(223, "grazing.Cycle", (
     ("stay", "stay", "Days"),
     ("paddocks", "paddocks", ""),
 ))
@@ -1651,7 +1651,7 @@ def cycle(stay, paddocks):
     return _cycle(stay, paddocks)
 
 
-_paddock_area = _core.formula(225, "grazing.PaddockArea", (
+_paddock_area = _core.formula(224, "grazing.PaddockArea", (
     ("area", "area", "Area"),
     ("paddocks", "paddocks", ""),
 ))
@@ -1677,7 +1677,7 @@ def paddock_area(area, paddocks):
     return _paddock_area(area, paddocks)
 
 
-_land_for_paddocks = _core.formula(226, "grazing.LandForPaddocks", (
+_land_for_paddocks = _core.formula(225, "grazing.LandForPaddocks", (
     ("paddock", "paddock", "Area"),
     ("paddocks", "paddocks", ""),
 ))
@@ -1703,7 +1703,7 @@ def land_for_paddocks(paddock, paddocks):
     return _land_for_paddocks(paddock, paddocks)
 
 
-_daily_area = _core.formula(227, "grazing.DailyArea", (
+_daily_area = _core.formula(226, "grazing.DailyArea", (
     ("area", "area", "Area"),
     ("rotation", "rotation", "Days"),
 ))
@@ -1730,7 +1730,7 @@ def daily_area(area, rotation):
     return _daily_area(area, rotation)
 
 
-_paddocks_to_build = _core.formula(228, "grazing.PaddocksToBuild", (
+_paddocks_to_build = _core.formula(227, "grazing.PaddocksToBuild", (
     ("rest", "rest", "Days"),
     ("stay", "stay", "Days"),
     ("groups", "groups", ""),
@@ -1769,7 +1769,7 @@ def paddocks_to_build(rest, stay, groups):
     return _paddocks_to_build(rest, stay, groups)
 
 
-_stay_of_rest = _core.formula(229, "grazing.StayOfRest", (
+_stay_of_rest = _core.formula(228, "grazing.StayOfRest", (
     ("rest", "rest", "Days"),
     ("paddocks", "paddocks", ""),
     ("groups", "groups", ""),
@@ -1799,7 +1799,7 @@ def stay_of_rest(rest, paddocks, groups):
     return _stay_of_rest(rest, paddocks, groups)
 
 
-_strip_open = _core.formula(230, "grazing.StripOpen", (
+_strip_open = _core.formula(229, "grazing.StripOpen", (
     ("stay", "stay", "Days"),
     ("strips", "strips", ""),
 ))
@@ -1832,7 +1832,7 @@ def strip_open(stay, strips):
     return _strip_open(stay, strips)
 
 
-_regrowth_bitten = _core.formula(231, "grazing.RegrowthBitten", (
+_regrowth_bitten = _core.formula(230, "grazing.RegrowthBitten", (
     ("open", "open", "Days"),
     ("place", "place", "Fraction"),
 ))
@@ -1935,7 +1935,7 @@ def wires(stock, line, end):
     return _core.call("grazing.Wires", {"stock": stock, "line": line, "end": end})
 
 
-_fence_posts = _core.formula(232, "grazing.FencePosts", (
+_fence_posts = _core.formula(231, "grazing.FencePosts", (
     ("fence", "fence", "Length"),
     ("spacing", "spacing", "Length"),
 ))
@@ -1964,7 +1964,7 @@ def fence_posts(fence, spacing):
     return _fence_posts(fence, spacing)
 
 
-_netting_rolls = _core.formula(233, "grazing.NettingRolls", (
+_netting_rolls = _core.formula(232, "grazing.NettingRolls", (
     ("fence", "fence", "Length"),
     ("roll", "roll", "Length"),
 ))
@@ -1996,7 +1996,7 @@ def netting_rolls(fence, roll):
     return _netting_rolls(fence, roll)
 
 
-_netting_square = _core.formula(234, "grazing.NettingSquare", (
+_netting_square = _core.formula(233, "grazing.NettingSquare", (
     ("rolls", "rolls", ""),
     ("roll", "roll", "Length"),
 ))
@@ -2097,7 +2097,7 @@ def initial_rate(site, year, end):
     return _core.call("grazing.InitialRate", {"site": site, "year": year, "end": end})
 
 
-_tame_rate = _core.formula(235, "grazing.TameRate", (
+_tame_rate = _core.formula(234, "grazing.TameRate", (
     ("native", "native", "UseRate"),
 ))
 
@@ -2125,7 +2125,7 @@ def tame_rate(native):
     return _tame_rate(native)
 
 
-_use_of_yield = _core.formula(236, "grazing.UseOfYield", (
+_use_of_yield = _core.formula(235, "grazing.UseOfYield", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("demand", "demand", "Demand"),
@@ -2161,7 +2161,7 @@ def use_of_yield(yield_, use, demand):
     return _use_of_yield(yield_, use, demand)
 
 
-_land_of_use = _core.formula(237, "grazing.LandOfUse", (
+_land_of_use = _core.formula(236, "grazing.LandOfUse", (
     ("rate", "rate", "UseRate"),
 ))
 
@@ -2186,7 +2186,7 @@ def land_of_use(rate):
     return _land_of_use(rate)
 
 
-_use_of_land = _core.formula(238, "grazing.UseOfLand", (
+_use_of_land = _core.formula(237, "grazing.UseOfLand", (
     ("land", "land", "LandPerUse"),
 ))
 
@@ -2211,7 +2211,7 @@ def use_of_land(land):
     return _use_of_land(land)
 
 
-_feed_for_use = _core.formula(239, "grazing.FeedForUse", (
+_feed_for_use = _core.formula(238, "grazing.FeedForUse", (
     ("use", "use", "UnitDays"),
     ("month", "month", "DryMatter"),
 ))
@@ -2242,7 +2242,7 @@ def feed_for_use(use, month):
     return _feed_for_use(use, month)
 
 
-_head_for_use = _core.formula(240, "grazing.HeadForUse", (
+_head_for_use = _core.formula(239, "grazing.HeadForUse", (
     ("use", "use", "UnitDays"),
     ("each", "each", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2272,7 +2272,7 @@ def head_for_use(use, each, days):
     return _head_for_use(use, each, days)
 
 
-_days_for_use = _core.formula(241, "grazing.DaysForUse", (
+_days_for_use = _core.formula(240, "grazing.DaysForUse", (
     ("use", "use", "UseRate"),
     ("density", "density", "UnitRate"),
 ))
@@ -2300,7 +2300,7 @@ def days_for_use(use, density):
     return _days_for_use(use, density)
 
 
-_use_lost = _core.formula(242, "grazing.UseLost", (
+_use_lost = _core.formula(241, "grazing.UseLost", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
     ("years", "years", ""),
@@ -2338,7 +2338,7 @@ def use_lost(rate, area, years, lost):
     return _use_lost(rate, area, years, lost)
 
 
-_slope_reduction = _core.formula(243, "grazing.SlopeReduction", (
+_slope_reduction = _core.formula(242, "grazing.SlopeReduction", (
     ("slope", "slope", "Fraction"),
 ))
 
@@ -2370,7 +2370,7 @@ def slope_reduction(slope):
     return _slope_reduction(slope)
 
 
-_water_reduction = _core.formula(244, "grazing.WaterReduction", (
+_water_reduction = _core.formula(243, "grazing.WaterReduction", (
     ("distance", "distance", "Length"),
 ))
 
@@ -2401,7 +2401,7 @@ def water_reduction(distance):
     return _water_reduction(distance)
 
 
-_grazed_area = _core.formula(245, "grazing.GrazedArea", (
+_grazed_area = _core.formula(244, "grazing.GrazedArea", (
     ("area", "area", "Area"),
     ("slope", "slope", "Fraction"),
     ("water", "water", "Fraction"),
@@ -2435,7 +2435,7 @@ def grazed_area(area, slope, water):
     return _grazed_area(area, slope, water)
 
 
-_resting_share = _core.formula(246, "grazing.RestingShare", (
+_resting_share = _core.formula(245, "grazing.RestingShare", (
     ("paddocks", "paddocks", ""),
     ("groups", "groups", ""),
 ))
@@ -2461,7 +2461,7 @@ def resting_share(paddocks, groups):
     return _resting_share(paddocks, groups)
 
 
-_land_in_use = _core.formula(247, "grazing.LandInUse", (
+_land_in_use = _core.formula(246, "grazing.LandInUse", (
     ("area", "area", "Area"),
     ("resting", "resting", "Fraction"),
     ("deferred", "deferred", "Fraction"),
@@ -2651,7 +2651,7 @@ def space(stock, rule, by, head, end):
     return _core.call("grazing.Space", {"stock": stock, "rule": rule, "by": by, "head": head, "end": end})
 
 
-_land_per_use = _core.formula(248, "grazing.LandPerUse", (
+_land_per_use = _core.formula(247, "grazing.LandPerUse", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2687,7 +2687,7 @@ def land_per_use(area, animals, days):
     return _land_per_use(area, animals, days)
 
 
-_use_per_land = _core.formula(249, "grazing.UsePerLand", (
+_use_per_land = _core.formula(248, "grazing.UsePerLand", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2723,7 +2723,7 @@ def use_per_land(area, animals, days):
     return _use_per_land(area, animals, days)
 
 
-_use = _core.formula(250, "grazing.Use", (
+_use = _core.formula(249, "grazing.Use", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
 ))
@@ -2751,7 +2751,7 @@ def use(rate, area):
     return _use(rate, area)
 
 
-_stock_density = _core.formula(251, "grazing.StockDensity", (
+_stock_density = _core.formula(250, "grazing.StockDensity", (
     ("weight", "weight", "LiveWeight"),
     ("area", "area", "Area"),
 ))
@@ -2780,7 +2780,7 @@ def stock_density(weight, area):
     return _stock_density(weight, area)
 
 
-_stay_area = _core.formula(252, "grazing.StayArea", (
+_stay_area = _core.formula(251, "grazing.StayArea", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("available", "available", "Yield"),
@@ -2819,7 +2819,7 @@ def stay_area(demand, days, available, use):
     return _stay_area(demand, days, available, use)
 
 
-_stay_days = _core.formula(253, "grazing.StayDays", (
+_stay_days = _core.formula(252, "grazing.StayDays", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -2858,7 +2858,7 @@ def stay_days(area, available, use, demand):
     return _stay_days(area, available, use, demand)
 
 
-_stay_head = _core.formula(254, "grazing.StayHead", (
+_stay_head = _core.formula(253, "grazing.StayHead", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -2898,7 +2898,7 @@ def stay_head(area, available, use, weight, intake, days):
     return _stay_head(area, available, use, weight, intake, days)
 
 
-_days_per_height = _core.formula(255, "grazing.DaysPerHeight", (
+_days_per_height = _core.formula(254, "grazing.DaysPerHeight", (
     ("density", "density", "Density"),
     ("intake", "intake", "Demand"),
 ))
@@ -2930,7 +2930,7 @@ def days_per_height(density, intake):
     return _days_per_height(density, intake)
 
 
-_days_per_land = _core.formula(256, "grazing.DaysPerLand", (
+_days_per_land = _core.formula(255, "grazing.DaysPerLand", (
     ("height", "height", "Height"),
     ("residual", "residual", "Height"),
     ("density", "density", "UseDensity"),
@@ -2961,7 +2961,7 @@ def days_per_land(height, residual, density):
     return _days_per_land(height, residual, density)
 
 
-_day_area = _core.formula(257, "grazing.DayArea", (
+_day_area = _core.formula(256, "grazing.DayArea", (
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
     ("use", "use", "UseRate"),
@@ -2991,7 +2991,7 @@ def day_area(animals, days, use):
     return _day_area(animals, days, use)
 
 
-_carrying_capacity = _core.formula(258, "grazing.CarryingCapacity", (
+_carrying_capacity = _core.formula(257, "grazing.CarryingCapacity", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("intake", "intake", "Demand"),
@@ -3031,7 +3031,7 @@ def carrying_capacity(yield_, use, intake, days):
     return _carrying_capacity(yield_, use, intake, days)
 
 
-_land_for_head = _core.formula(259, "grazing.LandForHead", (
+_land_for_head = _core.formula(258, "grazing.LandForHead", (
     ("head", "head", ""),
     ("rate", "rate", "HeadRate"),
 ))
@@ -3057,7 +3057,7 @@ def land_for_head(head, rate):
     return _land_for_head(head, rate)
 
 
-_strip_length = _core.formula(260, "grazing.StripLength", (
+_strip_length = _core.formula(259, "grazing.StripLength", (
     ("area", "area", "Area"),
     ("width", "width", "Length"),
 ))
@@ -3088,7 +3088,7 @@ def strip_length(area, width):
     return _strip_length(area, width)
 
 
-_strip_area = _core.formula(261, "grazing.StripArea", (
+_strip_area = _core.formula(260, "grazing.StripArea", (
     ("length", "length", "Length"),
     ("width", "width", "Length"),
 ))
@@ -3114,7 +3114,7 @@ def strip_area(length, width):
     return _strip_area(length, width)
 
 
-_strips_per_lane = _core.formula(262, "grazing.StripsPerLane", (
+_strips_per_lane = _core.formula(261, "grazing.StripsPerLane", (
     ("lane", "lane", "Length"),
     ("strip", "strip", "Length"),
 ))
@@ -3142,7 +3142,7 @@ def strips_per_lane(lane, strip):
     return _strips_per_lane(lane, strip)
 
 
-_part_of_day_demand = _core.formula(263, "grazing.PartOfDayDemand", (
+_part_of_day_demand = _core.formula(262, "grazing.PartOfDayDemand", (
     ("demand", "demand", "Demand"),
     ("share", "share", "Fraction"),
     ("part", "part", "Fraction"),
@@ -3235,7 +3235,7 @@ def walk_rows():
     return _core.call("grazing.WalkRows", {})
 
 
-_walk_limit = _core.formula(264, "grazing.WalkLimit", (
+_walk_limit = _core.formula(263, "grazing.WalkLimit", (
     ("by", "by", "grazing.WalkSource"),
     ("place", "place", "Fraction"),
 ))
@@ -3276,14 +3276,15 @@ def visit_of(distance):
     to 900 ft, and between 900 and 1,000 ft nothing: from 600 ft on watch them,
     and build for the herd.
 
+    Table:
+        one by one to 600 ft, as a herd beyond 1,000 ft, open between
+
     Arguments:
-        distance: Length in m or text with a unit
+        distance: way from the farthest grass to the water; Length in m or text
+            with a unit; limits >= 0 (ft)
 
     Returns:
         a word of grazing.WaterVisit.
-
-    Errors:
-        a DomainError where the distance is below 0 or not a number
 
     Source:
         OHIO-ANR-12
@@ -3291,7 +3292,7 @@ def visit_of(distance):
     return _core.call("grazing.VisitOf", {"distance": distance})
 
 
-_tank_volume = _core.formula(265, "grazing.TankVolume", (
+_tank_volume = _core.formula(264, "grazing.TankVolume", (
     ("rule", "rule", "grazing.TankRule"),
     ("head", "head", ""),
     ("each", "each", "WaterRate"),
@@ -3327,7 +3328,7 @@ def tank_volume(rule, head, each):
     return _tank_volume(rule, head, each)
 
 
-_fill_rate = _core.formula(266, "grazing.FillRate", (
+_fill_rate = _core.formula(265, "grazing.FillRate", (
     ("volume", "volume", "Volume"),
     ("time", "time", "Days"),
 ))
@@ -3359,7 +3360,7 @@ def fill_rate(volume, time):
     return _fill_rate(volume, time)
 
 
-_tank_edge = _core.formula(267, "grazing.TankEdge", (
+_tank_edge = _core.formula(266, "grazing.TankEdge", (
     ("head", "head", ""),
     ("share", "share", "Fraction"),
     ("each", "each", "Length"),
@@ -3392,7 +3393,7 @@ def tank_edge(head, share, each):
     return _tank_edge(head, share, each)
 
 
-_round_tank = _core.formula(268, "grazing.RoundTank", (
+_round_tank = _core.formula(267, "grazing.RoundTank", (
     ("radius", "radius", "Length"),
     ("depth", "depth", "Length"),
 ))

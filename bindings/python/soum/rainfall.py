@@ -127,11 +127,12 @@ __all__ = [
     "judge_triggers",
     "drought_plan",
     "ground_for",
+    "firm_deficit",
     "pugging_loss",
 ]
 
 
-_stress_coefficient = _core.formula(138, "rainfall.StressCoefficient", (
+_stress_coefficient = _core.formula(137, "rainfall.StressCoefficient", (
     ("depletion", "depletion", "RainDepth"),
     ("holds", "holds", "RainDepth"),
     ("easy", "easy", "Fraction"),
@@ -164,7 +165,7 @@ def stress_coefficient(depletion, holds, easy):
     return _stress_coefficient(depletion, holds, easy)
 
 
-_growth_share = _core.formula(139, "rainfall.GrowthShare", (
+_growth_share = _core.formula(138, "rainfall.GrowthShare", (
     ("actual", "actual", "RainDepth"),
     ("potential", "potential", "RainDepth"),
 ))
@@ -317,7 +318,7 @@ def crop_coefficient(crop, stage, end):
     return _core.call("rainfall.CropCoefficient", {"crop": crop, "stage": stage, "end": end})
 
 
-_crop_water = _core.formula(140, "rainfall.CropWater", (
+_crop_water = _core.formula(139, "rainfall.CropWater", (
     ("reference", "reference", "RainRate"),
     ("coefficient", "coefficient", ""),
 ))
@@ -375,7 +376,7 @@ def fit_rain(depths, fit):
     return _core.call("rainfall.FitRain", {"depths": depths, "fit": fit})
 
 
-_standard_index = _core.formula(141, "rainfall.StandardIndex", (
+_standard_index = _core.formula(140, "rainfall.StandardIndex", (
     ("rain", "rain", "RainDepth"),
     ("shape", "shape", ""),
     ("scale", "scale", "RainDepth"),
@@ -417,7 +418,7 @@ def standard_index(rain, shape, scale, dry):
     return _standard_index(rain, shape, scale, dry)
 
 
-_chance_of_index = _core.formula(142, "rainfall.ChanceOfIndex", (
+_chance_of_index = _core.formula(141, "rainfall.ChanceOfIndex", (
     ("index", "index", ""),
 ))
 
@@ -472,7 +473,7 @@ def rain_index(record, months, fit):
     return _core.call("rainfall.RainIndex", {"record": record, "months": months, "fit": fit})
 
 
-_effective_rain = _core.formula(143, "rainfall.EffectiveRain", (
+_effective_rain = _core.formula(142, "rainfall.EffectiveRain", (
     ("by", "by", "rainfall.EffectiveRule"),
     ("rain", "rain", "RainDepth"),
 ))
@@ -510,7 +511,7 @@ def effective_rain(by, rain):
     return _effective_rain(by, rain)
 
 
-_effective_by_use = _core.formula(144, "rainfall.EffectiveByUse", (
+_effective_by_use = _core.formula(143, "rainfall.EffectiveByUse", (
     ("rain", "rain", "RainDepth"),
     ("use", "use", "RainDepth"),
     ("storage", "storage", "RainDepth"),
@@ -547,7 +548,7 @@ def effective_by_use(rain, use, storage):
     return _effective_by_use(rain, use, storage)
 
 
-_effective_of_storm = _core.formula(145, "rainfall.EffectiveOfStorm", (
+_effective_of_storm = _core.formula(144, "rainfall.EffectiveOfStorm", (
     ("rain", "rain", "RainDepth"),
 ))
 
@@ -576,7 +577,7 @@ def effective_of_storm(rain):
     return _effective_of_storm(rain)
 
 
-_air_pressure = _core.formula(146, "rainfall.AirPressure", (
+_air_pressure = _core.formula(145, "rainfall.AirPressure", (
     ("altitude", "altitude", "Length"),
 ))
 
@@ -601,7 +602,7 @@ def air_pressure(altitude):
     return _air_pressure(altitude)
 
 
-_psychrometric_constant = _core.formula(147, "rainfall.PsychrometricConstant", (
+_psychrometric_constant = _core.formula(146, "rainfall.PsychrometricConstant", (
     ("pressure", "pressure", "Pressure"),
 ))
 
@@ -630,7 +631,7 @@ def psychrometric_constant(pressure):
     return _psychrometric_constant(pressure)
 
 
-_saturation_pressure = _core.formula(148, "rainfall.SaturationPressure", (
+_saturation_pressure = _core.formula(147, "rainfall.SaturationPressure", (
     ("temperature", "temperature", "Temperature"),
 ))
 
@@ -660,7 +661,7 @@ def saturation_pressure(temperature):
     return _saturation_pressure(temperature)
 
 
-_mean_saturation_pressure = _core.formula(149, "rainfall.MeanSaturationPressure", (
+_mean_saturation_pressure = _core.formula(148, "rainfall.MeanSaturationPressure", (
     ("high", "high", "Temperature"),
     ("low", "low", "Temperature"),
 ))
@@ -693,7 +694,7 @@ def mean_saturation_pressure(high, low):
     return _mean_saturation_pressure(high, low)
 
 
-_saturation_slope = _core.formula(150, "rainfall.SaturationSlope", (
+_saturation_slope = _core.formula(149, "rainfall.SaturationSlope", (
     ("temperature", "temperature", "Temperature"),
 ))
 
@@ -720,7 +721,7 @@ def saturation_slope(temperature):
     return _saturation_slope(temperature)
 
 
-_vapour_pressure = _core.formula(151, "rainfall.VapourPressure", (
+_vapour_pressure = _core.formula(150, "rainfall.VapourPressure", (
     ("high", "high", "Temperature"),
     ("low", "low", "Temperature"),
     ("most", "most", "Fraction"),
@@ -761,7 +762,7 @@ def vapour_pressure(high, low, most, least):
     return _vapour_pressure(high, low, most, least)
 
 
-_vapour_pressure_of_mean = _core.formula(152, "rainfall.VapourPressureOfMean", (
+_vapour_pressure_of_mean = _core.formula(151, "rainfall.VapourPressureOfMean", (
     ("high", "high", "Temperature"),
     ("low", "low", "Temperature"),
     ("humidity", "humidity", "Fraction"),
@@ -793,7 +794,7 @@ def vapour_pressure_of_mean(high, low, humidity):
     return _vapour_pressure_of_mean(high, low, humidity)
 
 
-_wind_at_two_metres = _core.formula(153, "rainfall.WindAtTwoMetres", (
+_wind_at_two_metres = _core.formula(152, "rainfall.WindAtTwoMetres", (
     ("wind", "wind", "Speed"),
     ("height", "height", "Length"),
 ))
@@ -821,7 +822,7 @@ def wind_at_two_metres(wind, height):
     return _wind_at_two_metres(wind, height)
 
 
-_inverse_distance = _core.formula(154, "rainfall.InverseDistance", (
+_inverse_distance = _core.formula(153, "rainfall.InverseDistance", (
     ("day", "day", ""),
 ))
 
@@ -845,7 +846,7 @@ def inverse_distance(day):
     return _inverse_distance(day)
 
 
-_solar_declination = _core.formula(155, "rainfall.SolarDeclination", (
+_solar_declination = _core.formula(154, "rainfall.SolarDeclination", (
     ("day", "day", ""),
 ))
 
@@ -868,7 +869,7 @@ def solar_declination(day):
     return _solar_declination(day)
 
 
-_sunset_angle = _core.formula(156, "rainfall.SunsetAngle", (
+_sunset_angle = _core.formula(155, "rainfall.SunsetAngle", (
     ("latitude", "latitude", "Angle"),
     ("declination", "declination", "Angle"),
 ))
@@ -896,7 +897,7 @@ def sunset_angle(latitude, declination):
     return _sunset_angle(latitude, declination)
 
 
-_extraterrestrial_radiation = _core.formula(157, "rainfall.ExtraterrestrialRadiation", (
+_extraterrestrial_radiation = _core.formula(156, "rainfall.ExtraterrestrialRadiation", (
     ("latitude", "latitude", "Angle"),
     ("day", "day", ""),
 ))
@@ -933,7 +934,7 @@ def extraterrestrial_radiation(latitude, day):
     return _extraterrestrial_radiation(latitude, day)
 
 
-_daylight_hours = _core.formula(158, "rainfall.DaylightHours", (
+_daylight_hours = _core.formula(157, "rainfall.DaylightHours", (
     ("latitude", "latitude", "Angle"),
     ("day", "day", ""),
 ))
@@ -962,7 +963,7 @@ def daylight_hours(latitude, day):
     return _daylight_hours(latitude, day)
 
 
-_solar_radiation = _core.formula(159, "rainfall.SolarRadiation", (
+_solar_radiation = _core.formula(158, "rainfall.SolarRadiation", (
     ("sunshine", "sunshine", "Days"),
     ("daylight", "daylight", "Days"),
     ("extraterrestrial", "extraterrestrial", "Radiation"),
@@ -996,7 +997,7 @@ def solar_radiation(sunshine, daylight, extraterrestrial):
     return _solar_radiation(sunshine, daylight, extraterrestrial)
 
 
-_radiation_by_temperature = _core.formula(160, "rainfall.RadiationByTemperature", (
+_radiation_by_temperature = _core.formula(159, "rainfall.RadiationByTemperature", (
     ("site", "site", "rainfall.SiteOfSun"),
     ("high", "high", "Temperature"),
     ("low", "low", "Temperature"),
@@ -1031,7 +1032,7 @@ def radiation_by_temperature(site, high, low, extraterrestrial):
     return _radiation_by_temperature(site, high, low, extraterrestrial)
 
 
-_clear_sky_radiation = _core.formula(161, "rainfall.ClearSkyRadiation", (
+_clear_sky_radiation = _core.formula(160, "rainfall.ClearSkyRadiation", (
     ("altitude", "altitude", "Length"),
     ("extraterrestrial", "extraterrestrial", "Radiation"),
 ))
@@ -1059,7 +1060,7 @@ def clear_sky_radiation(altitude, extraterrestrial):
     return _clear_sky_radiation(altitude, extraterrestrial)
 
 
-_net_shortwave = _core.formula(162, "rainfall.NetShortwave", (
+_net_shortwave = _core.formula(161, "rainfall.NetShortwave", (
     ("solar", "solar", "Radiation"),
 ))
 
@@ -1086,7 +1087,7 @@ def net_shortwave(solar):
     return _net_shortwave(solar)
 
 
-_blackbody_radiation = _core.formula(163, "rainfall.BlackbodyRadiation", (
+_blackbody_radiation = _core.formula(162, "rainfall.BlackbodyRadiation", (
     ("temperature", "temperature", "Temperature"),
 ))
 
@@ -1111,7 +1112,7 @@ def blackbody_radiation(temperature):
     return _blackbody_radiation(temperature)
 
 
-_net_longwave = _core.formula(164, "rainfall.NetLongwave", (
+_net_longwave = _core.formula(163, "rainfall.NetLongwave", (
     ("high", "high", "Temperature"),
     ("low", "low", "Temperature"),
     ("vapour", "vapour", "Pressure"),
@@ -1153,7 +1154,7 @@ def net_longwave(high, low, vapour, solar, clear):
     return _net_longwave(high, low, vapour, solar, clear)
 
 
-_net_radiation = _core.formula(165, "rainfall.NetRadiation", (
+_net_radiation = _core.formula(164, "rainfall.NetRadiation", (
     ("shortwave", "shortwave", "Radiation"),
     ("longwave", "longwave", "Radiation"),
 ))
@@ -1180,7 +1181,7 @@ def net_radiation(shortwave, longwave):
     return _net_radiation(shortwave, longwave)
 
 
-_soil_heat_flux = _core.formula(166, "rainfall.SoilHeatFlux", (
+_soil_heat_flux = _core.formula(165, "rainfall.SoilHeatFlux", (
     ("span", "span", "rainfall.HeatFluxSpan"),
     ("earlier", "earlier", "Temperature"),
     ("later", "later", "Temperature"),
@@ -1214,7 +1215,7 @@ def soil_heat_flux(span, earlier, later):
     return _soil_heat_flux(span, earlier, later)
 
 
-_penman_monteith = _core.formula(167, "rainfall.PenmanMonteith", (
+_penman_monteith = _core.formula(166, "rainfall.PenmanMonteith", (
     ("slope", "slope", "PressureSlope"),
     ("net", "net", "Radiation"),
     ("soil", "soil", "Radiation"),
@@ -1268,7 +1269,7 @@ def penman_monteith(slope, net, soil, constant, temperature, wind, saturated, va
     return _penman_monteith(slope, net, soil, constant, temperature, wind, saturated, vapour)
 
 
-_reference_water = _core.formula(168, "rainfall.ReferenceWater", (
+_reference_water = _core.formula(167, "rainfall.ReferenceWater", (
     ("altitude", "altitude", "Length"),
     ("extraterrestrial", "extraterrestrial", "Radiation"),
     ("high", "high", "Temperature"),
@@ -1327,7 +1328,7 @@ def reference_water(altitude, extraterrestrial, high, low, vapour, wind, solar, 
     return _reference_water(altitude, extraterrestrial, high, low, vapour, wind, solar, soil)
 
 
-_hargreaves_samani = _core.formula(169, "rainfall.HargreavesSamani", (
+_hargreaves_samani = _core.formula(168, "rainfall.HargreavesSamani", (
     ("high", "high", "Temperature"),
     ("low", "low", "Temperature"),
     ("extraterrestrial", "extraterrestrial", "Radiation"),
@@ -1367,7 +1368,7 @@ def hargreaves_samani(high, low, extraterrestrial):
     return _hargreaves_samani(high, low, extraterrestrial)
 
 
-_thornthwaite = _core.formula(170, "rainfall.Thornthwaite", (
+_thornthwaite = _core.formula(169, "rainfall.Thornthwaite", (
     ("temperature", "temperature", "Temperature"),
     ("index", "index", ""),
     ("daylight", "daylight", "Days"),
@@ -1430,7 +1431,7 @@ def thornthwaite_index(means):
     return _core.call("rainfall.ThornthwaiteIndex", {"means": means})
 
 
-_irrigation_depth = _core.formula(171, "rainfall.IrrigationDepth", (
+_irrigation_depth = _core.formula(170, "rainfall.IrrigationDepth", (
     ("root", "root", "Length"),
     ("holds", "holds", "WaterHolding"),
     ("allowed", "allowed", "Fraction"),
@@ -1464,7 +1465,7 @@ def irrigation_depth(root, holds, allowed):
     return _irrigation_depth(root, holds, allowed)
 
 
-_gross_irrigation = _core.formula(172, "rainfall.GrossIrrigation", (
+_gross_irrigation = _core.formula(171, "rainfall.GrossIrrigation", (
     ("net", "net", "RainDepth"),
     ("efficiency", "efficiency", "Fraction"),
 ))
@@ -1491,7 +1492,7 @@ def gross_irrigation(net, efficiency):
     return _gross_irrigation(net, efficiency)
 
 
-_irrigation_interval = _core.formula(173, "rainfall.IrrigationInterval", (
+_irrigation_interval = _core.formula(172, "rainfall.IrrigationInterval", (
     ("net", "net", "RainDepth"),
     ("use", "use", "RainRate"),
 ))
@@ -1521,7 +1522,7 @@ def irrigation_interval(net, use):
     return _irrigation_interval(net, use)
 
 
-_irrigation_time = _core.formula(174, "rainfall.IrrigationTime", (
+_irrigation_time = _core.formula(173, "rainfall.IrrigationTime", (
     ("depth", "depth", "RainDepth"),
     ("rate", "rate", "RainRate"),
 ))
@@ -1583,7 +1584,7 @@ def crop_use(crop, end):
     return _core.call("rainfall.CropUse", {"crop": crop, "end": end})
 
 
-_passes = _core.formula(175, "rainfall.Passes", (
+_passes = _core.formula(174, "rainfall.Passes", (
     ("rain", "rain", "RainDepth"),
 ))
 
@@ -1624,7 +1625,7 @@ def passes(rain):
     return _passes(rain)
 
 
-_rotation_days = _core.formula(176, "rainfall.RotationDays", (
+_rotation_days = _core.formula(175, "rainfall.RotationDays", (
     ("leaf", "leaf", "Days"),
     ("leaves", "leaves", ""),
 ))
@@ -1656,7 +1657,7 @@ def rotation_days(leaf, leaves):
     return _rotation_days(leaf, leaves)
 
 
-_passes_by_season = _core.formula(177, "rainfall.PassesBySeason", (
+_passes_by_season = _core.formula(176, "rainfall.PassesBySeason", (
     ("season", "season", "Days"),
     ("rotation", "rotation", "Days"),
 ))
@@ -1686,7 +1687,7 @@ def passes_by_season(season, rotation):
     return _passes_by_season(season, rotation)
 
 
-_rain_for_passes = _core.formula(178, "rainfall.RainForPasses", (
+_rain_for_passes = _core.formula(177, "rainfall.RainForPasses", (
     ("passes", "passes", ""),
 ))
 
@@ -1722,7 +1723,7 @@ def rain_for_passes(passes):
     return _rain_for_passes(passes)
 
 
-_rain_per_pass = _core.formula(179, "rainfall.RainPerPass", (
+_rain_per_pass = _core.formula(178, "rainfall.RainPerPass", (
     ("water", "water", "RainDepth"),
     ("passes", "passes", ""),
 ))
@@ -1752,7 +1753,7 @@ def rain_per_pass(water, passes):
     return _rain_per_pass(water, passes)
 
 
-_passes_added = _core.formula(180, "rainfall.PassesAdded", (
+_passes_added = _core.formula(179, "rainfall.PassesAdded", (
     ("rain", "rain", "RainDepth"),
     ("irrigation", "irrigation", "RainDepth"),
 ))
@@ -1803,7 +1804,7 @@ def pass_rows():
     return _core.call("rainfall.PassRows", {})
 
 
-_forage_share = _core.formula(181, "rainfall.ForageShare", (
+_forage_share = _core.formula(180, "rainfall.ForageShare", (
     ("rain_share", "rainShare", "Fraction"),
 ))
 
@@ -1836,7 +1837,7 @@ def forage_share(rain_share):
     return _forage_share(rain_share)
 
 
-_yield_by_rain = _core.formula(182, "rainfall.YieldByRain", (
+_yield_by_rain = _core.formula(181, "rainfall.YieldByRain", (
     ("line", "line", "rainfall.RainLine"),
     ("rain", "rain", "RainDepth"),
 ))
@@ -1874,7 +1875,7 @@ def yield_by_rain(line, rain):
     return _yield_by_rain(line, rain)
 
 
-_alfalfa_yield = _core.formula(183, "rainfall.AlfalfaYield", (
+_alfalfa_yield = _core.formula(182, "rainfall.AlfalfaYield", (
     ("water", "water", "RainDepth"),
 ))
 
@@ -1903,7 +1904,7 @@ def alfalfa_yield(water):
     return _alfalfa_yield(water)
 
 
-_yield_of_water = _core.formula(184, "rainfall.YieldOfWater", (
+_yield_of_water = _core.formula(183, "rainfall.YieldOfWater", (
     ("water", "water", "RainDepth"),
     ("use", "use", "RainUse"),
 ))
@@ -1934,7 +1935,7 @@ def yield_of_water(water, use):
     return _yield_of_water(water, use)
 
 
-_use_of_water = _core.formula(185, "rainfall.UseOfWater", (
+_use_of_water = _core.formula(184, "rainfall.UseOfWater", (
     ("yield_", "yield", "Yield"),
     ("water", "water", "RainDepth"),
 ))
@@ -2058,7 +2059,7 @@ def read_days(text):
     return _core.call("rainfall.ReadDays", {"text": text})
 
 
-_share_of_normal = _core.formula(186, "rainfall.ShareOfNormal", (
+_share_of_normal = _core.formula(185, "rainfall.ShareOfNormal", (
     ("rain", "rain", "RainDepth"),
     ("normal", "normal", "RainDepth"),
 ))
@@ -2343,7 +2344,7 @@ def weighted_curve_number(areas, numbers):
     return _core.call("rainfall.WeightedCurveNumber", {"areas": areas, "numbers": numbers})
 
 
-_retention = _core.formula(187, "rainfall.Retention", (
+_retention = _core.formula(186, "rainfall.Retention", (
     ("number", "number", ""),
 ))
 
@@ -2367,7 +2368,7 @@ def retention(number):
     return _retention(number)
 
 
-_initial_abstraction = _core.formula(188, "rainfall.InitialAbstraction", (
+_initial_abstraction = _core.formula(187, "rainfall.InitialAbstraction", (
     ("number", "number", ""),
 ))
 
@@ -2391,7 +2392,7 @@ def initial_abstraction(number):
     return _initial_abstraction(number)
 
 
-_runoff = _core.formula(189, "rainfall.Runoff", (
+_runoff = _core.formula(188, "rainfall.Runoff", (
     ("rain", "rain", "RainDepth"),
     ("number", "number", ""),
 ))
@@ -2446,7 +2447,7 @@ def antecedent(rain, season):
     return _core.call("rainfall.Antecedent", {"rain": rain, "season": season})
 
 
-_caught = _core.formula(190, "rainfall.Caught", (
+_caught = _core.formula(189, "rainfall.Caught", (
     ("area", "area", "Area"),
     ("rain", "rain", "RainDepth"),
     ("caught", "caught", "Fraction"),
@@ -2475,12 +2476,12 @@ def caught(area, rain, caught):
         Printed shortcuts round: roof_catch.
 
     Source:
-        definition: area times depth
+        definition: area times depth; AGPROUD-ALFALFA prints one such volume
     """
     return _caught(area, rain, caught)
 
 
-_roof_catch = _core.formula(191, "rainfall.RoofCatch", (
+_roof_catch = _core.formula(190, "rainfall.RoofCatch", (
     ("by", "by", "rainfall.CatchFactor"),
     ("area", "area", "Area"),
     ("rain", "rain", "RainDepth"),
@@ -2514,7 +2515,7 @@ def roof_catch(by, area, rain):
     return _roof_catch(by, area, rain)
 
 
-_feedlot_runoff = _core.formula(192, "rainfall.FeedlotRunoff", (
+_feedlot_runoff = _core.formula(191, "rainfall.FeedlotRunoff", (
     ("rain", "rain", "RainDepth"),
     ("area", "area", "Area"),
 ))
@@ -2544,7 +2545,7 @@ def feedlot_runoff(rain, area):
     return _feedlot_runoff(rain, area)
 
 
-_open_water_loss = _core.formula(193, "rainfall.OpenWaterLoss", (
+_open_water_loss = _core.formula(192, "rainfall.OpenWaterLoss", (
     ("pan", "pan", "RainDepth"),
 ))
 
@@ -2572,7 +2573,7 @@ def open_water_loss(pan):
     return _open_water_loss(pan)
 
 
-_degree_days = _core.formula(194, "rainfall.DegreeDays", (
+_degree_days = _core.formula(193, "rainfall.DegreeDays", (
     ("form", "form", "rainfall.DegreeDayForm"),
     ("high", "high", "Temperature"),
     ("low", "low", "Temperature"),
@@ -2921,7 +2922,7 @@ def soil_water(texture, by, end):
     return _core.call("rainfall.SoilWater", {"texture": texture, "by": by, "end": end})
 
 
-_root_zone_water = _core.formula(195, "rainfall.RootZoneWater", (
+_root_zone_water = _core.formula(194, "rainfall.RootZoneWater", (
     ("root", "root", "Length"),
     ("holds", "holds", "WaterHolding"),
 ))
@@ -2948,7 +2949,7 @@ def root_zone_water(root, holds):
     return _root_zone_water(root, holds)
 
 
-_refill_point = _core.formula(196, "rainfall.RefillPoint", (
+_refill_point = _core.formula(195, "rainfall.RefillPoint", (
     ("store", "store", "RainDepth"),
     ("used", "used", "Fraction"),
 ))
@@ -3006,14 +3007,15 @@ def class_of_profile(water):
     where rock comes sooner) hold for plants. Print leaves open where 6 in
     belong: to the higher class here.
 
+    Table:
+        very low under 3 in, low under 6, moderate to 9, high above
+
     Arguments:
-        water: RainDepth in m or text with a unit
+        water: water that the soil holds for plants; RainDepth in m or text with
+            a unit; limits >= 0 (in)
 
     Returns:
         a word of rainfall.ProfileClass.
-
-    Errors:
-        a DomainError where the water is below 0 or not a number
 
     Source:
         PROFILE-CLASSES
@@ -3123,7 +3125,7 @@ def variation(depths):
     return _core.call("rainfall.Variation", {"depths": depths})
 
 
-_rank_chance = _core.formula(197, "rainfall.RankChance", (
+_rank_chance = _core.formula(196, "rainfall.RankChance", (
     ("position", "position", "rainfall.PlottingPosition"),
     ("rank", "rank", ""),
     ("years", "years", ""),
@@ -3152,13 +3154,13 @@ def rank_chance(position, rank, years):
         count gives the last of the order 100 %, as if nothing beyond it could come.
 
     Source:
-        WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; from memory:
-        the rule of water harvesting; definition: the count
+        WEIBULL-LAB Weibull; HAZEN-CLASS Hazen; MAKKONEN-DEBATE both; FAO-HARVESTING
+        the rule of water harvesting, from memory; definition: the count
     """
     return _rank_chance(position, rank, years)
 
 
-_return_period = _core.formula(198, "rainfall.ReturnPeriod", (
+_return_period = _core.formula(197, "rainfall.ReturnPeriod", (
     ("chance", "chance", "Fraction"),
 ))
 
@@ -3187,7 +3189,7 @@ def return_period(chance):
     return _return_period(chance)
 
 
-_at_least_once = _core.formula(199, "rainfall.AtLeastOnce", (
+_at_least_once = _core.formula(198, "rainfall.AtLeastOnce", (
     ("period", "period", ""),
     ("years", "years", ""),
 ))
@@ -3302,7 +3304,7 @@ def dry_day_runs(days, under):
     return _core.call("rainfall.DryDayRuns", {"days": days, "under": under})
 
 
-_potential_stocking = _core.formula(200, "rainfall.PotentialStocking", (
+_potential_stocking = _core.formula(199, "rainfall.PotentialStocking", (
     ("rule", "rule", "rainfall.StockingRule"),
     ("rain", "rain", "RainDepth"),
 ))
@@ -3470,19 +3472,33 @@ def ground_for(deficit):
     promise. Stock that must stand in mud get foot and udder trouble; ask an
     adviser or a vet.
 
+    Table:
+        soft under firm_deficit, firm from it on
+
     Arguments:
-        deficit: RainDepth in m or text with a unit
+        deficit: water that the soil is short of field capacity; RainDepth in m
+            or text with a unit; limits any (mm)
 
     Returns:
         a word of rainfall.Ground.
-
-    Errors:
-        a DomainError where the deficit is not a number
 
     Source:
         LAURENSON-2016
     """
     return _core.call("rainfall.GroundFor", {"deficit": deficit})
+
+
+
+def firm_deficit():
+    """Gives the least deficit of water at which ground_for calls ground firm.
+
+    Returns:
+        RainDepth in m.
+
+    Source:
+        LAURENSON-2016
+    """
+    return _core.call("rainfall.FirmDeficit", {})
 
 
 

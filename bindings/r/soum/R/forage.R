@@ -75,9 +75,6 @@ forage_expolinear <- function(fastest, relative, days, lost)
 forage_expolinear_days <- function(mass, fastest, relative, lost)
     eval_formula("forage_expolinear_days", list(mass = mass, fastest = fastest, relative = relative, lost = lost))
 
-forage_feed_for_days <- function(head, weight, intake, days)
-    eval_formula("forage_feed_for_days", list(head = head, weight = weight, intake = intake, days = days))
-
 forage_hay_to_haul <- function(eaten, content, waste, rule)
     eval_formula("forage_hay_to_haul", list(eaten = eaten, content = content, waste = waste, rule = rule))
 
@@ -128,6 +125,9 @@ forage_hay_fertility <- function(hay, nitrogen, phosphorus, potassium)
 
 forage_head_day_cost <- function(total, head, days)
     call_function("forage_head_day_cost", list(total = total, head = head, days = days))
+
+forage_hazard_limits <- function()
+    call_function("forage_hazard_limits", list())
 
 forage_bloat_risk <- function(legume)
     call_function("forage_bloat_risk", list(legume = legume))

@@ -357,6 +357,9 @@ rainfall_drought_plan <- function(year, key_months, record)
 rainfall_ground_for <- function(deficit)
     call_function("rainfall_ground_for", list(deficit = deficit))
 
+rainfall_firm_deficit <- function()
+    call_function("rainfall_firm_deficit", list())
+
 rainfall_pugging_loss <- function(end)
     call_function("rainfall_pugging_loss", list(end = end))
 

@@ -1,0 +1,86 @@
+package decl_test
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"example.org/soum/internal/decl"
+)
+
+// TestWords: what all constants begin with is left out, whatever word comes next.
+func TestWords(t *testing.T) {
+	for _, c := range []struct {
+		constants, words []string
+	}{
+		{[]string{"StageDry", "StageLateGestation"}, []string{"dry", "late gestation"}},
+		{[]string{"BasisPerHead", "BasisPerDay"}, []string{"head", "day"}},
+		{[]string{"RowPerennial", "RowPercent", "RowAnnual"}, []string{"perennial", "percent", "annual"}},
+		{[]string{"Standing"}, []string{"standing"}},
+		{[]string{"Stage", "StageDry"}, []string{"stage", "stage dry"}}, // never a whole name
+	} {
+		e := decl.Enum{Constants: c.constants}
+		assert.Equal(t, c.words, e.Words())
+	}
+}
+
+// TestPrefix: the first unit of a quotient is no prefix, a quantity's name is.
+func TestPrefix(t *testing.T) {
+	for want, names := range map[string][]string{
+		"Height": {"HeightMetre", "HeightInch"},
+		"":       {"PoundPerAcre", "PoundPerFoot"},
+		"Live":   {"LivePercent", "LivePerennial"}, // "Per" is a word, not a beginning
+	} {
+		var q decl.Quantity
+		for _, name := range names {
+			q.Units = append(q.Units, decl.Unit{Name: name})
+		}
+		assert.Equal(t, want, q.Prefix())
+	}
+}
+
+// TestWordsHaveLimits: a look-up whose answer is a word may have Where; it is
+// guarded as a formula is, and is none.
+func TestWordsHaveLimits(t *testing.T) {
+	const source = `// Package stand is a test.
+package stand
+
+// Firm is a class.
+type Firm int
+
+// The classes.
+const (
+	FirmNot Firm = iota + 1
+	FirmQuite
+)
+
+// FirmAt gives a class.
+//
+// Where:
+//   - depth in mm: how deep; >= 0
+func FirmAt(depth float64) (Firm, error) { return FirmNot, nil }
+
+// DepthAt gives a number.
+//
+// Where:
+//   - depth in mm: how deep; >= 0
+func DepthAt(depth float64) (float64, error) { return depth, nil }
+
+// Open gives a class without limits.
+func Open(depth float64) (Firm, error) { return FirmNot, nil }
+`
+	root := t.TempDir()
+	require.NoError(t, os.Mkdir(filepath.Join(root, "stand"), 0o755))
+	require.NoError(t, os.WriteFile(filepath.Join(root, "stand", "stand.go"), []byte(source), 0o600))
+	p, err := decl.Read(root, "stand")
+	require.NoError(t, err)
+	got := map[string][2]bool{}
+	for i := range p.Functions {
+		f := &p.Functions[i]
+		got[f.Name] = [2]bool{f.IsGuarded(), f.IsFormula()}
+	}
+	assert.Equal(t, map[string][2]bool{"FirmAt": {true, false}, "DepthAt": {true, true}, "Open": {false, false}}, got)
+}
