@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 349860428 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 1326883071 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -1059,7 +1059,9 @@ enum soum_grazing_fit_rule_kind {
 	SOUM_GRAZING_FIT_RULE_KIND_NEED = 6, /* "need" */
 	SOUM_GRAZING_FIT_RULE_KIND_MOST = 7, /* "most" */
 	SOUM_GRAZING_FIT_RULE_KIND_LEAST = 8, /* "least" */
-	SOUM_GRAZING_FIT_RULE_KIND_LAND = 9 /* "land" */
+	SOUM_GRAZING_FIT_RULE_KIND_LAND = 9, /* "land" */
+	SOUM_GRAZING_FIT_RULE_KIND_RATIO_LEAST = 10, /* "ratio least" */
+	SOUM_GRAZING_FIT_RULE_KIND_RATIO_MOST = 11 /* "ratio most" */
 };
 enum soum_grazing_rent_rule {
 	SOUM_GRAZING_RENT_RULE_QUALITY = 1, /* "quality" */
@@ -8950,8 +8952,8 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       Tells which numbers of which stock fit a farm's land: the herd with
  *       the most animal units, the least hay or the best margin that month by
  *       month finds its grass, forbs and browse or hay, and keeps to the room,
- *       the water and the family's needs; what holds it down, and what one
- *       more of that would bring.
+ *       the water, the family's needs and the ratios of one stock to another;
+ *       what holds it down, and what one more of that would bring.
  *   grazing.FenceCost           fence, price, per
  *       Returns what a length of fence, wire or pipe costs at the user's
  *       price.
