@@ -134,7 +134,10 @@ func (l *FitLand) growth(path string) (units.Yield, []units.Fraction, error) {
 			shares = row.Shares[:]
 		}
 	}
-	if !(yield > 0 && yield <= 100) {
+	if yield > 100 {
+		return 0, nil, fault(path+".yield", yield, "is more than any land grows", "dry matter a year, up to 1,000 t/ha")
+	}
+	if !(yield > 0) {
 		return 0, nil, size(path+".yield", yield, "dry matter a year, above 0 and up to 1,000 t/ha, or a pasture row")
 	}
 	if len(shares) != 12 {
@@ -315,7 +318,7 @@ func (c *FitClass) settleDiet(m *fitModel, s *fitStock, path string) error {
 	}
 	for k, span := range s.diet {
 		if !isShare(span) {
-			return fault(path+".diet."+herd.Plants(k+1).String(), span, "is no span of shares", "low and high from 0 % to 100 %")
+			return fault(path+".diet."+herd.Plants(k+1).String(), spanText(span), "is no span of shares", "low and high from 0 % to 100 %")
 		}
 	}
 	if len(mixtures(s.diet)) == 0 {

@@ -222,7 +222,7 @@ func (p *studyPlan) checkInput(path string, w *StudySweep, before []StudySweep) 
 	low, high := w.ends()
 	if w.Input.heights() {
 		if !(low > 0 && high >= low && high <= 100) {
-			return fault(path+".heights", *w.Heights, "is no span of heights", "low above 0, high not below it")
+			return fault(path+".heights", spanText(*w.Heights), "is no span of heights", "low above 0, high up to 100 m and not below it")
 		}
 		return nil
 	}

@@ -541,7 +541,7 @@ func TestBadStudies(t *testing.T) {
 		{`"note": "ours"`, sweep(`{"input": "growth", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].group", "of no group"},
 		{`"note": "ours"`, sweep(`{"input": "leave", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].heights", "height to height"},
 		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "0 in", "high": "2 in"}, "steps": 2}`), "inputs[0].heights", "no span of heights"},
-		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "2 in", "high": "100.5 m"}, "steps": 2}`), "inputs[0].heights", "no span of heights"},
+		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "2 in", "high": "100.5 m"}, "steps": 2}`), "inputs[0].heights", "is no span of heights; low above 0, high up to 100 m and not below it"},
 		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "2 in", "high": "40 in"}, "steps": 2}`), "farm.", "turn"},
 		{`"note": "ours"`, sweep(`{"input": "rest", "rotation": 1, "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].rotation", "0 to 0"},
 		{`"note": "ours"`, sweep(`{"input": "rest", "span": {"low": 0.4, "high": 2}, "steps": 2}`), "inputs[0].span", "1 or more"},

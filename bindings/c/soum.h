@@ -8254,7 +8254,7 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
 
 /* Look-ups and whole plans go through soum_call, or soum_ask, with a JSON object
  * of the arguments named here. A farm is the document of a farm file. What their
- * objects hold is told in bindings/api.json and bindings/farm.schema.json.
+ * objects hold is told in bindings/api.json and the schemas beside it.
  * 
  *   herd.BreedingRows
  *       Gives the table of breeding, as a copy.
