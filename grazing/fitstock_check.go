@@ -141,7 +141,7 @@ func (l *FitLand) growth(path string) (units.Yield, []units.Fraction, error) {
 		return 0, nil, size(path+".yield", yield, "dry matter a year, above 0 and up to 1,000 t/ha, or a pasture row")
 	}
 	if len(shares) != 12 {
-		return 0, nil, fault(path+".months", len(shares), "shares do not make up a year", "twelve shares, January first, or a pasture row")
+		return 0, nil, fault(path+".months", plural(float64(len(shares)), "share"), "cannot make up a year", "twelve shares, January first, or a pasture row")
 	}
 	sum := units.Fraction(0)
 	for i, share := range shares {

@@ -152,6 +152,27 @@ func TestMixtures(t *testing.T) {
 	assert.Zero(t, all[0][0], "the rounding of 1 - 0.7 - 0.3 is no grass")
 }
 
+// TestFitStockWords: one and many, by names in the plural and by a class's own name.
+func TestFitStockWords(t *testing.T) {
+	m := mixedModel(t, func(f *Fitting) { f.Stock[2].ID, f.Needs = "", nil })
+	assert.Equal(t, "2 cows", m.head(2, "", "cows"))
+	assert.Equal(t, "1 head of cows", m.head(1, "", "cows"))
+	assert.Equal(t, "1 more head of cows", m.head(1, "more", "cows"))
+	assert.Equal(t, "0.5 fewer cows", m.head(0.5, "fewer", "cows"))
+	assert.Equal(t, "5 head of donkey", m.head(5, "", "donkey"))
+	assert.Equal(t, "1 animal unit", m.value(1))
+	assert.Equal(t, "0.5 animal units", m.value(0.5))
+	m.question.Units = units.US
+	assert.Equal(t, "1 short ton", m.ton(907.18474))
+	assert.Equal(t, "2 short tons", m.ton(2*907.18474))
+	for months, want := range map[*[]int]string{
+		{3}: "in March", {5, 6}: "from May to June", {1, 2, 3, 5}: "from January to March and in May",
+		{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12}: "all year",
+	} {
+		assert.Equal(t, want, inMonths(*months))
+	}
+}
+
 // TestFitStockHoldsUp draws farms of up to six stocks by the printed diets: each
 // has an answer that keeps every rule and is proved by its prices, or a clash.
 func TestFitStockHoldsUp(t *testing.T) {

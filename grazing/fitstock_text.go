@@ -87,17 +87,22 @@ func (r *FitRatio) text(kind FitRuleKind, head float64) string {
 	return "the ratio of " + r.Of + " to " + others + " (" + limit + units.Number(head) + " to " + units.Number(r.each()) + ")"
 }
 
+// plural counts something whose plural ends in an s.
+func plural(v float64, one string) string {
+	text := units.Number(v) + " " + one
+	if text == "1 "+one {
+		return text
+	}
+	return text + "s"
+}
+
 // in writes a quantity in the reader's units.
 func (m *fitModel) in(q shown) string { return q.In(m.question.Units) }
 
 // ton writes a mass of feed by the tonne or the short ton.
 func (m *fitModel) ton(kilograms float64) string {
 	if m.question.Units == units.US {
-		text := units.Number(kilograms / float64(units.DryMatterShortTon))
-		if text == "1" {
-			return "1 short ton"
-		}
-		return text + " short tons"
+		return plural(kilograms/float64(units.DryMatterShortTon), "short ton")
 	}
 	return units.Number(kilograms/float64(units.DryMatterTonne)) + " t"
 }
@@ -110,15 +115,7 @@ func (m *fitModel) value(v float64) string {
 	case FitMargin:
 		return units.Money{Amount: decimal.NewFromFloat(v).Round(moneyPlaces), Currency: m.currency}.String()
 	}
-	return animalUnits(v)
-}
-
-func animalUnits(v float64) string {
-	text := units.Number(v)
-	if text == "1" {
-		return "1 animal unit"
-	}
-	return text + " animal units"
+	return plural(v, "animal unit")
 }
 
 // bindText tells what one more of a rule would bring.

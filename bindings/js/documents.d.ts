@@ -2730,11 +2730,11 @@ export interface GrazingStudySweep {
   group?: string;
   /** the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves */
   rotation?: number;
-  /** low and high as numbers: factors, head, days or moves */
+  /** low and high as numbers: factors, or whole head, days or moves */
   span?: { low: number; high: number };
   /** low and high, with leave and turn in */
   heights?: { low: string; high: string };
-  /** steps of a grid, ends among them, 2 to 100 */
+  /** steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone */
   steps?: number;
   note?: string;
   /** Keys of your own. */

@@ -1700,9 +1700,9 @@ GrazingStudySweep = TypedDict("GrazingStudySweep", {
     "input": "Literal[\"growth\", \"head\", \"head factor\", \"leave\", \"turn in\", \"rest\", \"moves\"]",  # "growth", "head", "head factor", "leave", "turn in", "rest" or "moves"
     "group": "str",  # the id of a group, with head and head factor
     "rotation": "int",  # the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves
-    "span": "Span",  # low and high as numbers: factors, head, days or moves
+    "span": "Span",  # low and high as numbers: factors, or whole head, days or moves
     "heights": "Span",  # low and high, with leave and turn in
-    "steps": "int",  # steps of a grid, ends among them, 2 to 100
+    "steps": "int",  # steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone
     "note": "str",
 }, total=False)
 GrazingStudySweep.__doc__ = "StudySweep is an input and the span over which it goes."

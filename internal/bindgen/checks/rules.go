@@ -301,11 +301,12 @@ func sweepRule(o object) {
 		}
 		return may("input", object{"enum": words})
 	}
+	whole := object{"minimum": 1, "multipleOf": 1}
 	span := object{"required": []string{"span"}, "not": needs("heights")}
 	o["allOf"] = []object{
 		either(one(grazing.InputLeave, grazing.InputTurnIn), object{"required": []string{"heights"}, "not": needs("span")}, span),
 		either(one(grazing.InputHead, grazing.InputHeadFactor), needs("group"), lacks("group")),
 		{"if": one(grazing.InputHead, grazing.InputHeadFactor, grazing.InputGrowth), "then": may("rotation", object{"const": 0})},
-		{"if": one(grazing.InputHead, grazing.InputRest, grazing.InputMoves), "then": may("span", may("low", object{"minimum": 1}))},
+		{"if": one(grazing.InputHead, grazing.InputRest, grazing.InputMoves), "then": may("span", object{"properties": object{"low": whole, "high": whole}})},
 	}
 }

@@ -305,6 +305,7 @@ var beyondFittings = map[string]string{
 
 // beyondStudies are the bad studies that no schema can refuse.
 var beyondStudies = map[string]string{
+	`"design": "grid", "inputs": [{"input": "rest", "span": {"low": 20, "high": 22}, "steps": 4}]`:                                                                                                      compared,
 	`"design": "grid", "inputs": [{"input": "leave", "heights": {"low": "2 in", "high": "40 in"}, "steps": 2}]`:                                                                                         compared,
 	`"design": "grid", "inputs": [{"input": "leave", "heights": {"low": "2 in", "high": "100.5 m"}, "steps": 2}]`:                                                                                       compared,
 	`"design": "grid", "inputs": [{"input": "growth", "span": {"low": 2, "high": 1}, "steps": 2}]`:                                                                                                      compared,
