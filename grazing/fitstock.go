@@ -1,6 +1,7 @@
 package grazing
 
 import (
+	"context"
 	"math"
 
 	"example.org/soum/forage"
@@ -308,14 +309,19 @@ func (f *Fitting) JSON(system units.System) ([]byte, error) { return document.En
 //
 // Source: ours: the program; UGA-DIETS printed diets; the rows of herd and forage
 // the figures of stock and pasture; the doc of FitRatio names printed ratios
-func FitStock(fitting *Fitting) (Fitted, error) {
-	if fitting == nil {
+func FitStock(fitting *Fitting) (Fitted, error) { return fitting.Run(context.Background()) }
+
+// Run is FitStock that can be stopped: it ends with the error of the context soon
+// after that is done. Of many stocks with a diet each it may take half a minute.
+func (f *Fitting) Run(ctx context.Context) (Fitted, error) {
+	if f == nil {
 		return Fitted{}, fault("fitting", "nil", "is no document", "a question, such as ReadFitting gives")
 	}
-	m, err := fitting.settle(fitting.end())
+	m, err := f.settle(f.end())
 	if err != nil {
 		return Fitted{}, err
 	}
+	m.ctx = orBackground(ctx)
 	return m.fit()
 }
 

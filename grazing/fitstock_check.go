@@ -1,6 +1,7 @@
 package grazing
 
 import (
+	"context"
 	"fmt"
 	"slices"
 	"strconv"
@@ -40,7 +41,7 @@ type fitStock struct {
 
 // settle checks the question and makes it ready at an end of the printed spans.
 func (f *Fitting) settle(end units.End) (*fitModel, error) {
-	m := &fitModel{question: f, end: end}
+	m := &fitModel{ctx: context.Background(), question: f, end: end}
 	for _, check := range []func(*fitModel) error{f.settleForm, f.settleLand, f.settleStock, f.settleMoney, f.settleRules} {
 		if err := check(m); err != nil {
 			return nil, err

@@ -2,6 +2,7 @@ package grazing
 
 import (
 	"cmp"
+	"context"
 	"errors"
 	"fmt"
 	"math"
@@ -17,6 +18,7 @@ import (
 // fitModel is a question with its figures settled at one end of the printed
 // spans, and the linear program made of it.
 type fitModel struct {
+	ctx      context.Context // of a question that is answered
 	question *Fitting
 	end      units.End
 	supply   [12][plants]float64   // eatable dry matter
@@ -310,9 +312,13 @@ func (m *fitModel) goals() (first, second []float64) {
 	return animals, hay
 }
 
-// program gives the program with the goal, and some more rows.
-func (m *fitModel) program(goal []float64, more ...linear.Row) *linear.Program {
-	return &linear.Program{Objective: goal, Rows: slices.Concat(m.rows, more)}
+// solve answers the program with a goal, and some more rows.
+func (m *fitModel) solve(goal []float64, more ...linear.Row) (linear.Answer, error) {
+	if m.ctx.Err() != nil {
+		return linear.Answer{}, m.ctx.Err()
+	}
+	p := linear.Program{Objective: goal, Rows: slices.Concat(m.rows, more)}
+	return p.Solve()
 }
 
 // bound is a row that holds a stock's head at most, or, with a sign of -1, at
@@ -353,11 +359,11 @@ func greatest(of []float64) float64 {
 // second; the prices are of the first.
 func (m *fitModel) best(more ...linear.Row) (linear.Answer, error) {
 	first, second := m.goals()
-	pure, err := m.program(first, more...).Solve()
+	pure, err := m.solve(first, more...)
 	if err != nil {
 		return linear.Answer{}, err
 	}
-	decided, err := m.program(joined(first, second), more...).Solve()
+	decided, err := m.solve(joined(first, second), more...)
 	if err != nil {
 		return pure, nil //nolint:nilerr // the second goal is a nicety
 	}
@@ -398,12 +404,18 @@ func (m *fitModel) fit() (Fitted, error) {
 	a.Clash, a.Binds, a.Months = listed(a.Clash), listed(a.Binds), listed(a.Months)
 	a.Relaxed.Head, a.Whole.Head = listed(a.Relaxed.Head), listed(a.Whole.Head)
 	a.English = m.text(&a)
+	if err := m.ctx.Err(); err != nil { // what was ended on the way is no answer
+		return Fitted{}, err
+	}
 	return a, nil
 }
 
 // explain tells which stock has no limit, or that the numbers are no farm's.
 func (m *fitModel) explain(err error) error {
 	var unbounded *linear.Unbounded
+	if m.ctx.Err() != nil {
+		return m.ctx.Err()
+	}
 	if !errors.As(err, &unbounded) {
 		return fault("stock", len(m.stock), "stocks on this land cannot be reckoned with: the numbers lie too far apart", "numbers of a farm")
 	}
@@ -476,7 +488,7 @@ func (m *fitModel) fitWhole(a *Fitted, relaxed linear.Answer) error {
 	goal, _ := m.goals()
 	best, found, lost := math.Inf(-1), []float64(nil), false
 	try := func(rows []linear.Row) (linear.Answer, bool) {
-		answer, err := m.program(goal, rows...).Solve()
+		answer, err := m.solve(goal, rows...)
 		if err != nil {
 			lost = lost || !errors.Is(err, linear.ErrInfeasible) // what rounding has led astray may hold a better herd
 			return answer, false
@@ -632,6 +644,7 @@ func (m *fitModel) spans() ([]FitSpan, error) {
 		if err != nil {
 			return nil, err
 		}
+		other.ctx = m.ctx
 		other.build()
 		span := FitSpan{End: end, Head: []FitHead{}}
 		answer, err := other.best()
@@ -661,6 +674,9 @@ func (m *fitModel) clash() []FitRule {
 			if rule < 0 || kept[rule] {
 				p.Rows = append(p.Rows, m.rows[i])
 			}
+		}
+		if m.ctx.Err() != nil {
+			return true
 		}
 		_, err := p.Solve()
 		return errors.Is(err, linear.ErrInfeasible)

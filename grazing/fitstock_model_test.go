@@ -162,6 +162,11 @@ func TestFitStockWords(t *testing.T) {
 	assert.Equal(t, "5 head of donkey", m.head(5, "", "donkey"))
 	assert.Equal(t, "1 animal unit", m.value(1))
 	assert.Equal(t, "0.5 animal units", m.value(0.5))
+	// What changes by less than a hundredth of the greatest change is left out.
+	b := FitBind{Rule: FitRule{Kind: FitRuleMost, ID: "cows"}, More: 1, Gain: 1, Changes: []FitHead{{"cows", -100}, {"ewes", 1.004}}}
+	assert.Equal(t, "Allowing 1 more head of cows would carry 100 fewer cows and 1 more head of ewes (1 animal unit more).", m.bindText(&b))
+	b.Changes[1].Head = 0.999
+	assert.Equal(t, "Allowing 1 more head of cows would carry 100 fewer cows (1 animal unit more).", m.bindText(&b))
 	m.question.Units = units.US
 	assert.Equal(t, "1 short ton", m.ton(907.18474))
 	assert.Equal(t, "2 short tons", m.ton(2*907.18474))

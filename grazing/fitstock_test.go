@@ -1,11 +1,13 @@
 package grazing_test
 
 import (
+	"context"
 	"fmt"
 	"math"
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/google/go-cmp/cmp"
 	"github.com/stretchr/testify/assert"
@@ -776,6 +778,54 @@ func TestBadFittings(t *testing.T) {
 	assert.ErrorContains(t, err, "stock: 13")
 }
 
+// TestFittingLimits: what a question may hold at the most, and half a hundredth more.
+func TestFittingLimits(t *testing.T) {
+	money := func(text string) *units.Money {
+		m, err := units.ParseMoney(text)
+		require.NoError(t, err)
+		return &m
+	}
+	for name, put := range map[string]func(f *grazing.Fitting, beyond float64){
+		"land[0].area: ":    func(f *grazing.Fitting, by float64) { f.Land[0].Area = units.Area(1e10 * by) },
+		"land[0].yield: ":   func(f *grazing.Fitting, by float64) { f.Land[0].Yield = units.Yield(100 * by) },
+		"hay.store: ":       func(f *grazing.Fitting, by float64) { f.Hay.Store = units.FreshFeed(0.9999e9 * by) },
+		"hay.buy: ":         func(f *grazing.Fitting, by float64) { f.Hay.Buy = units.FreshFeed(0.9999e9 * by) },
+		"stock[0].weight: ": func(f *grazing.Fitting, by float64) { f.Stock[0].Weight = units.LiveWeight(1e5 * by) },
+		"stock[0].least: ":  func(f *grazing.Fitting, by float64) { f.Stock[0].Least = 1e6 * by },
+		"stock[0].margin: ": func(f *grazing.Fitting, by float64) {
+			f.Stock[0].Margin = money(fmt.Sprintf("%.0f USD", 1e9*by))
+		},
+		"ratios[0].most: ": func(f *grazing.Fitting, by float64) {
+			f.Stock = append(f.Stock, f.Stock[0])
+			f.Stock[1].ID = "others"
+			f.Ratios = []grazing.FitRatio{{Of: "others", To: []string{"wethers"}, Most: number(1e6 * by)}}
+		},
+		"ratios[0].least: ": func(f *grazing.Fitting, by float64) {
+			f.Stock = append(f.Stock, f.Stock[0])
+			f.Stock[1].ID = "others"
+			f.Ratios = []grazing.FitRatio{{Of: "others", To: []string{"wethers"}, Least: number(1e-6 / by)}}
+		},
+		"land: 201": func(f *grazing.Fitting, by float64) {
+			for i := 1; i < int(math.Round(200*by)); i++ {
+				f.Land = append(f.Land, f.Land[0])
+				f.Land[i].ID = fmt.Sprint(i)
+			}
+		},
+	} {
+		for _, by := range []float64{1, 1.005} {
+			f := readFitting(t, smallFitting)
+			put(f, by)
+			data, err := f.JSON(units.Metric)
+			require.NoError(t, err)
+			if _, err = grazing.ReadFitting(data); by == 1 {
+				assert.NoError(t, err, name)
+			} else {
+				assert.ErrorContains(t, err, name)
+			}
+		}
+	}
+}
+
 // TestFittingOfTwoCurrencies, and hay that may be bought without a price.
 func TestFittingMoneyRefuses(t *testing.T) {
 	text := changedFitting(t, `"goal": "animal units"`, `"goal": "margin"`, `"eats": "anything"`, `"eats": "anything", "margin": "30 USD"`, `"note": "ours"`, `"hay": {"buy": "1 t", "price": "200 EUR/t"}`)
@@ -796,6 +846,31 @@ func TestFitStockWithoutLimit(t *testing.T) {
 	assert.ErrorContains(t, err, "stock[0].drinks: is missing")
 	f.Stock[0].Drinks = 0.5
 	assert.InDelta(t, 2, fitStock(t, f).Whole.Head[0].Head, 0)
+}
+
+// TestFitStockCanBeStopped, with an answer and with a clash on the way.
+func TestFitStockCanBeStopped(t *testing.T) {
+	ended, stop := context.WithCancel(context.Background())
+	stop()
+	f := readFitting(t, smallFitting)
+	_, err := f.Run(ended)
+	assert.ErrorIs(t, err, context.Canceled)
+	f.Stock[0].Least = 50
+	_, err = f.Run(ended)
+	assert.ErrorIs(t, err, context.Canceled)
+	large := readFitting(t, wholeFitting)
+	for after := range 20 { // wherever it is by then
+		soon, end := context.WithTimeout(context.Background(), time.Duration(after)*time.Millisecond)
+		if a, err := large.Run(soon); err != nil {
+			assert.ErrorIs(t, err, context.DeadlineExceeded)
+			assert.Empty(t, a.English)
+		}
+		end()
+	}
+	var none context.Context
+	a, err := f.Run(none)
+	assert.NoError(t, err)
+	assert.NotEmpty(t, a.English)
 }
 
 // TestFittingComesBackAsItWas writes the question and reads it back.

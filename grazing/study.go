@@ -177,12 +177,17 @@ func Study(studied *Studied) (StudyResult, error) {
 // processors; the answer does not depend on it. Progress, where it is not nil, is told
 // from time to time how many seasons of how many are done, by one worker at a time.
 func (s *Studied) Run(ctx context.Context, workers int, progress func(done, all int)) (StudyResult, error) {
-	if ctx == nil {
-		ctx = context.Background()
-	}
 	p, err := s.plan()
 	if err != nil {
 		return StudyResult{}, err
 	}
-	return p.run(ctx, workers, progress)
+	return p.run(orBackground(ctx), workers, progress)
+}
+
+// orBackground takes no context for one that never ends.
+func orBackground(ctx context.Context) context.Context {
+	if ctx == nil {
+		return context.Background()
+	}
+	return ctx
 }

@@ -2,7 +2,7 @@
 
 export const version = "0.1.0";
 export const abi = 1;
-export const manifest = 1410779341;
+export const manifest = 2023191497;
 
 // The base unit of each quantity.
 export const bases = {
