@@ -33,10 +33,7 @@ func fault(path string, value any, problem, allowed string) error {
 
 // size is fault for a quantity that must lie above 0: what is 0 was left out,
 // or might as well have been.
-func size[Q interface {
-	~float64
-	shown
-}](path string, value Q, allowed string) error {
+func size[Q quantity](path string, value Q, allowed string) error {
 	if value == 0 {
 		return fault(path, value, "is not above 0, or was left out", allowed)
 	}
@@ -55,6 +52,12 @@ func wrongName(path, name string, err error) error {
 // shown is a quantity that prints for people.
 type shown interface{ In(units.System) string }
 
+// quantity is a number that prints for people.
+type quantity interface {
+	~float64
+	shown
+}
+
 // both prints a quantity in metric and in US units, since the reader's own
 // text is gone by the time a value is checked.
 func both(q shown) string {
@@ -64,6 +67,9 @@ func both(q shown) string {
 	}
 	return metric + " (" + us + ")"
 }
+
+// spanText prints both ends of a span.
+func spanText[Q quantity](s units.Span[Q]) string { return both(s.Low) + " to " + both(s.High) }
 
 // Check tells the first thing that is wrong with the farm, with its path in
 // the document, its value and what is allowed; nil where nothing is.
@@ -164,9 +170,9 @@ func checkPasture(path string, p forage.Pasture) error {
 	case sum < 0.9 || sum > 1.1:
 		return fault(path+".shares", sum, "do not make up a year", "a sum of 90 % to 110 %")
 	case !(p.Leave.Low > 0) || !(p.Leave.High >= p.Leave.Low):
-		return fault(path+".leave", p.Leave, "is no span of heights", "low above 0, high not below it")
+		return fault(path+".leave", spanText(p.Leave), "is no span of heights", "low above 0, high not below it")
 	case !(p.TurnIn.Low > 0) || !(p.TurnIn.High >= p.TurnIn.Low):
-		return fault(path+".turn_in", p.TurnIn, "is no span of heights", "low above 0, high not below it")
+		return fault(path+".turn_in", spanText(p.TurnIn), "is no span of heights", "low above 0, high not below it")
 	case !(p.YieldLow > 0) || !(p.YieldMedium > 0) || !(p.YieldHigh > 0):
 		return size(path+".yield_medium", p.YieldMedium, "three yields above 0")
 	}
@@ -276,7 +282,7 @@ func checkClass(path string, c herd.Class) error {
 	case !(c.Weight > 0):
 		return size(path+".weight", c.Weight, "the live weight of one animal")
 	case !isShare(c.Pasture):
-		return fault(path+".pasture", c.Pasture, "is no span of shares", "low and high from 0 % to 100 %")
+		return fault(path+".pasture", spanText(c.Pasture), "is no span of shares", "low and high from 0 % to 100 %")
 	}
 	if c.Excretion != "" || c.ExcretionBy != 0 {
 		if _, err := herd.Excretion(c.Excretion, c.ExcretionBy, herd.ExcretaNitrogen, 1, c.Weight, 1); err != nil {
@@ -285,7 +291,7 @@ func checkClass(path string, c herd.Class) error {
 	}
 	for i, row := range c.Intake {
 		if !isShare(row.Share) || row.Share.High == 0 {
-			return fault(fmt.Sprintf("%s.intake[%d].share", path, i), row.Share, "is no span of shares", "low and high above 0 % and up to 100 %")
+			return fault(fmt.Sprintf("%s.intake[%d].share", path, i), spanText(row.Share), "is no span of shares", "low and high above 0 % and up to 100 %")
 		}
 	}
 	return nil

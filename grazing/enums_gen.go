@@ -196,7 +196,7 @@ func (e *FitDiet) UnmarshalText(text []byte) error {
 	return &units.ParseError{Quantity: "grazing.FitDiet", Text: string(text), Problem: "no such word", Accepts: namesFitDiet[1:], Word: true}
 }
 
-var namesFitRuleKind = []string{"", "growth", "hay", "buying", "water", "housing", "need", "most", "least", "land"}
+var namesFitRuleKind = []string{"", "growth", "hay", "buying", "water", "housing", "need", "most", "least", "land", "ratio least", "ratio most"}
 
 // String gives the text of the constant, "" for a value that is none of them.
 func (e FitRuleKind) String() string {

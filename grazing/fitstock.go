@@ -1,6 +1,7 @@
 package grazing
 
 import (
+	"context"
 	"math"
 
 	"example.org/soum/forage"
@@ -25,6 +26,7 @@ type Fitting struct {
 	Water   Water          `json:"water,omitempty"`   // what the source gives
 	Housing []FitHousing   `json:"housing,omitempty"` // what has only so much room
 	Needs   []FitNeed      `json:"needs,omitempty"`   // what the family wants at least
+	Ratios  []FitRatio     `json:"ratios,omitempty"`  // how many of one stock go with others
 	Note    string         `json:"note,omitempty"`
 	Extra   map[string]any `json:"-" document:"extra"`
 }
@@ -132,6 +134,25 @@ type FitNeed struct {
 	Extra map[string]any     `json:"-" document:"extra"`
 }
 
+// FitRatio says how many of one stock go with others, such as rams with ewes. None
+// holds unless the document says so, and whole animals are held to it as it stands:
+// at least 1 to 30 asks for two rams from 31 ewes on, and at most 1 to 30 allows none
+// below 30 ewes.
+//
+// In print a mature bull has 25 to 35 cows [OKSTATE-BULLS], two mature rams 100 ewes
+// and three 250, a ram lamb 30 at the most [WYLR-RAMS], a mature buck 20 to 40 does
+// [KYSU-BUCKS] and a boar 15 to 20 sows [PROAGRI-BOARS], where one who falls ill is not
+// thought of.
+type FitRatio struct {
+	Of    string         `json:"of" document:"required" allowed:"the id of stock, such as that of the rams"`
+	To    []string       `json:"to" document:"required" allowed:"the ids of the stock that it goes with, such as that of the ewes, each once; several count together"`
+	Least *float64       `json:"least,omitempty" allowed:"the fewest head of it, above 0, for so many of the others"`
+	Most  *float64       `json:"most,omitempty" allowed:"the most head of it, above 0 and not below the fewest, for so many of the others"`
+	Each  *float64       `json:"each,omitempty" allowed:"for how many head of the others, above 0; 1 if left out"`
+	Note  string         `json:"note,omitempty"`
+	Extra map[string]any `json:"-" document:"extra"`
+}
+
 // Fitted is which stock fits. Where nothing does, Clash names the rules that
 // contradict one another, and the rest is empty.
 type Fitted struct {
@@ -170,21 +191,23 @@ type FitRuleKind int
 
 // The sorts of rules.
 const (
-	FitRuleGrowth  FitRuleKind = iota + 1 // what grows of a class of plants in a month
-	FitRuleHay                            // hay in store
-	FitRuleBuying                         // hay that may be bought
-	FitRuleWater                          // the water of the source
-	FitRuleHousing                        // what has only so much room
-	FitRuleNeed                           // what the family wants
-	FitRuleMost                           // the most head of a stock
-	FitRuleLeast                          // the fewest head of a stock
-	FitRuleLand                           // the area of a piece of land, which is told among what binds alone
+	FitRuleGrowth     FitRuleKind = iota + 1 // what grows of a class of plants in a month
+	FitRuleHay                               // hay in store
+	FitRuleBuying                            // hay that may be bought
+	FitRuleWater                             // the water of the source
+	FitRuleHousing                           // what has only so much room
+	FitRuleNeed                              // what the family wants
+	FitRuleMost                              // the most head of a stock
+	FitRuleLeast                             // the fewest head of a stock
+	FitRuleLand                              // the area of a piece of land, which is told among what binds alone
+	FitRuleRatioLeast                        // the fewest head of a stock for so many others
+	FitRuleRatioMost                         // the most head of a stock for so many others
 )
 
 // FitRule is one rule of the question.
 type FitRule struct {
 	Kind    FitRuleKind `json:"kind"`    // its sort
-	ID      string      `json:"id"`      // of the stock, housing, need or land; the class of plants of growth; else empty
+	ID      string      `json:"id"`      // of the stock, housing, need or land; the first stock of a ratio; the class of plants of growth; else empty
 	Months  []int       `json:"months"`  // the months that it is of, 1 to 12; none: the year
 	English string      `json:"english"` // in words
 }
@@ -249,8 +272,8 @@ func (f *Fitting) JSON(system units.System) ([]byte, error) { return document.En
 
 // FitStock tells which numbers of which stock fit a farm's land: the herd with
 // the most animal units, the least hay or the best margin that month by month
-// finds its grass, forbs and browse or hay, and keeps to the room, the water and
-// the family's needs; what holds it down, and what one more of that would bring.
+// finds its grass, forbs and browse or hay, and keeps to the room, the water, the
+// family's needs and the ratios of one stock to another; what holds it down, and what one more of that would bring.
 //
 // Method: a linear program in floats over the head of each stock, what each kind
 // of diet eats of each class of plants in each month, and hay. A year is twelve
@@ -280,20 +303,25 @@ func (f *Fitting) JSON(system units.System) ([]byte, error) { return document.En
 // copper for sheep, parasites and stock that should not follow one another are not
 // in it: see the cautions of the plan and Conflicts.
 //
-// Check: TestFitStockByHand, TestFitStockAgainstEveryHerd, TestFitStockScales,
+// Check: TestFitStockByHand, TestFitStockRatios, TestFitStockPrintedRatios, TestFitStockAgainstEveryHerd, TestFitStockScales,
 // TestFitStockPrices, TestFitStockDual, TestFitStockClash,
 // TestFitStockClashIsSmallest
 //
 // Source: ours: the program; UGA-DIETS printed diets; the rows of herd and forage
-// the figures of stock and pasture
-func FitStock(fitting *Fitting) (Fitted, error) {
-	if fitting == nil {
+// the figures of stock and pasture; the doc of FitRatio names printed ratios
+func FitStock(fitting *Fitting) (Fitted, error) { return fitting.Run(context.Background()) }
+
+// Run is FitStock that can be stopped: it ends with the error of the context soon
+// after that is done. Of many stocks with a diet each it may take half a minute.
+func (f *Fitting) Run(ctx context.Context) (Fitted, error) {
+	if f == nil {
 		return Fitted{}, fault("fitting", "nil", "is no document", "a question, such as ReadFitting gives")
 	}
-	m, err := fitting.settle(fitting.end())
+	m, err := f.settle(f.end())
 	if err != nil {
 		return Fitted{}, err
 	}
+	m.ctx = orBackground(ctx)
 	return m.fit()
 }
 
@@ -319,5 +347,8 @@ func (f *Fitting) hayPerDry() float64 {
 // sensible tells a number that a document may count with.
 func sensible(v, low float64) bool { return v >= low && v <= mostCounted && !math.IsNaN(v) }
 
-// mostCounted is the most head, places or pieces that a document may count.
-const mostCounted = 1e6
+// The least and the most of head, places or pieces that a document may count with.
+const (
+	leastCounted = 1e-6
+	mostCounted  = 1e6
+)

@@ -1,16 +1,19 @@
 package grazing
 
 import (
+	"context"
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"example.org/soum/forage"
 	"example.org/soum/herd"
 	"example.org/soum/units"
 )
 
-// The most that a question may hold, so that every one is answered in seconds.
+// The most that a question may hold, so that the worst is answered within half a
+// minute and most in a second.
 const (
 	mostFitStock = 12
 	mostFitRules = 50
@@ -38,7 +41,7 @@ type fitStock struct {
 
 // settle checks the question and makes it ready at an end of the printed spans.
 func (f *Fitting) settle(end units.End) (*fitModel, error) {
-	m := &fitModel{question: f, end: end}
+	m := &fitModel{ctx: context.Background(), question: f, end: end}
 	for _, check := range []func(*fitModel) error{f.settleForm, f.settleLand, f.settleStock, f.settleMoney, f.settleRules} {
 		if err := check(m); err != nil {
 			return nil, err
@@ -132,11 +135,14 @@ func (l *FitLand) growth(path string) (units.Yield, []units.Fraction, error) {
 			shares = row.Shares[:]
 		}
 	}
-	if !(yield > 0 && yield <= 100) {
+	if yield > 100 {
+		return 0, nil, fault(path+".yield", yield, "is more than any land grows", "dry matter a year, up to 1,000 t/ha")
+	}
+	if !(yield > 0) {
 		return 0, nil, size(path+".yield", yield, "dry matter a year, above 0 and up to 1,000 t/ha, or a pasture row")
 	}
 	if len(shares) != 12 {
-		return 0, nil, fault(path+".months", len(shares), "shares do not make up a year", "twelve shares, January first, or a pasture row")
+		return 0, nil, fault(path+".months", plural(float64(len(shares)), "share"), "cannot make up a year", "twelve shares, January first, or a pasture row")
 	}
 	sum := units.Fraction(0)
 	for i, share := range shares {
@@ -313,7 +319,7 @@ func (c *FitClass) settleDiet(m *fitModel, s *fitStock, path string) error {
 	}
 	for k, span := range s.diet {
 		if !isShare(span) {
-			return fault(path+".diet."+herd.Plants(k+1).String(), span, "is no span of shares", "low and high from 0 % to 100 %")
+			return fault(path+".diet."+herd.Plants(k+1).String(), spanText(span), "is no span of shares", "low and high from 0 % to 100 %")
 		}
 	}
 	if len(mixtures(s.diet)) == 0 {
@@ -388,26 +394,30 @@ func (f *Fitting) settleMoney(m *fitModel) error {
 	return nil
 }
 
-// settleRules checks housing and needs, and that a goal of least hay asks for
-// any animal.
+// settleRules checks housing, needs and ratios, and that a goal of least hay asks
+// for any animal.
 func (f *Fitting) settleRules(m *fitModel) error {
-	if len(f.Housing) > mostFitRules || len(f.Needs) > mostFitRules {
-		return fault("housing", len(f.Housing), "rules are too many", "up to "+strconv.Itoa(mostFitRules)+" of housing, and of needs")
-	}
-	known := func(path string, of map[string]float64) error {
-		if len(of) == 0 {
-			return fault(path, "{}", "names no stock", "by the id of stock, a number above 0")
+	for _, of := range []struct {
+		path  string
+		rules int
+	}{{"housing", len(f.Housing)}, {"needs", len(f.Needs)}, {"ratios", len(f.Ratios)}} {
+		if of.rules > mostFitRules {
+			return fault(of.path, of.rules, "rules are too many", "up to "+strconv.Itoa(mostFitRules))
 		}
-		for _, id := range sortedKeys(of) {
-			if m.index(id) < 0 {
-				return fault(path+"."+id, strconv.Quote(id), "is the id of no stock", "the id of stock in this document")
-			}
-			if !sensible(of[id], 0) || of[id] < 1e-6 {
-				return fault(path+"."+id, of[id], "is no number above 0", "a number above 0")
-			}
-		}
-		return nil
 	}
+	for _, check := range []func(*fitModel) error{f.checkHousing, f.checkNeeds, f.checkRatios} {
+		if err := check(m); err != nil {
+			return err
+		}
+	}
+	wanted := len(f.Needs) > 0 || slices.ContainsFunc(f.Stock, func(c FitClass) bool { return c.Least > 0 })
+	if f.Goal == FitLeastHay && !wanted {
+		return fault("goal", strconv.Quote(f.Goal.String()), "is met by no animals at all", "needs, or the fewest head of a stock, beside it")
+	}
+	return nil
+}
+
+func (f *Fitting) checkHousing(m *fitModel) error {
 	ids := map[string]bool{}
 	for i := range f.Housing {
 		h, path := &f.Housing[i], fmt.Sprintf("housing[%d]", i)
@@ -417,12 +427,15 @@ func (f *Fitting) settleRules(m *fitModel) error {
 		if !sensible(h.Room, 0) {
 			return fault(path+".room", h.Room, "is negative or beyond counting", "0 or more")
 		}
-		if err := known(path+".takes", h.Takes); err != nil {
+		if err := m.checkEach(path+".takes", h.Takes); err != nil {
 			return err
 		}
 	}
-	ids = map[string]bool{}
-	wanted := len(f.Needs) > 0
+	return nil
+}
+
+func (f *Fitting) checkNeeds(m *fitModel) error {
+	ids := map[string]bool{}
 	for i := range f.Needs {
 		n, path := &f.Needs[i], fmt.Sprintf("needs[%d]", i)
 		if err := checkID(ids, path, n.ID); err != nil {
@@ -431,19 +444,104 @@ func (f *Fitting) settleRules(m *fitModel) error {
 		if !sensible(n.Least, 0) || n.Least == 0 {
 			return fault(path+".least", n.Least, "is no number above 0", "above 0")
 		}
-		if err := known(path+".gives", n.Gives); err != nil {
+		if err := m.checkEach(path+".gives", n.Gives); err != nil {
 			return err
 		}
 	}
-	for i := range f.Stock {
-		wanted = wanted || f.Stock[i].Least > 0
+	return nil
+}
+
+// checkEach checks numbers by the id of stock.
+func (m *fitModel) checkEach(path string, of map[string]float64) error {
+	if len(of) == 0 {
+		return fault(path, "{}", "names no stock", "by the id of stock, a number above 0")
 	}
-	if f.Goal == FitLeastHay && !wanted {
-		return fault("goal", strconv.Quote(f.Goal.String()), "is met by no animals at all", "needs, or the fewest head of a stock, beside it")
+	for _, id := range sortedKeys(of) {
+		if err := m.checkStock(path+"."+id, id); err != nil {
+			return err
+		}
+		if !sensible(of[id], leastCounted) {
+			return fault(path+"."+id, of[id], "is no number above 0", "a number above 0")
+		}
+	}
+	return nil
+}
+
+// checkStock checks that an id is that of stock.
+func (m *fitModel) checkStock(path, id string) error {
+	if m.index(id) < 0 {
+		return fault(path, strconv.Quote(id), "is the id of no stock", "one of: "+strings.Join(m.ids(), ", "))
+	}
+	return nil
+}
+
+func (f *Fitting) checkRatios(m *fitModel) error {
+	for i := range f.Ratios {
+		r, path := &f.Ratios[i], fmt.Sprintf("ratios[%d]", i)
+		if err := r.checkStock(m, path); err != nil {
+			return err
+		}
+		if err := r.checkNumbers(path); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (r *FitRatio) checkStock(m *fitModel, path string) error {
+	if err := m.checkStock(path+".of", r.Of); err != nil {
+		return err
+	}
+	if len(r.To) == 0 {
+		return fault(path+".to", "[]", "names no stock that "+r.Of+" could go with", "the ids of other stock")
+	}
+	for i, id := range r.To {
+		at := fmt.Sprintf("%s.to[%d]", path, i)
+		if err := m.checkStock(at, id); err != nil {
+			return err
+		}
+		switch {
+		case id == r.Of:
+			return fault(at, strconv.Quote(id), "stands against itself: a ratio is of one stock to another", "the id of other stock")
+		case slices.Contains(r.To[:i], id):
+			return fault(at, strconv.Quote(id), "stands twice", "each stock once")
+		}
+	}
+	return nil
+}
+
+func (r *FitRatio) checkNumbers(path string) error {
+	if r.Least == nil && r.Most == nil {
+		return fault(path+".least", "", "is missing, and so is most: the ratio asks for nothing", "the fewest or the most head, or both")
+	}
+	for _, one := range []struct {
+		key   string
+		value *float64
+	}{{"each", r.Each}, {"least", r.Least}, {"most", r.Most}} {
+		switch at := path + "." + one.key; {
+		case one.value == nil:
+		case !(*one.value > 0):
+			return fault(at, *one.value, "is no ratio above 0", "a number above 0")
+		case !sensible(*one.value, leastCounted):
+			return fault(at, *one.value, "is no number to count animals with", "0.000001 to 1,000,000")
+		case one.key != "each" && !sensible(*one.value/r.each(), leastCounted):
+			return fault(at, *one.value, "for each "+units.Number(r.each())+" is no ratio of animals", "0.000001 to 1,000,000 of the one to one of the other")
+		}
+	}
+	if r.Least != nil && r.Most != nil && *r.Most < *r.Least {
+		return fault(path+".most", *r.Most, "is below the fewest, "+units.Number(*r.Least), "a number not below the fewest")
 	}
 	return nil
 }
 
 func (m *fitModel) index(id string) int {
 	return slices.IndexFunc(m.stock, func(s fitStock) bool { return s.id == id })
+}
+
+// ids are those of the stock, in their order.
+func (m *fitModel) ids() (all []string) {
+	for i := range m.stock {
+		all = append(all, m.stock[i].id)
+	}
+	return all
 }

@@ -2,10 +2,11 @@ package grazing
 
 import (
 	"cmp"
+	"context"
 	"errors"
+	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"github.com/shopspring/decimal"
 
@@ -17,6 +18,7 @@ import (
 // fitModel is a question with its figures settled at one end of the printed
 // spans, and the linear program made of it.
 type fitModel struct {
+	ctx      context.Context // of a question that is answered
 	question *Fitting
 	end      units.End
 	supply   [12][plants]float64   // eatable dry matter
@@ -223,14 +225,14 @@ func (m *fitModel) waterRows() {
 				months = append(months, month+1)
 			}
 		}
-		row := m.row(m.rule(FitRuleWater, "", months, "the water of the source in "+monthNames(months)), float64(m.question.Water.Supply))
+		row := m.row(m.rule(FitRuleWater, "", months, "the water of the source "+inMonths(months)), float64(m.question.Water.Supply))
 		for i := range m.stock {
 			row[i] = m.stock[i].drinks[first]
 		}
 	}
 }
 
-// ownRows are the user's: housing, needs, fewest and most head.
+// ownRows are the user's: housing, needs, ratios, fewest and most head.
 func (m *fitModel) ownRows() {
 	for i := range m.question.Housing {
 		h := &m.question.Housing[i]
@@ -246,14 +248,33 @@ func (m *fitModel) ownRows() {
 			row[m.index(id)] = -gives
 		}
 	}
+	for i := range m.question.Ratios {
+		r := &m.question.Ratios[i]
+		if r.Least != nil {
+			m.ratioRow(r, FitRuleRatioLeast, -1, *r.Least)
+		}
+		if r.Most != nil {
+			m.ratioRow(r, FitRuleRatioMost, 1, *r.Most)
+		}
+	}
 	for i := range m.question.Stock {
 		c, id := &m.question.Stock[i], m.stock[i].id
 		if c.Most != nil {
-			m.row(m.rule(FitRuleMost, id, nil, "at most "+units.Number(*c.Most)+" "+id), *c.Most)[i] = 1
+			m.row(m.rule(FitRuleMost, id, nil, "at most "+m.head(*c.Most, "", id)), *c.Most)[i] = 1
 		}
 		if c.Least > 0 {
-			m.row(m.rule(FitRuleLeast, id, nil, "at least "+units.Number(c.Least)+" "+id), -c.Least)[i] = -1
+			m.row(m.rule(FitRuleLeast, id, nil, "at least "+m.head(c.Least, "", id)), -c.Least)[i] = -1
 		}
+	}
+}
+
+// ratioRow holds a stock to so many head for each of the others: at most with a
+// sign of 1, at least with -1.
+func (m *fitModel) ratioRow(r *FitRatio, kind FitRuleKind, sign, head float64) {
+	row := m.row(m.rule(kind, r.Of, nil, r.text(kind, head)), 0)
+	row[m.index(r.Of)] = sign
+	for _, id := range r.To {
+		row[m.index(id)] = -sign * head / r.each()
 	}
 }
 
@@ -291,9 +312,13 @@ func (m *fitModel) goals() (first, second []float64) {
 	return animals, hay
 }
 
-// program gives the program with the goal, and some more rows.
-func (m *fitModel) program(goal []float64, more ...linear.Row) *linear.Program {
-	return &linear.Program{Objective: goal, Rows: slices.Concat(m.rows, more)}
+// solve answers the program with a goal, and some more rows.
+func (m *fitModel) solve(goal []float64, more ...linear.Row) (linear.Answer, error) {
+	if m.ctx.Err() != nil {
+		return linear.Answer{}, m.ctx.Err()
+	}
+	p := linear.Program{Objective: goal, Rows: slices.Concat(m.rows, more)}
+	return p.Solve()
 }
 
 // bound is a row that holds a stock's head at most, or, with a sign of -1, at
@@ -334,11 +359,11 @@ func greatest(of []float64) float64 {
 // second; the prices are of the first.
 func (m *fitModel) best(more ...linear.Row) (linear.Answer, error) {
 	first, second := m.goals()
-	pure, err := m.program(first, more...).Solve()
+	pure, err := m.solve(first, more...)
 	if err != nil {
 		return linear.Answer{}, err
 	}
-	decided, err := m.program(joined(first, second), more...).Solve()
+	decided, err := m.solve(joined(first, second), more...)
 	if err != nil {
 		return pure, nil //nolint:nilerr // the second goal is a nicety
 	}
@@ -379,12 +404,18 @@ func (m *fitModel) fit() (Fitted, error) {
 	a.Clash, a.Binds, a.Months = listed(a.Clash), listed(a.Binds), listed(a.Months)
 	a.Relaxed.Head, a.Whole.Head = listed(a.Relaxed.Head), listed(a.Whole.Head)
 	a.English = m.text(&a)
+	if err := m.ctx.Err(); err != nil { // what was ended on the way is no answer
+		return Fitted{}, err
+	}
 	return a, nil
 }
 
 // explain tells which stock has no limit, or that the numbers are no farm's.
 func (m *fitModel) explain(err error) error {
 	var unbounded *linear.Unbounded
+	if m.ctx.Err() != nil {
+		return m.ctx.Err()
+	}
 	if !errors.As(err, &unbounded) {
 		return fault("stock", len(m.stock), "stocks on this land cannot be reckoned with: the numbers lie too far apart", "numbers of a farm")
 	}
@@ -398,7 +429,7 @@ func (m *fitModel) explain(err error) error {
 			free = append(free, m.stock[i].id)
 		}
 	}
-	return fault("stock["+units.Number(float64(at))+"]", strings.Join(free, " and "), "has no limit: it takes nothing of what the land grows, and no rule holds it", "the most head of it, housing, or months in which the land grows")
+	return fault(fmt.Sprintf("stock[%d]", at), enumerated(free), "could be kept without end: nothing is taken of what the land grows, and no rule holds the number", "the most head, housing, or months in which the land grows")
 }
 
 // herd reads a herd off an answer.
@@ -455,39 +486,27 @@ const mostParts = 150
 // fitWhole seeks the best herd of whole animals.
 func (m *fitModel) fitWhole(a *Fitted, relaxed linear.Answer) error {
 	goal, _ := m.goals()
-	best, found := math.Inf(-1), []float64(nil)
-	try := func(rows []linear.Row) (linear.Answer, bool, error) {
-		answer, err := m.program(goal, rows...).Solve()
-		if errors.Is(err, linear.ErrInfeasible) {
-			return answer, false, nil
-		}
+	best, found, lost := math.Inf(-1), []float64(nil), false
+	try := func(rows []linear.Row) (linear.Answer, bool) {
+		answer, err := m.solve(goal, rows...)
 		if err != nil {
-			return answer, false, m.explain(err)
+			lost = lost || !errors.Is(err, linear.ErrInfeasible) // what rounding has led astray may hold a better herd
+			return answer, false
 		}
-		return answer, answer.Value > best+1e-9*(1+math.Abs(best)) || found == nil, nil
+		return answer, answer.Value > best+1e-9*(1+math.Abs(best)) || found == nil
 	}
 	floor := make([]float64, len(m.stock)) // the relaxed herd cut down to whole animals
 	for i := range floor {
 		floor[i] = math.Floor(near(relaxed.X[i]))
 	}
-	if answer, better, err := try(m.fixed(floor)); err != nil {
-		return err
-	} else if better {
+	if answer, better := try(m.fixed(floor)); better {
 		best, found = answer.Value, floor
 	}
-	a.Proved = true
 	open := [][]linear.Row{nil}
-	for parts := 0; len(open) > 0; parts++ {
-		if parts == mostParts {
-			a.Proved = false
-			break
-		}
+	for parts := 0; len(open) > 0 && parts < mostParts; parts++ {
 		rows := open[len(open)-1]
 		open = open[:len(open)-1]
-		answer, better, err := try(rows)
-		if err != nil {
-			return err
-		}
+		answer, better := try(rows)
 		if !better {
 			continue
 		}
@@ -507,6 +526,7 @@ func (m *fitModel) fitWhole(a *Fitted, relaxed linear.Answer) error {
 			open = append(open, down, up)
 		}
 	}
+	a.Proved = len(open) == 0 && !lost
 	if found == nil {
 		return nil
 	}
@@ -515,9 +535,11 @@ func (m *fitModel) fitWhole(a *Fitted, relaxed linear.Answer) error {
 		return m.explain(err)
 	}
 	copy(answer.X, found)
-	if a.Found = m.holds(answer.X); a.Found {
-		a.Whole, a.Months = m.herd(answer), m.months(answer)
+	if a.Found = m.holds(answer.X); !a.Found {
+		a.Proved = false
+		return nil
 	}
+	a.Whole, a.Months = m.herd(answer), m.months(answer)
 	return nil
 }
 
@@ -622,6 +644,7 @@ func (m *fitModel) spans() ([]FitSpan, error) {
 		if err != nil {
 			return nil, err
 		}
+		other.ctx = m.ctx
 		other.build()
 		span := FitSpan{End: end, Head: []FitHead{}}
 		answer, err := other.best()
@@ -651,6 +674,9 @@ func (m *fitModel) clash() []FitRule {
 			if rule < 0 || kept[rule] {
 				p.Rows = append(p.Rows, m.rows[i])
 			}
+		}
+		if m.ctx.Err() != nil {
+			return true
 		}
 		_, err := p.Solve()
 		return errors.Is(err, linear.ErrInfeasible)
@@ -778,5 +804,5 @@ func (m *fitModel) growthRule(month, k int) int {
 		return -1
 	}
 	plant := herd.Plants(k + 1).String()
-	return m.rule(FitRuleGrowth, plant, []int{month + 1}, plant+" in "+monthNames([]int{month + 1}))
+	return m.rule(FitRuleGrowth, plant, []int{month + 1}, plant+" "+inMonths([]int{month + 1}))
 }

@@ -68,6 +68,44 @@ func TestFitStockDual(t *testing.T) {
 	}
 }
 
+// TestFitStockLargest asks the largest question that there may be of stock and rules,
+// every diet another, whose steps stall by the hundred: it has an answer, and the
+// prices prove it.
+func TestFitStockLargest(t *testing.T) {
+	span := func(low, high float64) units.Span[units.Fraction] {
+		return units.Span[units.Fraction]{Low: units.Fraction(low), High: units.Fraction(high)}
+	}
+	m := mixedModel(t, func(f *Fitting) {
+		f.Land[0].Area, f.Hay.Store = 100*units.Hectare, 200000
+		f.Stock, f.Housing, f.Needs = nil, nil, nil
+		for i, class := range []string{"suckler-cow", "ewe", "meat-goat", "horse", "growing-cattle", "growing-lamb", "weaned-calf", "ram", "dairy-goat", "bull", "ewe", "suckler-cow"} {
+			x := float64(i) / 100
+			f.Stock = append(f.Stock, FitClass{
+				ID: fmt.Sprint(i), Class: document.RowOr[herd.Class]{Name: class},
+				Eats: DietOwn, Diet: &FitOwnDiet{Grass: span(0.2+x, 0.6+x), Forbs: span(0.1+x, 0.5-x), Browse: span(0.05+x/2, 0.3+x)},
+			})
+		}
+		for j := range mostFitRules {
+			each := map[string]float64{}
+			for i := range f.Stock {
+				each[f.Stock[i].ID] = 1 + float64((i*7+j*13)%29)/7
+			}
+			one, many := 1.0, 20+float64(j)
+			f.Housing = append(f.Housing, FitHousing{ID: fmt.Sprint(j), Room: 300 + float64(j), Takes: each})
+			f.Needs = append(f.Needs, FitNeed{ID: fmt.Sprint(j), Least: 1 + float64(j)/10, Gives: each})
+			f.Ratios = append(f.Ratios, FitRatio{Of: fmt.Sprint(j % 12), To: []string{fmt.Sprint((j + 1 + j/12) % 12)}, Least: &one, Each: &many})
+		}
+	})
+	answer, err := m.best()
+	require.NoError(t, err)
+	bound := 0.0
+	for i, row := range m.rows {
+		bound += answer.Prices[i] * row.Most
+		assert.GreaterOrEqual(t, answer.Slack[i], -1e-6*(1+math.Abs(row.Most)), "row %d", i)
+	}
+	assert.InEpsilon(t, answer.Value, bound, 1e-6)
+}
+
 // TestFitStockClashIsSmallest: without any one of its rules a clash is none, and
 // with all of them it is one.
 func TestFitStockClashIsSmallest(t *testing.T) {
@@ -112,6 +150,32 @@ func TestMixtures(t *testing.T) {
 	all = mixtures([plants]units.Span[units.Fraction]{span(0, 0), span(0.7, 0.7), span(0.3, 0.3)})
 	require.Len(t, all, 1)
 	assert.Zero(t, all[0][0], "the rounding of 1 - 0.7 - 0.3 is no grass")
+}
+
+// TestFitStockWords: one and many, by names in the plural and by a class's own name.
+func TestFitStockWords(t *testing.T) {
+	m := mixedModel(t, func(f *Fitting) { f.Stock[2].ID, f.Needs = "", nil })
+	assert.Equal(t, "2 cows", m.head(2, "", "cows"))
+	assert.Equal(t, "1 head of cows", m.head(1, "", "cows"))
+	assert.Equal(t, "1 more head of cows", m.head(1, "more", "cows"))
+	assert.Equal(t, "0.5 fewer cows", m.head(0.5, "fewer", "cows"))
+	assert.Equal(t, "5 head of donkey", m.head(5, "", "donkey"))
+	assert.Equal(t, "1 animal unit", m.value(1))
+	assert.Equal(t, "0.5 animal units", m.value(0.5))
+	// What changes by less than a hundredth of the greatest change is left out.
+	b := FitBind{Rule: FitRule{Kind: FitRuleMost, ID: "cows"}, More: 1, Gain: 1, Changes: []FitHead{{"cows", -100}, {"ewes", 1.004}}}
+	assert.Equal(t, "Allowing 1 more head of cows would carry 100 fewer cows and 1 more head of ewes (1 animal unit more).", m.bindText(&b))
+	b.Changes[1].Head = 0.999
+	assert.Equal(t, "Allowing 1 more head of cows would carry 100 fewer cows (1 animal unit more).", m.bindText(&b))
+	m.question.Units = units.US
+	assert.Equal(t, "1 short ton", m.ton(907.18474))
+	assert.Equal(t, "2 short tons", m.ton(2*907.18474))
+	for months, want := range map[*[]int]string{
+		{3}: "in March", {5, 6}: "from May to June", {1, 2, 3, 5}: "from January to March and in May",
+		{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12}: "all year",
+	} {
+		assert.Equal(t, want, inMonths(*months))
+	}
 }
 
 // TestFitStockHoldsUp draws farms of up to six stocks by the printed diets: each

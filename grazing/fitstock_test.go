@@ -1,11 +1,13 @@
 package grazing_test
 
 import (
+	"context"
 	"fmt"
 	"math"
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/google/go-cmp/cmp"
 	"github.com/stretchr/testify/assert"
@@ -242,7 +244,7 @@ func TestFitStockRules(t *testing.T) {
 		says       string
 	}{
 		{"housing", `"housing": [{"id": "barn", "room": 40, "takes": {"wethers": 2}, "unit": "places"}]`, 20, grazing.FitRuleHousing, 0.5, 1, "1 more in the room of barn (40 places) would carry 0.5 more wethers"},
-		{"water", `"water": {"supply": "100 L/day"}`, 10, grazing.FitRuleWater, 100, 0.1, "100 L/day more of water in May to June would carry 10 more wethers"},
+		{"water", `"water": {"supply": "100 L/day"}`, 10, grazing.FitRuleWater, 100, 0.1, "100 L/day more of water from May to June would carry 10 more wethers"},
 	} {
 		text := changedFitting(t, `"note": "ours"`, c.with, `"eats": "anything"`, `"eats": "anything", "drinks": "10 L/day"`)
 		a := fitStock(t, readFitting(t, text))
@@ -269,6 +271,94 @@ func TestFitStockRules(t *testing.T) {
 	drinks, err := herd.Water(1, 1, herd.WaterSmallRuminant, herd.Summer, units.Whole)
 	require.NoError(t, err)
 	assert.InDelta(t, float64(20*units.GallonPerDay/drinks), fitStock(t, f).Relaxed.Head[0].Head, 1e-9)
+}
+
+// barnOf30 is the small question with grass enough, ewes and rams of 100 kg, and a
+// barn of 30 places.
+func barnOf30(t *testing.T, ewes, rams float64) *grazing.Fitting {
+	f := readFitting(t, changedFitting(t, `"area": "1 ha"`, `"area": "100 ha"`, `"id": "wethers"`, `"id": "ewes"`))
+	f.Stock = append(f.Stock, f.Stock[0])
+	f.Stock[1].ID = "rams"
+	f.Housing = []grazing.FitHousing{{ID: "barn", Room: 30, Takes: map[string]float64{"ewes": ewes, "rams": rams}}}
+	return f
+}
+
+func number(v float64) *float64 { return &v }
+
+// bound gives what binds by a rule.
+func bound(t *testing.T, a *grazing.Fitted, kind grazing.FitRuleKind) grazing.FitBind {
+	t.Helper()
+	at := slices.IndexFunc(a.Binds, func(b grazing.FitBind) bool { return b.Rule.Kind == kind })
+	require.GreaterOrEqual(t, at, 0, "%s binds not: %v", kind, a.Binds)
+	return a.Binds[at]
+}
+
+// TestFitStockRatios: a ram takes three places of 30 and a ewe one, with a ram at
+// least for 10 ewes. With parts of animals 10 r + 3 r = 30: 30/13 rams and 300/13 ewes.
+// With a ram less asked for, r = e/10 − 1: 10 r + 10 + 3 r = 30, so 20/13 rams and
+// 330/13 ewes, which is 20/13 head more. Whole: 2 rams allow 20 ewes, 3 rams have room
+// for 21, 4 for 18: 24 head at the most.
+func TestFitStockRatios(t *testing.T) {
+	f := barnOf30(t, 1, 3)
+	f.Ratios = []grazing.FitRatio{{Of: "rams", To: []string{"ewes"}, Least: number(1), Each: number(10)}}
+	a := fitStock(t, f)
+	assert.InDelta(t, 300.0/13, a.Relaxed.Head[0].Head, 1e-9)
+	assert.InDelta(t, 30.0/13, a.Relaxed.Head[1].Head, 1e-9)
+	assert.True(t, a.Found && a.Proved)
+	assert.Equal(t, []grazing.FitHead{{ID: "ewes", Head: 21}, {ID: "rams", Head: 3}}, a.Whole.Head)
+	least := bound(t, &a, grazing.FitRuleRatioLeast)
+	assert.Equal(t, grazing.FitRule{Kind: grazing.FitRuleRatioLeast, ID: "rams", Months: []int{}, English: "the ratio of rams to ewes (at least 1 to 10)"}, least.Rule)
+	assert.InDelta(t, 20.0/13*auOf100, least.Price, 1e-9)
+	assert.InDelta(t, 20.0/13*auOf100, least.Gain, 1e-9)
+	assert.Equal(t, 1.0, least.More)
+	assert.Equal(t, "Asking for 1 head of rams less than the ratio of rams to ewes (at least 1 to 10) would carry 2.31 more ewes and 0.769 fewer rams (0.339 animal units more).", least.English)
+
+	// Now a ewe takes the three places, and there is at most a ram for 10 ewes: 3 × 10 r
+	// + r = 30, 30/31 rams and 300/31 ewes. With one ram beyond it r = e/10 + 1: 60/31
+	// rams and 290/31 ewes, 20/31 head more. Whole: 10 ewes, and no place for a ram.
+	f = barnOf30(t, 3, 1)
+	f.Ratios = []grazing.FitRatio{{Of: "rams", To: []string{"ewes"}, Most: number(1), Each: number(10)}}
+	a = fitStock(t, f)
+	assert.InDelta(t, 30.0/31, a.Relaxed.Head[1].Head, 1e-9)
+	assert.Equal(t, []grazing.FitHead{{ID: "ewes", Head: 10}, {ID: "rams", Head: 0}}, a.Whole.Head)
+	most := bound(t, &a, grazing.FitRuleRatioMost)
+	assert.InDelta(t, 20.0/31*auOf100, most.Gain, 1e-9)
+	assert.Contains(t, most.English, "Allowing 1 head of rams beyond the ratio of rams to ewes (at most 1 to 10) would carry")
+
+	// Several count together, and one is for one where nothing else is said: 6 ewes, 4
+	// hoggets and 2 rams for each of them are 20 rams.
+	f = barnOf30(t, 1, 1)
+	f.Stock = append(f.Stock, f.Stock[0])
+	f.Stock[2].ID = "hoggets"
+	f.Stock[0].Least, f.Stock[0].Most, f.Stock[2].Least, f.Stock[2].Most = 6, number(6), 4, number(4)
+	f.Ratios = []grazing.FitRatio{{Of: "rams", To: []string{"ewes", "hoggets"}, Least: number(1.5), Most: number(2)}}
+	a = fitStock(t, f)
+	assert.Equal(t, "6 ewes, 20 rams and 4 hoggets", a.English[:29])
+	assert.Equal(t, "the ratio of rams to ewes and hoggets together (at most 2 to 1)", bound(t, &a, grazing.FitRuleRatioMost).Rule.English)
+
+	f.Stock[1].Most = number(14)
+	a = fitStock(t, f)
+	assert.Equal(t, "Nothing fits: the ratio of rams to ewes and hoggets together (at least 1.5 to 1), at least 6 ewes, at most 14 rams and at least 4 hoggets do not go together; leave out any one of them and the rest do.", a.English)
+	assert.Equal(t, grazing.FitRuleRatioLeast, a.Clash[0].Kind)
+}
+
+// TestFitStockPrintedRatios asks for the fewest males that print's ratios want for so
+// many females. OKSTATE-BULLS: a bull of two years and more has 25 to 35 cows. WYLR-RAMS:
+// two rams 100 ewes, three 250; a ram lamb 30 at the most. KYSU-BUCKS: a mature buck 20 to
+// 40 does. PROAGRI-BOARS: a boar 15 to 20 sows.
+func TestFitStockPrintedRatios(t *testing.T) {
+	for _, c := range []struct{ males, each, females, want float64 }{
+		{1, 35, 35, 1}, {1, 35, 36, 2}, {1, 25, 100, 4},
+		{2, 100, 100, 2}, {2, 100, 101, 3}, {3, 250, 250, 3}, {1, 30, 31, 2},
+		{1, 20, 20, 1}, {1, 40, 41, 2}, {1, 15, 46, 4},
+	} {
+		f := barnOf30(t, 1, 1)
+		f.Goal, f.Housing = grazing.FitLeastHay, nil // equally good herds: the smaller one
+		f.Stock[0].Least = c.females
+		f.Ratios = []grazing.FitRatio{{Of: "rams", To: []string{"ewes"}, Least: number(c.males), Each: number(c.each)}}
+		a := fitStock(t, f)
+		assert.Equal(t, []grazing.FitHead{{ID: "ewes", Head: c.females}, {ID: "rams", Head: c.want}}, a.Whole.Head, "%v", c)
+	}
 }
 
 // TestFitStockMoney: cows of 100 USD and a ewe of 40 share 3,000 kg in May; hay
@@ -311,7 +401,7 @@ func TestFitStockLeastHay(t *testing.T) {
 	a = fitStock(t, f)
 	assert.InDelta(t, 3, a.Relaxed.Head[0].Head, 1e-9)
 	least := a.Binds[slices.IndexFunc(a.Binds, func(b grazing.FitBind) bool { return b.Rule.Kind == grazing.FitRuleLeast })]
-	assert.Equal(t, "Asking for 1 fewer wethers would save 1.01 t of hay.", least.English)
+	assert.Equal(t, "Asking for 1 fewer head of wethers would save 1.01 t of hay.", least.English)
 }
 
 // TestFitStockClash: every rule of a clash is needed for it. 50 wethers want 4,650
@@ -378,7 +468,41 @@ func fitCase(r *rapid.T) *grazing.Fitting {
 	if rapid.Bool().Draw(r, "need") {
 		f.Needs = []grazing.FitNeed{{ID: "wool", Least: float64(rapid.IntRange(1, 15).Draw(r, "wool")), Gives: map[string]float64{"a": 2, "b": 1}}}
 	}
+	for _, ids := range rapid.SampledFrom([][][2]string{nil, {{"a", "b"}}, {{"b", "a"}}, {{"a", "b"}, {"b", "a"}}}).Draw(r, "ratios") {
+		f.Ratios = append(f.Ratios, ratioCase(r, ids[0], ids[1]))
+	}
 	return f
+}
+
+// ratioCase draws a ratio of one stock to another.
+func ratioCase(r *rapid.T, of, to string) grazing.FitRatio {
+	number := func(low, high int, what string) *float64 {
+		v := float64(rapid.IntRange(low, high).Draw(r, what))
+		return &v
+	}
+	ratio := grazing.FitRatio{Of: of, To: []string{to}, Each: number(1, 5, "each")}
+	sides := rapid.IntRange(1, 3).Draw(r, "sides")
+	if sides != 2 {
+		ratio.Least = number(1, 2, "at least")
+	}
+	if sides != 1 {
+		ratio.Most = number(2, 6, "at most")
+	}
+	return ratio
+}
+
+// keepsRatios tells whether a herd of a and b keeps every ratio, multiplied out.
+func keepsRatios(f *grazing.Fitting, a, b float64) bool {
+	for _, r := range f.Ratios {
+		of, to := a, b
+		if r.Of == "b" {
+			of, to = b, a
+		}
+		if r.Least != nil && of**r.Each < *r.Least*to || r.Most != nil && of**r.Each > *r.Most*to {
+			return false
+		}
+	}
+	return true
 }
 
 // grazedMost is the most that two stocks of fixed diets can graze together, of
@@ -419,7 +543,7 @@ func everyHerd(f *grazing.Fitting) (best float64, any bool) {
 	year := float64(l.Yield) * float64(l.Area) * float64(l.Use)
 	for a := f.Stock[0].Least; a <= *f.Stock[0].Most; a++ {
 		for b := f.Stock[1].Least; b <= *f.Stock[1].Most; b++ {
-			if len(f.Housing) > 0 && a+3*b > f.Housing[0].Room || len(f.Needs) > 0 && 2*a+b < f.Needs[0].Least {
+			if len(f.Housing) > 0 && a+3*b > f.Housing[0].Room || len(f.Needs) > 0 && 2*a+b < f.Needs[0].Least || !keepsRatios(f, a, b) {
 				continue
 			}
 			fed := 0.0
@@ -567,7 +691,7 @@ func TestBadFittings(t *testing.T) {
 		{`"use": "60 %"`, `"use": "60 %", "browse": "101 %"`, "land[0].browse", "no share"},
 		{`"use": "60 %"`, `"use": "60 %", "forbs": "60 %", "browse": "41 %"`, "land[0].browse", "more than all"},
 		{`"yield": "10000 kg/ha"`, `"note": "unmeasured"`, "land[0].yield", "or a pasture row"},
-		{`"yield": "10000 kg/ha"`, `"yield": "2000 t/ha"`, "land[0].yield", "up to 1,000 t/ha"},
+		{`"yield": "10000 kg/ha"`, `"yield": "2000 t/ha"`, "land[0].yield", "is more than any land grows; dry matter a year, up to 1,000 t/ha"},
 		{`"yield": "10000 kg/ha"`, `"pasture": "grass"`, "land[0].pasture", "mixed-pasture"},
 		{`["0 %", "0 %", "0 %", "0 %", "50 %",`, `["50 %",`, "land[0].months", "twelve shares"},
 		{`["0 %", "0 %", "0 %", "0 %", "50 %",`, `["50 %", "0 %", "0 %", "0 %", "50 %",`, "land[0].months", "90 % to 110 %"},
@@ -591,7 +715,7 @@ func TestBadFittings(t *testing.T) {
 		{`"eats": "anything"`, `"eats": "own"`, "stock[0].diet", "is missing"},
 		{`"eats": "anything"`, `"eats": "anything", "diet": {"grass": {"low": "0 %", "high": "1 %"}, "forbs": {"low": "0 %", "high": "1 %"}, "browse": {"low": "0 %", "high": "1 %"}}`, "stock[0].diet", "stands beside"},
 		{`"eats": "anything"`, `"eats": "own", "diet": {"grass": {"low": "0 %", "high": "1 %"}, "forbs": {"low": "0 %", "high": "1 %"}, "browse": {"low": "0 %", "high": "1 %"}}`, "stock[0].diet", "add up to 100 %"},
-		{`"eats": "anything"`, `"eats": "own", "diet": {"grass": {"low": "9 %", "high": "1 %"}, "forbs": {"low": "0 %", "high": "1 %"}, "browse": {"low": "0 %", "high": "1 %"}}`, "stock[0].diet.grass", "no span of shares"},
+		{`"eats": "anything"`, `"eats": "own", "diet": {"grass": {"low": "9 %", "high": "1 %"}, "forbs": {"low": "0 %", "high": "1 %"}, "browse": {"low": "0 %", "high": "1 %"}}`, "stock[0].diet.grass", "9 % to 1 % is no span of shares"},
 		{`"kind": "sheep"`, `"kind": "pigs"`, "", ""},
 		{`"note": "ours"`, `"housing": [{"id": "barn", "room": -1, "takes": {"wethers": 1}}]`, "housing[0].room", "negative"},
 		{`"note": "ours"`, `"housing": [{"id": "barn", "room": 1, "takes": {}}]`, "housing[0].takes", "names no stock"},
@@ -599,6 +723,10 @@ func TestBadFittings(t *testing.T) {
 		{`"note": "ours"`, `"housing": [{"id": "barn", "room": 1, "takes": {"wethers": 0}}]`, "housing[0].takes.wethers", "above 0"},
 		{`"note": "ours"`, `"needs": [{"id": "milk", "least": 0, "gives": {"wethers": 1}}]`, "needs[0].least", "above 0"},
 		{`"note": "ours"`, `"needs": [{"id": "milk", "least": 1, "gives": {"wethers": -1}}]`, "needs[0].gives.wethers", "above 0"},
+		{`"note": "ours"`, `"ratios": [{"of": "rams", "to": ["wethers"], "least": 1}]`, "ratios[0].of", "the id of no stock; one of: wethers"},
+		{`"note": "ours"`, `"ratios": [{"of": "wethers", "to": ["ewes"], "least": 1}]`, "ratios[0].to[0]", "the id of no stock; one of: wethers"},
+		{`"note": "ours"`, `"ratios": [{"of": "wethers", "to": ["wethers"], "least": 1}]`, "ratios[0].to[0]", "against itself"},
+		{`"note": "ours"`, `"ratios": [{"of": "wethers", "to": [], "least": 1}]`, "ratios[0].to", "names no stock"},
 		{`"note": "ours"`, `"nots": "ours"`, "nots", "note"},
 	} {
 		f, err := grazing.ReadFitting([]byte(changedFitting(t, c.old, c.bad)))
@@ -614,6 +742,32 @@ func TestBadFittings(t *testing.T) {
 			assert.NotContains(t, err.Error(), "\n")
 		}
 	}
+	for with, says := range map[string]string{
+		`"to": ["ewes"]`:                                     "ratios[0].least: is missing, and so is most",
+		`"to": ["ewes"], "least": 0`:                         "ratios[0].least: 0 is no ratio above 0; a number above 0",
+		`"to": ["ewes"], "most": -2`:                         "ratios[0].most: -2 is no ratio above 0",
+		`"to": ["ewes"], "most": 2, "each": 0`:               "ratios[0].each: 0 is no ratio above 0",
+		`"to": ["ewes"], "most": 2000000`:                    "ratios[0].most: 2e+06 is no number to count animals with",
+		`"to": ["ewes"], "most": 1000, "each": 0.000001`:     "ratios[0].most: 1000 for each 0.000001 is no ratio of animals",
+		`"to": ["ewes"], "least": 2, "most": 1.5, "each": 4`: "ratios[0].most: 1.5 is below the fewest, 2; a number not below the fewest",
+		`"to": ["ewes", "ewes"], "least": 1`:                 `ratios[0].to[1]: "ewes" stands twice; each stock once`,
+		`"to": ["ewes", "rams"], "least": 1`:                 `ratios[0].to[1]: "rams" stands against itself`,
+	} {
+		text := strings.Replace(changedFitting(t, `"note": "ours"`, `"ratios": [{"of": "rams", `+with+`}]`), `"id": "wethers"`, `"id": "rams"`, 1)
+		text = strings.Replace(text, "}],\n  \"ratios", `}, {"id": "ewes", "class": "ewe", "eats": "anything"}],`+"\n  \"ratios", 1)
+		_, err := grazing.ReadFitting([]byte(text))
+		assert.ErrorContains(t, err, says, with)
+	}
+	for _, rules := range []func(*grazing.Fitting){
+		func(f *grazing.Fitting) { f.Housing = make([]grazing.FitHousing, 51) },
+		func(f *grazing.Fitting) { f.Needs = make([]grazing.FitNeed, 51) },
+		func(f *grazing.Fitting) { f.Ratios = make([]grazing.FitRatio, 51) },
+	} {
+		f := readFitting(t, smallFitting)
+		rules(f)
+		_, err := grazing.FitStock(f)
+		assert.ErrorContains(t, err, ": 51 rules are too many; up to 50")
+	}
 	many := readFitting(t, smallFitting)
 	for i := range 12 {
 		s := many.Stock[0]
@@ -622,6 +776,54 @@ func TestBadFittings(t *testing.T) {
 	}
 	_, err := grazing.FitStock(many)
 	assert.ErrorContains(t, err, "stock: 13")
+}
+
+// TestFittingLimits: what a question may hold at the most, and half a hundredth more.
+func TestFittingLimits(t *testing.T) {
+	money := func(text string) *units.Money {
+		m, err := units.ParseMoney(text)
+		require.NoError(t, err)
+		return &m
+	}
+	for name, put := range map[string]func(f *grazing.Fitting, beyond float64){
+		"land[0].area: ":    func(f *grazing.Fitting, by float64) { f.Land[0].Area = units.Area(1e10 * by) },
+		"land[0].yield: ":   func(f *grazing.Fitting, by float64) { f.Land[0].Yield = units.Yield(100 * by) },
+		"hay.store: ":       func(f *grazing.Fitting, by float64) { f.Hay.Store = units.FreshFeed(0.9999e9 * by) },
+		"hay.buy: ":         func(f *grazing.Fitting, by float64) { f.Hay.Buy = units.FreshFeed(0.9999e9 * by) },
+		"stock[0].weight: ": func(f *grazing.Fitting, by float64) { f.Stock[0].Weight = units.LiveWeight(1e5 * by) },
+		"stock[0].least: ":  func(f *grazing.Fitting, by float64) { f.Stock[0].Least = 1e6 * by },
+		"stock[0].margin: ": func(f *grazing.Fitting, by float64) {
+			f.Stock[0].Margin = money(fmt.Sprintf("%.0f USD", 1e9*by))
+		},
+		"ratios[0].most: ": func(f *grazing.Fitting, by float64) {
+			f.Stock = append(f.Stock, f.Stock[0])
+			f.Stock[1].ID = "others"
+			f.Ratios = []grazing.FitRatio{{Of: "others", To: []string{"wethers"}, Most: number(1e6 * by)}}
+		},
+		"ratios[0].least: ": func(f *grazing.Fitting, by float64) {
+			f.Stock = append(f.Stock, f.Stock[0])
+			f.Stock[1].ID = "others"
+			f.Ratios = []grazing.FitRatio{{Of: "others", To: []string{"wethers"}, Least: number(1e-6 / by)}}
+		},
+		"land: 201": func(f *grazing.Fitting, by float64) {
+			for i := 1; i < int(math.Round(200*by)); i++ {
+				f.Land = append(f.Land, f.Land[0])
+				f.Land[i].ID = fmt.Sprint(i)
+			}
+		},
+	} {
+		for _, by := range []float64{1, 1.005} {
+			f := readFitting(t, smallFitting)
+			put(f, by)
+			data, err := f.JSON(units.Metric)
+			require.NoError(t, err)
+			if _, err = grazing.ReadFitting(data); by == 1 {
+				assert.NoError(t, err, name)
+			} else {
+				assert.ErrorContains(t, err, name)
+			}
+		}
+	}
 }
 
 // TestFittingOfTwoCurrencies, and hay that may be bought without a price.
@@ -638,12 +840,37 @@ func TestFittingMoneyRefuses(t *testing.T) {
 func TestFitStockWithoutLimit(t *testing.T) {
 	f := readFitting(t, changedFitting(t, `"kind": "sheep"`, `"kind": "pigs"`, `"months": [5, 6]`, `"months": [1]`))
 	_, err := grazing.FitStock(f)
-	assert.ErrorContains(t, err, "stock[0]: wethers has no limit")
+	assert.ErrorContains(t, err, "stock[0]: wethers could be kept without end")
 	f.Water.Supply = 1
 	_, err = grazing.FitStock(f)
 	assert.ErrorContains(t, err, "stock[0].drinks: is missing")
 	f.Stock[0].Drinks = 0.5
 	assert.InDelta(t, 2, fitStock(t, f).Whole.Head[0].Head, 0)
+}
+
+// TestFitStockCanBeStopped, with an answer and with a clash on the way.
+func TestFitStockCanBeStopped(t *testing.T) {
+	ended, stop := context.WithCancel(context.Background())
+	stop()
+	f := readFitting(t, smallFitting)
+	_, err := f.Run(ended)
+	assert.ErrorIs(t, err, context.Canceled)
+	f.Stock[0].Least = 50
+	_, err = f.Run(ended)
+	assert.ErrorIs(t, err, context.Canceled)
+	large := readFitting(t, wholeFitting)
+	for after := range 20 { // wherever it is by then
+		soon, end := context.WithTimeout(context.Background(), time.Duration(after)*time.Millisecond)
+		if a, err := large.Run(soon); err != nil {
+			assert.ErrorIs(t, err, context.DeadlineExceeded)
+			assert.Empty(t, a.English)
+		}
+		end()
+	}
+	var none context.Context
+	a, err := f.Run(none)
+	assert.NoError(t, err)
+	assert.NotEmpty(t, a.English)
 }
 
 // TestFittingComesBackAsItWas writes the question and reads it back.
@@ -705,7 +932,8 @@ const wholeFitting = `{
   "hay": {"store": "10 short ton", "buy": "4 short ton", "price": "180 USD/short ton", "waste": "10 %"},
   "water": {"supply": "400 gal/day"},
   "housing": [{"id": "barn", "room": 30, "takes": {"cows": 5, "ewes": 1, "goats": 1}, "unit": "places"}],
-  "needs": [{"id": "milk", "least": 10, "gives": {"goats": 5}, "unit": "lb of milk a day"}]
+  "needs": [{"id": "milk", "least": 10, "gives": {"goats": 5}, "unit": "lb of milk a day"}],
+  "ratios": [{"of": "goats", "to": ["ewes"], "least": 1, "most": 3, "each": 4, "note": "ours"}]
 }`
 
 // Which numbers of sheep of 100 kg fit a hectare that grows 6 t to be eaten, half
@@ -720,7 +948,7 @@ func ExampleFitStock() {
 	answer, err := grazing.FitStock(question)
 	fmt.Println(answer.English, err)
 	// Output:
-	// 20 wethers: 4.41 animal units. With parts of animals allowed it would be 4.41 animal units; no herd of whole animals is better. It is fed no hay. 1 more in the room of barn (20 places) would carry 1 more wethers (0.22 animal units more). <nil>
+	// 20 wethers: 4.41 animal units. With parts of animals allowed it would be 4.41 animal units; no herd of whole animals is better. It is fed no hay. 1 more in the room of barn (20 places) would carry 1 more head of wethers (0.22 animal units more). <nil>
 }
 
 // A question with a slip in it: the error names the place and what would be right.

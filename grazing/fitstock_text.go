@@ -12,11 +12,11 @@ import (
 	"example.org/soum/units"
 )
 
-// monthNames tells months in order, runs of them by their ends: "January to
-// March and May".
-func monthNames(months []int) string {
+// inMonths tells months in order, runs of them by their ends: "from January to
+// March and in May".
+func inMonths(months []int) string {
 	if len(months) == 12 {
-		return "every month"
+		return "all year"
 	}
 	in := [14]bool{} // with an empty month before and after
 	for _, m := range months {
@@ -31,9 +31,9 @@ func monthNames(months []int) string {
 		for in[last+1] {
 			last++
 		}
-		text := time.Month(first).String()
+		text := "in " + time.Month(first).String()
 		if last > first {
-			text += " to " + time.Month(last).String()
+			text = "from " + time.Month(first).String() + " to " + time.Month(last).String()
 		}
 		runs = append(runs, text)
 		first = last
@@ -52,17 +52,57 @@ func enumerated(all []string) string {
 // counted is a number with the user's own unit.
 func counted(v float64, unit string) string { return strings.TrimSpace(units.Number(v) + " " + unit) }
 
+// head writes so many of a stock, with a word such as "more" behind the number. The
+// ids are taken for plurals; one animal, and a class that goes by its own name, are
+// counted by the head, which reads alike for one and many.
+func (m *fitModel) head(v float64, word, id string) string {
+	text := units.Number(v)
+	one := text == "1"
+	if word != "" {
+		text += " " + word
+	}
+	if one || m.question.Stock[m.index(id)].ID == "" {
+		text += " head of"
+	}
+	return text + " " + id
+}
+
+// each is for how many of the others a ratio's head are.
+func (r *FitRatio) each() float64 {
+	if r.Each == nil {
+		return 1
+	}
+	return *r.Each
+}
+
+// text names a ratio: "the ratio of rams to ewes (at least 1 to 30)".
+func (r *FitRatio) text(kind FitRuleKind, head float64) string {
+	others, limit := enumerated(r.To), "at least "
+	if len(r.To) > 1 {
+		others += " together"
+	}
+	if kind == FitRuleRatioMost {
+		limit = "at most "
+	}
+	return "the ratio of " + r.Of + " to " + others + " (" + limit + units.Number(head) + " to " + units.Number(r.each()) + ")"
+}
+
+// plural counts something whose plural ends in an s.
+func plural(v float64, one string) string {
+	text := units.Number(v) + " " + one
+	if text == "1 "+one {
+		return text
+	}
+	return text + "s"
+}
+
 // in writes a quantity in the reader's units.
 func (m *fitModel) in(q shown) string { return q.In(m.question.Units) }
 
 // ton writes a mass of feed by the tonne or the short ton.
 func (m *fitModel) ton(kilograms float64) string {
 	if m.question.Units == units.US {
-		text := units.Number(kilograms / float64(units.DryMatterShortTon))
-		if text == "1" {
-			return "1 short ton"
-		}
-		return text + " short tons"
+		return plural(kilograms/float64(units.DryMatterShortTon), "short ton")
 	}
 	return units.Number(kilograms/float64(units.DryMatterTonne)) + " t"
 }
@@ -75,7 +115,7 @@ func (m *fitModel) value(v float64) string {
 	case FitMargin:
 		return units.Money{Amount: decimal.NewFromFloat(v).Round(moneyPlaces), Currency: m.currency}.String()
 	}
-	return units.Number(v) + " animal units"
+	return plural(v, "animal unit")
 }
 
 // bindText tells what one more of a rule would bring.
@@ -90,11 +130,11 @@ func (m *fitModel) bindText(b *FitBind) string {
 		if math.Abs(c.Head) < leastTold*most {
 			continue
 		}
-		word := " more "
+		word := "more"
 		if c.Head < 0 {
-			word = " fewer "
+			word = "fewer"
 		}
-		changes = append(changes, units.Number(math.Abs(c.Head))+word+c.ID)
+		changes = append(changes, m.head(math.Abs(c.Head), word, c.ID))
 	}
 	stock := enumerated(changes)
 	switch {
@@ -126,7 +166,7 @@ func (m *fitModel) moreText(b *FitBind) string {
 	case FitRuleBuying:
 		return m.ton(b.More) + " more of hay that may be bought"
 	case FitRuleWater:
-		return m.in(units.WaterRate(b.More)) + " more of water in " + monthNames(b.Rule.Months)
+		return m.in(units.WaterRate(b.More)) + " more of water " + inMonths(b.Rule.Months)
 	case FitRuleLand:
 		if m.question.Units == units.US {
 			return "1 ac more of " + b.Rule.ID
@@ -135,9 +175,13 @@ func (m *fitModel) moreText(b *FitBind) string {
 	case FitRuleNeed:
 		return "Asking for " + units.Number(b.More) + " less in " + b.Rule.English
 	case FitRuleLeast:
-		return "Asking for " + units.Number(b.More) + " fewer " + b.Rule.ID
+		return "Asking for " + m.head(b.More, "fewer", b.Rule.ID)
 	case FitRuleMost:
-		return "Allowing 1 more " + b.Rule.ID
+		return "Allowing " + m.head(b.More, "more", b.Rule.ID)
+	case FitRuleRatioLeast:
+		return "Asking for 1 head of " + b.Rule.ID + " less than " + b.Rule.English
+	case FitRuleRatioMost:
+		return "Allowing 1 head of " + b.Rule.ID + " beyond " + b.Rule.English
 	}
 	return "1 more in " + b.Rule.English
 }
@@ -157,7 +201,7 @@ func (m *fitModel) text(a *Fitted) string {
 	case !a.Found:
 		fmt.Fprintf(&b, "No herd of whole animals was found before the search was ended; with parts of animals allowed it would be %s.", m.value(a.Relaxed.Value))
 	default:
-		fmt.Fprintf(&b, "%s: %s. With parts of animals allowed it would be %s", headText(&a.Whole), m.value(a.Whole.Value), m.value(a.Relaxed.Value))
+		fmt.Fprintf(&b, "%s: %s. With parts of animals allowed it would be %s", m.herdText(&a.Whole), m.value(a.Whole.Value), m.value(a.Relaxed.Value))
 		if a.Proved {
 			b.WriteString("; no herd of whole animals is better.")
 		} else {
@@ -193,12 +237,12 @@ func (m *fitModel) hayText(b *strings.Builder, h *FitHerd) {
 	}
 }
 
-// headText tells a herd.
-func headText(h *FitHerd) string {
+// herdText tells a herd.
+func (m *fitModel) herdText(h *FitHerd) string {
 	var all []string
 	for _, s := range h.Head {
 		if s.Head > 0 {
-			all = append(all, units.Number(s.Head)+" "+s.ID)
+			all = append(all, m.head(s.Head, "", s.ID))
 		}
 	}
 	if len(all) == 0 {
@@ -223,12 +267,15 @@ func clashText(rules []FitRule) string {
 			all = append(all, r.English)
 		case months[r.ID] != nil:
 			slices.Sort(months[r.ID])
-			all = append(all, "what grows of "+r.ID+" in "+monthNames(months[r.ID]))
+			all = append(all, "what grows of "+r.ID+" "+inMonths(months[r.ID]))
 			delete(months, r.ID)
 		}
 	}
-	if len(all) == 1 {
+	switch len(all) {
+	case 1:
 		return all[0] + " cannot be met by itself"
+	case 2:
+		return enumerated(all) + " do not go together; leave out either and the other can be kept"
 	}
 	return enumerated(all) + " do not go together; leave out any one of them and the rest do"
 }

@@ -74,9 +74,9 @@ type StudySweep struct {
 	Input    StudyInput                `json:"input" document:"required" allowed:"\"growth\", \"head\", \"head factor\", \"leave\", \"turn in\", \"rest\" or \"moves\""`
 	Group    string                    `json:"group,omitempty" allowed:"the id of a group, with head and head factor"`
 	Rotation int                       `json:"rotation,omitempty" allowed:"the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves"`
-	Span     *units.Span[float64]      `json:"span,omitempty" allowed:"low and high as numbers: factors, head, days or moves"`
+	Span     *units.Span[float64]      `json:"span,omitempty" allowed:"low and high as numbers: factors, or whole head, days or moves"`
 	Heights  *units.Span[units.Height] `json:"heights,omitempty" allowed:"low and high, with leave and turn in"`
-	Steps    int                       `json:"steps,omitempty" allowed:"steps of a grid, ends among them, 2 to 100"`
+	Steps    int                       `json:"steps,omitempty" allowed:"steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone"`
 	Note     string                    `json:"note,omitempty"`
 	Extra    map[string]any            `json:"-" document:"extra"`
 }
@@ -181,5 +181,13 @@ func (s *Studied) Run(ctx context.Context, workers int, progress func(done, all 
 	if err != nil {
 		return StudyResult{}, err
 	}
-	return p.run(ctx, workers, progress)
+	return p.run(orBackground(ctx), workers, progress)
+}
+
+// orBackground takes no context for one that never ends.
+func orBackground(ctx context.Context) context.Context {
+	if ctx == nil {
+		return context.Background()
+	}
+	return ctx
 }

@@ -98,7 +98,7 @@ func (p *studyPlan) readRecord() error {
 	}
 	normals, err := rainfall.MonthNormals(record)
 	if err != nil {
-		return fault(path, len(record), "months are no record to draw from: "+err.Error(), "one whole calendar year or more, each month once")
+		return fault(path, plural(float64(len(record)), "month"), "cannot be drawn from: "+err.Error(), "one whole calendar year or more, each month once")
 	}
 	if len(p.farm.Rain.Normal) == 0 {
 		p.farm.Rain.Normal = normals[:]
@@ -119,7 +119,7 @@ func (p *studyPlan) readRecord() error {
 		}
 	}
 	if len(p.years) == 0 {
-		return fault(path, len(record), "months hold no whole calendar year", "one whole calendar year or more")
+		return fault(path, plural(float64(len(record)), "month"), "cannot be drawn from: no calendar year is whole", "one whole calendar year or more")
 	}
 	p.first = p.farm.Today.Year() - 1 // a run of key months may have begun in it
 	p.drawn = p.farm.Season.To.Year() - p.first + 1
@@ -179,7 +179,7 @@ func (p *studyPlan) checkInputs() error {
 	case len(s.Inputs) > 0 && s.Design.String() == "":
 		return fault("design", int(s.Design), "is no design, or was left out", `"grid" or "hypercube"`)
 	case s.Design == DesignHypercube && (s.Points < 2 || s.Points > mostPoints):
-		return fault("points", s.Points, "points cannot be laid", "2 to "+strconv.Itoa(mostPoints))
+		return fault("points", s.Points, "cannot be laid", "2 to "+strconv.Itoa(mostPoints))
 	case s.Design != DesignHypercube && s.Points != 0:
 		return fault("points", s.Points, "stand without a hypercube", `design "hypercube", or no points`)
 	}
@@ -215,19 +215,25 @@ func (p *studyPlan) checkInput(path string, w *StudySweep, before []StudySweep) 
 	case !w.Input.heights() && (w.Span == nil || w.Heights != nil):
 		return fault(path+".span", "", "the input goes from number to number", `a span such as {"low": 1, "high": 2}, and no heights`)
 	case p.studied.Design == DesignGrid && (w.Steps < 2 || w.Steps > mostSteps):
-		return fault(path+".steps", w.Steps, "steps make no grid", "2 to "+strconv.Itoa(mostSteps))
+		return fault(path+".steps", w.Steps, "cannot make a grid", "2 to "+strconv.Itoa(mostSteps))
 	case p.studied.Design == DesignHypercube && w.Steps != 0:
 		return fault(path+".steps", w.Steps, "stand beside a hypercube", "points of the study, and no steps")
 	}
 	low, high := w.ends()
 	if w.Input.heights() {
 		if !(low > 0 && high >= low && high <= 100) {
-			return fault(path+".heights", *w.Heights, "is no span of heights", "low above 0, high not below it")
+			return fault(path+".heights", spanText(*w.Heights), "is no span of heights", "low above 0, high up to 100 m and not below it")
 		}
 		return nil
 	}
-	if !(low > 0 && high >= low && high <= mostCounted) || w.Input.whole() && low < 1 {
-		return fault(path+".span", fmt.Sprintf("%g to %g", low, high), "is no span", "low above 0, for whole numbers 1 or more, and high not below it")
+	whole := func(v float64) bool { return v >= 1 && v == math.Floor(v) }
+	switch text := fmt.Sprintf("%g to %g", low, high); {
+	case !(low > 0 && high >= low && high <= mostCounted):
+		return fault(path+".span", text, "is no span", "low above 0 and high not below it")
+	case w.Input.whole() && !(whole(low) && whole(high)):
+		return fault(path+".span", text, "is no span of whole numbers", "whole numbers, 1 or more")
+	case w.Input.whole() && float64(w.Steps) > high-low+1:
+		return fault(path+".steps", w.Steps, "are more than the whole numbers of "+text, "up to "+units.Number(high-low+1)+", or a wider span")
 	}
 	return nil
 }
@@ -256,7 +262,6 @@ func (p *studyPlan) layPoints() error {
 	block := count
 	for k := range s.Inputs {
 		w := &s.Inputs[k]
-		low, high := w.ends()
 		var parts []int
 		if s.Design == DesignHypercube {
 			parts = random.Perm(count)
@@ -264,19 +269,34 @@ func (p *studyPlan) layPoints() error {
 			block /= w.Steps
 		}
 		for i := range p.points {
-			var value float64
 			if s.Design == DesignHypercube {
-				value = low + (high-low)*(float64(parts[i])+random.Float64())/float64(count)
+				p.points[i][k] = w.within((float64(parts[i]) + random.Float64()) / float64(count))
 			} else {
-				value = low + (high-low)*float64(i/block%w.Steps)/float64(w.Steps-1)
+				p.points[i][k] = w.step(i / block % w.Steps)
 			}
-			if w.Input.whole() {
-				value = math.Round(value)
-			}
-			p.points[i][k] = value
 		}
 	}
 	return nil
+}
+
+// within gives the value at a share, below 1, of the way through a span. Of whole
+// numbers each has an equal part of the way.
+func (w *StudySweep) within(share float64) float64 {
+	low, high := w.ends()
+	if w.Input.whole() {
+		return low + math.Floor(share*(high-low+1))
+	}
+	return low + float64((high-low)*share)
+}
+
+// step gives the value of a step of a grid, 0 for the first.
+func (w *StudySweep) step(step int) float64 {
+	low, high := w.ends()
+	value := low + float64((high-low)*float64(step))/float64(w.Steps-1)
+	if w.Input.whole() {
+		return math.Round(value)
+	}
+	return value
 }
 
 // tryPoints refuses a study of which any point is no farm.

@@ -255,6 +255,10 @@ func TestStudyCanBeStopped(t *testing.T) {
 	_, err := s.Run(ctx, 2, func(done, _ int) { most = done; stop() })
 	assert.ErrorIs(t, err, context.Canceled)
 	assert.Less(t, most, 1000)
+	var none context.Context
+	s.Seasons = 1
+	_, err = s.Run(none, 1, nil)
+	assert.NoError(t, err, "no context never ends it")
 	late, end := context.WithTimeout(context.Background(), 0)
 	defer end()
 	_, err = s.Run(late, 1, nil)
@@ -339,6 +343,13 @@ func TestStudyDesigns(t *testing.T) {
 			assert.Equal(t, 1, times, "part %d of input %d", i, k)
 		}
 	}
+	// Of three whole numbers each has a third of the points.
+	s.Points, s.Inputs = 30, []grazing.StudySweep{{Input: grazing.InputMoves, Span: &units.Span[float64]{Low: 1, High: 3}}}
+	moves := map[float64]int{}
+	for _, p := range study(t, s).Points {
+		moves[p.Values[0]]++
+	}
+	assert.Equal(t, map[float64]int{1: 10, 2: 10, 3: 10}, moves)
 	// Uncorrelated: the mean product of 20 is 0 within 4 × √(1/12 × 4/12 ÷ 20).
 	assert.InDelta(t, 0, stat.Mean(both, nil), 4*math.Sqrt(1.0/12*4/12/20))
 }
@@ -521,9 +532,9 @@ func TestBadStudies(t *testing.T) {
 		{`"note": "ours"`, `"seed": -1`, "seed", "no seed"},
 		{`"note": "ours"`, `"seed": 9007199254740992`, "seed", "no seed"},
 		{`"note": "ours"`, `"end": "top"`, "end", "low, middle, high"},
-		{`"record": RECORD, `, ``, "farm.rain.months", "no record to draw from"},
+		{`"record": RECORD, `, ``, "farm.rain.months", "0 months cannot be drawn from"},
 		{`RECORD`, `[{"year": 2000, "month": 13, "rain": "1 mm"}]`, "record", "none of 1 to 12"},
-		{`RECORD`, `[{"year": 2000, "month": 1, "rain": "1 mm"}]`, "record", "no year of the record has February"},
+		{`RECORD`, `[{"year": 2000, "month": 1, "rain": "1 mm"}]`, "record", "1 month cannot be drawn from: rainfall.MonthNormals: no year of the record has February"},
 		{`RECORD`, `[{"year": 2000, "month": 1}]`, "record[0].rain", "missing"},
 		{`"head": 8`, `"head": -8`, "farm.groups[0].head", ""},
 		{`"note": "ours"`, `"design": "grid"`, "design", "without inputs"},
@@ -541,10 +552,12 @@ func TestBadStudies(t *testing.T) {
 		{`"note": "ours"`, sweep(`{"input": "growth", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].group", "of no group"},
 		{`"note": "ours"`, sweep(`{"input": "leave", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].heights", "height to height"},
 		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "0 in", "high": "2 in"}, "steps": 2}`), "inputs[0].heights", "no span of heights"},
-		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "2 in", "high": "100.5 m"}, "steps": 2}`), "inputs[0].heights", "no span of heights"},
+		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "2 in", "high": "100.5 m"}, "steps": 2}`), "inputs[0].heights", "is no span of heights; low above 0, high up to 100 m and not below it"},
 		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "2 in", "high": "40 in"}, "steps": 2}`), "farm.", "turn"},
 		{`"note": "ours"`, sweep(`{"input": "rest", "rotation": 1, "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].rotation", "0 to 0"},
 		{`"note": "ours"`, sweep(`{"input": "rest", "span": {"low": 0.4, "high": 2}, "steps": 2}`), "inputs[0].span", "1 or more"},
+		{`"note": "ours"`, sweep(`{"input": "rest", "span": {"low": 1, "high": 2.5}, "steps": 2}`), "inputs[0].span", "1 to 2.5 is no span of whole numbers"},
+		{`"note": "ours"`, sweep(`{"input": "rest", "span": {"low": 20, "high": 22}, "steps": 4}`), "inputs[0].steps", "4 are more than the whole numbers of 20 to 22; up to 3, or a wider span"},
 		{`"note": "ours"`, sweep(`{"input": "head", "group": "cows", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].group", "of no group"},
 		{`"note": "ours"`, sweep(`{"input": "head", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}, {"input": "head factor", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[1].input", "stands twice"},
 		{`"note": "ours"`, sweep(`{"input": "growth", "span": {"low": 1, "high": 2}, "steps": 40}, {"input": "rest", "span": {"low": 1, "high": 40}, "steps": 26}`), "inputs", "up to 1000"},

@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 288451352 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 205983705 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -1059,7 +1059,9 @@ enum soum_grazing_fit_rule_kind {
 	SOUM_GRAZING_FIT_RULE_KIND_NEED = 6, /* "need" */
 	SOUM_GRAZING_FIT_RULE_KIND_MOST = 7, /* "most" */
 	SOUM_GRAZING_FIT_RULE_KIND_LEAST = 8, /* "least" */
-	SOUM_GRAZING_FIT_RULE_KIND_LAND = 9 /* "land" */
+	SOUM_GRAZING_FIT_RULE_KIND_LAND = 9, /* "land" */
+	SOUM_GRAZING_FIT_RULE_KIND_RATIO_LEAST = 10, /* "ratio least" */
+	SOUM_GRAZING_FIT_RULE_KIND_RATIO_MOST = 11 /* "ratio most" */
 };
 enum soum_grazing_rent_rule {
 	SOUM_GRAZING_RENT_RULE_QUALITY = 1, /* "quality" */
@@ -8227,7 +8229,7 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
 
 /* Look-ups and whole plans go through soum_call, or soum_ask, with a JSON object
  * of the arguments named here. A farm is the document of a farm file. What their
- * objects hold is told in bindings/api.json and bindings/farm.schema.json.
+ * objects hold is told in bindings/api.json and the schemas beside it.
  * 
  *   herd.BreedingRows
  *       Gives the table of breeding, as a copy.
@@ -8936,8 +8938,8 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       Tells which numbers of which stock fit a farm's land: the herd with
  *       the most animal units, the least hay or the best margin that month by
  *       month finds its grass, forbs and browse or hay, and keeps to the room,
- *       the water and the family's needs; what holds it down, and what one
- *       more of that would bring.
+ *       the water, the family's needs and the ratios of one stock to another;
+ *       what holds it down, and what one more of that would bring.
  *   grazing.FenceCost           fence, price, per
  *       Returns what a length of fence, wire or pipe costs at the user's
  *       price.

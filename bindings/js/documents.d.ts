@@ -1920,6 +1920,8 @@ export interface GrazingFitting {
   housing?: Array<GrazingFitHousing>;
   /** what the family wants at least */
   needs?: Array<GrazingFitNeed>;
+  /** how many of one stock go with others */
+  ratios?: Array<GrazingFitRatio>;
   note?: string;
   /** Keys of your own. */
   [own: `x-${string}`]: unknown;
@@ -2043,6 +2045,21 @@ export interface GrazingFitNeed {
   [own: `x-${string}`]: unknown;
 }
 
+/** FitRatio says how many of one stock go with others, such as rams with ewes. None holds unless the document says so, and whole animals are held to it as it stands: at least 1 to 30 asks for two rams from 31 ewes on, and at most 1 to 30 allows none below 30 ewes. In print a mature bull has 25 to 35 cows [OKSTATE-BULLS], two mature rams 100 ewes and three 250, a ram lamb 30 at the most [WYLR-RAMS], a mature buck 20 to 40 does [KYSU-BUCKS] and a boar 15 to 20 sows [PROAGRI-BOARS], where one who falls ill is not thought of. */
+export interface GrazingFitRatio {
+  /** the id of stock, such as that of the rams */
+  of: string;
+  /** the ids of the stock that it goes with, such as that of the ewes, each once; several count together */
+  to: Array<string>;
+  /** the fewest head of it, above 0, for so many of the others */
+  least?: number;
+  /** the most head of it, above 0 and not below the fewest, for so many of the others */
+  most?: number;
+  /** for how many head of the others, above 0; 1 if left out */
+  each?: number;
+  note?: string;
+}
+
 /** Fitted is which stock fits. Where nothing does, Clash names the rules that contradict one another, and the rest is empty. */
 export interface GrazingFitted {
   /** the document's */
@@ -2098,8 +2115,8 @@ export interface GrazingFitHead {
 /** FitRule is one rule of the question. */
 export interface GrazingFitRule {
   /** its sort */
-  kind: "growth" | "hay" | "buying" | "water" | "housing" | "need" | "most" | "least" | "land";
-  /** of the stock, housing, need or land; the class of plants of growth; else empty */
+  kind: "growth" | "hay" | "buying" | "water" | "housing" | "need" | "most" | "least" | "land" | "ratio least" | "ratio most";
+  /** of the stock, housing, need or land; the first stock of a ratio; the class of plants of growth; else empty */
   id: string;
   /** the months that it is of, 1 to 12; none: the year */
   months: Array<number>;
@@ -2725,11 +2742,11 @@ export interface GrazingStudySweep {
   group?: string;
   /** the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves */
   rotation?: number;
-  /** low and high as numbers: factors, head, days or moves */
+  /** low and high as numbers: factors, or whole head, days or moves */
   span?: { low: number; high: number };
   /** low and high, with leave and turn in */
   heights?: { low: string; high: string };
-  /** steps of a grid, ends among them, 2 to 100 */
+  /** steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone */
   steps?: number;
   note?: string;
   /** Keys of your own. */

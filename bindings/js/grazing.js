@@ -562,7 +562,7 @@ export function billOfFence(given = {}) {
 }
 
 /**
- * fitStock tells which numbers of which stock fit a farm's land: the herd with the most animal units, the least hay or the best margin that month by month finds its grass, forbs and browse or hay, and keeps to the room, the water and the family's needs; what holds it down, and what one more of that would bring.
+ * fitStock tells which numbers of which stock fit a farm's land: the herd with the most animal units, the least hay or the best margin that month by month finds its grass, forbs and browse or hay, and keeps to the room, the water, the family's needs and the ratios of one stock to another; what holds it down, and what one more of that would bring.
  * 
  * Method: a linear program in floats over the head of each stock, what each kind of diet eats of each class of plants in each month, and hay. A year is twelve months of 365 days and like the one before. Supply of a month is area × yield × share of the month × use × share of the plants, and what may be carried from the month before; need is weight × intake × pasture share × days. Diets are spans: stock of one diet may eat any mixture within it. Stock that hay does not stand in for (pigs, poultry other than geese) are fed their ration where nothing grows, and graze their share otherwise. Of answers that are equally good the one with less hay is taken, and with the least hay for a goal the one with fewer animal units. The herd of whole animals is the best of a search that begins at the relaxed herd, parts the question in two at a part of an animal, and ends after a number of steps; it is checked against every rule by itself. What one more of a rule brings is found by asking the whole question again.
  * 
@@ -570,7 +570,7 @@ export function billOfFence(given = {}) {
  * 
  * Note: a planning figure of a mean year: a dry one carries less, and the season of PlanSeason, which knows heights and rest, has the last word on grazing. The printed diets are of animals free to choose, and hold both ways: cattle that are to eat theirs want 5 % of browse, and are fed where there is none. Stock eat what stands, and goats held to grass, or horses to clover, may not thrive: ask an adviser. Bloat, copper for sheep, parasites and stock that should not follow one another are not in it: see the cautions of the plan and Conflicts.
  * 
- * Source: ours: the program; UGA-DIETS printed diets; the rows of herd and forage the figures of stock and pasture
+ * Source: ours: the program; UGA-DIETS printed diets; the rows of herd and forage the figures of stock and pasture; the doc of FitRatio names printed ratios
  * 
  * @param given.fitting 
  * @returns GrazingFitted

@@ -2,7 +2,7 @@
 
 export const version = "0.1.0";
 export const abi = 1;
-export const manifest = 288451352;
+export const manifest = 205983705;
 
 // The base unit of each quantity.
 export const bases = {
@@ -182,7 +182,7 @@ export const words = {
   "grazing.FenceItem": ["wire", "post", "moved wire", "netting", "moved post", "energizer", "rod"],
   "grazing.FitGoal": ["animal units", "least hay", "margin"],
   "grazing.FitDiet": ["printed", "up to printed", "own", "anything"],
-  "grazing.FitRuleKind": ["growth", "hay", "buying", "water", "housing", "need", "most", "least", "land"],
+  "grazing.FitRuleKind": ["growth", "hay", "buying", "water", "housing", "need", "most", "least", "land", "ratio least", "ratio most"],
   "grazing.RentRule": ["quality", "eighth"],
   "grazing.Role": ["lead", "follow", "clean up"],
   "grazing.FeedReason": ["lead in", "no grass", "no rest", "no growth", "cut", "no land"],

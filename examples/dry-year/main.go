@@ -192,7 +192,7 @@ func (t *teller) heads() {
 	t.say("")
 	for i := range t.result.Points {
 		p := &t.result.Points[i]
-		t.say("With %s of %s: short in %s of the seasons.%s", units.Number(p.Values[0]), sweep.Group, p.Odds.In(t.farm.Units), t.more(p))
+		t.say("With %s %s: short in %s of the seasons.%s", units.Number(p.Values[0]), sweep.Group, p.Odds.In(t.farm.Units), t.more(p))
 	}
 }
 

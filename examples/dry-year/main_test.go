@@ -52,7 +52,7 @@ func TestOddsAreThoseOfTheYears(t *testing.T) {
 	for _, c := range []struct {
 		head    float64
 		pattern string
-	}{{30, `does not reach in ([\d.]+) %`}, {33, `With 33 of cows: short in ([\d.]+) %`}, {24, `With 24 of cows: short in ([\d.]+) %`}} {
+	}{{30, `does not reach in ([\d.]+) %`}, {33, `With 33 cows: short in ([\d.]+) %`}, {24, `With 24 cows: short in ([\d.]+) %`}} {
 		short := 0.0
 		for year := 1980; year <= 2010; year++ {
 			farm, err := grazing.ReadFarm(ownFarm)

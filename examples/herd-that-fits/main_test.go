@@ -31,5 +31,5 @@ func Example() {
 	//
 	// For least hay: 2 goats: 1.1 short tons of hay. With parts of animals allowed it would be 1.1 short tons of hay; no herd of whole animals is better. It is fed 1.1 short tons of hay from the store. Asking for 1 less in the need of milk (at least 10 lb of milk a day) would save 0.126 short tons of hay. 1 short ton more of April grass would save 0.0661 short tons of hay. 1 ac more of hillside would save 0.0309 short tons of hay.
 	//
-	// With 8 cows asked for: Nothing fits: the room of barn (30 places) and at least 8 cows do not go together; leave out any one of them and the rest do.
+	// With 8 cows asked for: Nothing fits: the room of barn (30 places) and at least 8 cows do not go together; leave out either and the other can be kept.
 }

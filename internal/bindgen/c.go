@@ -289,7 +289,7 @@ func (h *header) others() {
 	lines := []string{
 		"Look-ups and whole plans go through soum_call, or soum_ask, with a JSON object",
 		"of the arguments named here. A farm is the document of a farm file. What their",
-		"objects hold is told in bindings/api.json and bindings/farm.schema.json.",
+		"objects hold is told in bindings/api.json and the schemas beside it.",
 		"",
 	}
 	for i := range h.m.Functions {

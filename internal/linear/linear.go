@@ -55,9 +55,14 @@ const (
 	// broken is the share of a row's numbers by which it may be missed for want of
 	// digits; what misses it by more is no answer.
 	broken = 1e-7
+	// nought is what a row, scaled to about one, may be missed by: the steps take
+	// tiny for nothing, and some of them add up.
+	nought = 10 * tiny
 	// stalled is after how many steps without progress the choice of the next
-	// one is made by the order of the columns alone, which cannot go in circles.
-	stalled = 12
+	// one is made by the order of the columns alone, which cannot go in circles but
+	// is ten times as slow and, dividing by whatever comes first, loses its digits.
+	// Farms of many diets stall for hundreds of steps and then go on.
+	stalled = 1000
 	// mostSteps for each row and column ends what rounding has led astray.
 	mostSteps = 50
 )
@@ -71,6 +76,7 @@ type tableau struct {
 	// patience is after how many steps without progress the order of the columns
 	// decides.
 	patience int
+	filled   []int // of the row of a step, the cells that are not nothing
 }
 
 // Solve gives the best answer. Where rounding leads it astray it goes again by the
@@ -97,7 +103,11 @@ func (s *scaled) solve(p *Program, patience int) (Answer, error) {
 	if entering, err := t.run(t.columns); err != nil {
 		return Answer{}, err
 	} else if entering >= 0 {
-		return Answer{}, &Unbounded{Ray: s.ray(t, entering)}
+		ray := s.ray(t, entering)
+		if !p.runsAlong(ray) {
+			return Answer{}, ErrNumbers
+		}
+		return Answer{}, &Unbounded{Ray: ray}
 	}
 	return s.answer(p, t)
 }
@@ -369,22 +379,32 @@ func (t *tableau) leaving(entering int, first bool) int {
 	return best
 }
 
+// pivot solves a row for a column. Most of a row is nothing, and what is added of
+// nothing changes nothing.
 func (t *tableau) pivot(row, column int) {
-	by := t.cells[row][column]
-	for j := range t.cells[row] {
-		t.cells[row][j] /= by
-	}
-	t.cells[row][column] = 1
-	for i := range t.cells {
-		if f := t.cells[i][column]; i != row && f != 0 {
-			add(t.cells[i], t.cells[row], -f)
-			for j, v := range t.cells[i] {
-				if v != 0 && math.Abs(v) < dust {
-					t.cells[i][j] = 0
-				}
-			}
-			t.cells[i][column] = 0
+	from := t.cells[row]
+	by := from[column]
+	t.filled = t.filled[:0]
+	for j, v := range from {
+		if v != 0 {
+			from[j] = v / by
+			t.filled = append(t.filled, j)
 		}
+	}
+	from[column] = 1
+	for i, to := range t.cells {
+		f := to[column]
+		if i == row || f == 0 {
+			continue
+		}
+		for _, j := range t.filled {
+			v := to[j] - float64(f*from[j])
+			if math.Abs(v) < dust {
+				v = 0
+			}
+			to[j] = v
+		}
+		to[column] = 0
 	}
 	t.basis[row] = column
 }
@@ -402,6 +422,23 @@ func (s *scaled) ray(t *tableau, entering int) []float64 {
 		}
 	}
 	return ray
+}
+
+// runsAlong tells whether no row holds a direction back, which rounding can make
+// believe.
+func (p *Program) runsAlong(ray []float64) bool {
+	for i := range p.Rows {
+		sum, size := 0.0, 0.0
+		for j, v := range p.Rows[i].Coefficients {
+			part := float64(v * ray[j])
+			sum += part
+			size += math.Abs(part)
+		}
+		if sum > broken*size {
+			return false
+		}
+	}
+	return true
 }
 
 // answer solves the last basis anew from the program's own numbers, which sheds
@@ -428,7 +465,7 @@ func (s *scaled) answer(p *Program, t *tableau) (Answer, error) {
 			a.Slack[i] -= part
 			size += math.Abs(part)
 		}
-		if a.Slack[i] < -broken*(1+size) {
+		if a.Slack[i] < -broken*(1+size) && a.Slack[i]*s.rowBy[i]*s.mostBy < -nought {
 			return Answer{}, ErrNumbers
 		}
 	}

@@ -3,7 +3,7 @@
 
 VERSION = "0.1.0"
 ABI = 1
-NUMBER = 288451352  # a library of another manifest is refused
+NUMBER = 205983705  # a library of another manifest is refused
 
 # The words of enumerations; inside the library the first is 1.
 WORDS = {
@@ -132,7 +132,7 @@ WORDS = {
     "grazing.FenceItem": ("wire", "post", "moved wire", "netting", "moved post", "energizer", "rod",),
     "grazing.FitGoal": ("animal units", "least hay", "margin",),
     "grazing.FitDiet": ("printed", "up to printed", "own", "anything",),
-    "grazing.FitRuleKind": ("growth", "hay", "buying", "water", "housing", "need", "most", "least", "land",),
+    "grazing.FitRuleKind": ("growth", "hay", "buying", "water", "housing", "need", "most", "least", "land", "ratio least", "ratio most",),
     "grazing.RentRule": ("quality", "eighth",),
     "grazing.Role": ("lead", "follow", "clean up",),
     "grazing.FeedReason": ("lead in", "no grass", "no rest", "no growth", "cut", "no land",),

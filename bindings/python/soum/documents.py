@@ -1208,6 +1208,7 @@ GrazingFitting = TypedDict("GrazingFitting", {
     "water": "GrazingWater",  # what the source gives
     "housing": "List[GrazingFitHousing]",  # what has only so much room
     "needs": "List[GrazingFitNeed]",  # what the family wants at least
+    "ratios": "List[GrazingFitRatio]",  # how many of one stock go with others
     "note": "str",
 }, total=False)
 GrazingFitting.__doc__ = "Fitting asks which numbers of which stock fit a farm. It is a document of its own beside the farm's: it knows no dates and no heights, and reckons with a year that is like the one before. As JSON its quantities are text with a unit, as a farm's are."
@@ -1280,6 +1281,16 @@ GrazingFitNeed = TypedDict("GrazingFitNeed", {
 }, total=False)
 GrazingFitNeed.__doc__ = "FitNeed is something that the family wants at least so much of: milk, eggs, wool, animals to look at."
 
+GrazingFitRatio = TypedDict("GrazingFitRatio", {
+    "of": "str",  # the id of stock, such as that of the rams
+    "to": "List[str]",  # the ids of the stock that it goes with, such as that of the ewes, each once; several count together
+    "least": "float",  # the fewest head of it, above 0, for so many of the others
+    "most": "float",  # the most head of it, above 0 and not below the fewest, for so many of the others
+    "each": "float",  # for how many head of the others, above 0; 1 if left out
+    "note": "str",
+}, total=False)
+GrazingFitRatio.__doc__ = "FitRatio says how many of one stock go with others, such as rams with ewes. None holds unless the document says so, and whole animals are held to it as it stands: at least 1 to 30 asks for two rams from 31 ewes on, and at most 1 to 30 allows none below 30 ewes. In print a mature bull has 25 to 35 cows [OKSTATE-BULLS], two mature rams 100 ewes and three 250, a ram lamb 30 at the most [WYLR-RAMS], a mature buck 20 to 40 does [KYSU-BUCKS] and a boar 15 to 20 sows [PROAGRI-BOARS], where one who falls ill is not thought of."
+
 GrazingFitted = TypedDict("GrazingFitted", {
     "goal": "Literal[\"animal units\", \"least hay\", \"margin\"]",  # the document's
     "fits": "bool",  # false: the rules contradict one another
@@ -1313,8 +1324,8 @@ GrazingFitHead = TypedDict("GrazingFitHead", {
 GrazingFitHead.__doc__ = "FitHead is how many of one stock."
 
 GrazingFitRule = TypedDict("GrazingFitRule", {
-    "kind": "Literal[\"growth\", \"hay\", \"buying\", \"water\", \"housing\", \"need\", \"most\", \"least\", \"land\"]",  # its sort
-    "id": "str",  # of the stock, housing, need or land; the class of plants of growth; else empty
+    "kind": "Literal[\"growth\", \"hay\", \"buying\", \"water\", \"housing\", \"need\", \"most\", \"least\", \"land\", \"ratio least\", \"ratio most\"]",  # its sort
+    "id": "str",  # of the stock, housing, need or land; the first stock of a ratio; the class of plants of growth; else empty
     "months": "List[int]",  # the months that it is of, 1 to 12; none: the year
     "english": "str",  # in words
 }, total=False)
@@ -1697,9 +1708,9 @@ GrazingStudySweep = TypedDict("GrazingStudySweep", {
     "input": "Literal[\"growth\", \"head\", \"head factor\", \"leave\", \"turn in\", \"rest\", \"moves\"]",  # "growth", "head", "head factor", "leave", "turn in", "rest" or "moves"
     "group": "str",  # the id of a group, with head and head factor
     "rotation": "int",  # the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves
-    "span": "Span",  # low and high as numbers: factors, head, days or moves
+    "span": "Span",  # low and high as numbers: factors, or whole head, days or moves
     "heights": "Span",  # low and high, with leave and turn in
-    "steps": "int",  # steps of a grid, ends among them, 2 to 100
+    "steps": "int",  # steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone
     "note": "str",
 }, total=False)
 GrazingStudySweep.__doc__ = "StudySweep is an input and the span over which it goes."

@@ -1101,8 +1101,9 @@ def bill_of_fence(job):
 def fit_stock(fitting):
     """Tells which numbers of which stock fit a farm's land: the herd with the most
     animal units, the least hay or the best margin that month by month finds its
-    grass, forbs and browse or hay, and keeps to the room, the water and the
-    family's needs; what holds it down, and what one more of that would bring.
+    grass, forbs and browse or hay, and keeps to the room, the water, the
+    family's needs and the ratios of one stock to another; what holds it down,
+    and what one more of that would bring.
 
     Method:
         a linear program in floats over the head of each stock, what each kind of
@@ -1144,7 +1145,7 @@ def fit_stock(fitting):
 
     Source:
         ours: the program; UGA-DIETS printed diets; the rows of herd and forage the
-        figures of stock and pasture
+        figures of stock and pasture; the doc of FitRatio names printed ratios
     """
     return _core.call("grazing.FitStock", {"fitting": fitting})
 

@@ -1,7 +1,7 @@
 // Command checks writes what every binding is tested and fed with:
 // bindings/checks.jsonl, one line for each value that the bindings must
-// reproduce, from the printed tables in testdata; and bindings/farm.schema.json,
-// the JSON Schema of the farm document, from the struct that it is read into.
+// reproduce, from the printed tables in testdata; and bindings/*.schema.json, the
+// JSON Schema of each document that users write, from the struct that it is read into.
 //
 //	go run ./internal/bindgen/checks          writes the files
 //	go run ./internal/bindgen/checks -check   fails, naming the files that differ
@@ -11,8 +11,10 @@ import (
 	"bytes"
 	"flag"
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 
 	"example.org/soum/internal/decl"
 )
@@ -35,22 +37,20 @@ func run(check bool) error {
 	if err != nil {
 		return err
 	}
-	schema, err := farmSchema(root)
+	files, err := schemas(root)
 	if err != nil {
 		return err
 	}
-	for _, file := range []struct {
-		name string
-		text []byte
-	}{{"bindings/checks.jsonl", lines}, {"bindings/farm.schema.json", schema}} {
-		path := filepath.Join(root, filepath.FromSlash(file.name))
+	files["checks.jsonl"] = lines
+	for _, name := range slices.Sorted(maps.Keys(files)) {
+		path := filepath.Join(root, "bindings", name)
 		old, _ := os.ReadFile(path)
 		switch {
-		case bytes.Equal(old, file.text):
+		case bytes.Equal(old, files[name]):
 		case check:
-			return fmt.Errorf("%s is not what the tables and declarations say: run go generate ./... and commit it", file.name)
+			return fmt.Errorf("bindings/%s is not what the tables and declarations say: run go generate ./... and commit it", name)
 		default:
-			if err := os.WriteFile(path, file.text, 0o644); err != nil {
+			if err := os.WriteFile(path, files[name], 0o644); err != nil {
 				return err
 			}
 		}

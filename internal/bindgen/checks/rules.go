@@ -4,8 +4,10 @@ import (
 	"slices"
 
 	"example.org/soum/forage"
+	"example.org/soum/grazing"
 	"example.org/soum/herd"
 	"example.org/soum/rainfall"
+	"example.org/soum/units"
 )
 
 // rules add to the schema of a struct what its fields say not one by one, as
@@ -13,6 +15,23 @@ import (
 var rules = map[string]func(object){
 	"grazing.Land":     landRule,
 	"grazing.Group":    groupRule,
+	"grazing.Fitting":  fittingRule,
+	"grazing.FitLand":  fitLandRule,
+	"grazing.FitClass": fitClassRule,
+	"grazing.FitOwnDiet": func(o object) {
+		for _, key := range []string{"grass", "forbs", "browse"} {
+			narrow(o, key, object{"properties": object{"low": atMost100(), "high": atMost100()}})
+		}
+	},
+	"grazing.FitRatio": func(o object) {
+		o["anyOf"] = []object{needs("least"), needs("most")}
+		narrow(o, "to", object{"uniqueItems": true})
+	},
+	"grazing.Studied":    studiedRule,
+	"grazing.StudySweep": sweepRule,
+	"rainfall.MonthlyRain": func(o object) {
+		narrow(o, "month", object{"minimum": 1, "maximum": 12})
+	},
 	"grazing.Event":    func(o object) { o["anyOf"] = []object{needs("head"), needs("weight"), needs("stage")} },
 	"grazing.Rotation": rotationRule,
 	"forage.Pasture": func(o object) {
@@ -63,6 +82,22 @@ func lacks(keys ...string) object {
 		all = append(all, needs(key))
 	}
 	return object{"not": object{"anyOf": all}}
+}
+
+// having is an object with a property that is so.
+func having(key string, so object) object {
+	return object{"required": []string{key}, "properties": object{key: so}}
+}
+
+// with is an object one of whose properties is a word.
+func with(key, word string) object { return having(key, object{"const": word}) }
+
+// may is an object whose property, where it has it, is so.
+func may(key string, so object) object { return object{"properties": object{key: so}} }
+
+// either asks for one thing where a condition holds, and for another elsewhere.
+func either(condition, then, otherwise object) object {
+	return object{"if": condition, "then": then, "else": otherwise}
 }
 
 // narrow adds a condition to a property.
@@ -130,26 +165,37 @@ func landRule(o object) {
 func groupRule(o object) {
 	o["properties"].(object)["head"].(object)["maximum"] = 1e6
 	var all []object
+	for _, have := range classesByStages() {
+		stage := object{"properties": object{"stage": object{"enum": have.stages}}}
+		all = append(all, object{
+			"if":   classIn(have.classes),
+			"then": object{"properties": object{"stage": object{"enum": have.stages}, "events": object{"items": stage}}},
+		})
+	}
+	o["allOf"] = all
+}
+
+// staged are the classes of the table that have the same stages.
+type staged struct{ stages, classes []string }
+
+func classesByStages() (all []staged) {
 	for _, c := range herd.Classes() {
 		var stages []string
 		for _, row := range c.Intake {
 			stages = append(stages, row.Stage.String())
 		}
-		at := slices.IndexFunc(all, func(have object) bool { return slices.Equal(have["stages"].([]string), stages) })
+		at := slices.IndexFunc(all, func(have staged) bool { return slices.Equal(have.stages, stages) })
 		if at < 0 {
-			all = append(all, object{"stages": stages, "classes": []string{}})
+			all = append(all, staged{stages: stages})
 			at = len(all) - 1
 		}
-		all[at]["classes"] = append(all[at]["classes"].([]string), c.Name)
+		all[at].classes = append(all[at].classes, c.Name)
 	}
-	for i, have := range all {
-		stage := object{"properties": object{"stage": object{"enum": have["stages"]}}}
-		all[i] = object{
-			"if":   object{"required": []string{"class"}, "properties": object{"class": object{"enum": have["classes"]}}},
-			"then": object{"properties": object{"stage": object{"enum": have["stages"]}, "events": object{"items": stage}}},
-		}
-	}
-	o["allOf"] = all
+	return all
+}
+
+func classIn(names []string) object {
+	return having("class", object{"enum": names})
 }
 
 // rotationRule lets the first group lead, and each land and group come once.
@@ -157,4 +203,110 @@ func rotationRule(o object) {
 	properties := o["properties"].(object)
 	properties["land"].(object)["uniqueItems"] = true
 	narrow(o, "groups", object{"prefixItems": []object{{"properties": object{"behind": object{"pattern": `^\s*[+]?[0.]+\s*[^0-9.\s]`}}}}})
+}
+
+// fittingRule asks for the prices that a margin wants, and for something to keep
+// where the goal is the least hay.
+func fittingRule(o object) {
+	bought := having("buy", object{"$ref": "#/$defs/above0"})
+	o["allOf"] = []object{{
+		"if": with("goal", grazing.FitMargin.String()),
+		"then": object{"properties": object{
+			"stock": object{"items": needs("margin")},
+			"hay":   object{"if": bought, "then": needs("price")},
+		}},
+	}, {
+		"if": with("goal", grazing.FitLeastHay.String()),
+		"then": object{"anyOf": []object{
+			having("needs", object{"minItems": 1}),
+			may("stock", object{"contains": having("least", object{"exclusiveMinimum": 0})}),
+		}},
+	}}
+}
+
+// fitLandRule asks for a row, or for what stands in place of it.
+func fitLandRule(o object) {
+	o["anyOf"] = []object{needs("pasture"), needs("yield", "months")}
+	narrow(o, "months", object{"items": atMost100()})
+}
+
+// fitClassRule tells diets and stages apart.
+func fitClassRule(o object) {
+	narrow(o, "most", object{"minimum": 0})
+	narrow(o, "months", object{"uniqueItems": true})
+	o["dependentRequired"] = object{"birth": []string{"weaned"}, "weaned": []string{"birth"}}
+	all := []object{
+		either(with("eats", grazing.DietOwn.String()), needs("diet"), lacks("diet")),
+		{"not": needs("birth", "stage")},
+	}
+	for month := 1; month <= 12; month++ {
+		all = append(all, object{"not": object{"required": []string{"birth", "weaned"}, "properties": object{"birth": object{"const": month}, "weaned": object{"const": month}}}})
+	}
+	calved := []string{herd.StageDry.String(), herd.StageLactating.String()}
+	for _, have := range classesByStages() {
+		then := may("stage", object{"enum": have.stages})
+		if !slices.Contains(have.stages, calved[0]) || !slices.Contains(have.stages, calved[1]) {
+			then["not"] = needs("birth")
+		}
+		all = append(all, object{"if": classIn(have.classes), "then": then})
+	}
+	for stage := herd.Stage(1); stage.String() != ""; stage++ {
+		all = append(all, object{"if": with("stage", stage.String()), "then": ownIntake(stage.String())})
+	}
+	all = append(all, object{"if": needs("birth"), "then": object{"allOf": []object{ownIntake(calved[0]), ownIntake(calved[1])}}})
+	if free := withoutDiet(); len(free) > 0 {
+		all = append(all, object{"if": classIn(free), "then": may("eats", object{"enum": []string{grazing.DietOwn.String(), grazing.DietAnything.String()}})})
+	}
+	o["allOf"] = all
+}
+
+// ownIntake asks a class that is written out for the intake of a stage.
+func ownIntake(stage string) object {
+	return may("class", object{"if": object{"type": "object"}, "then": may("intake", object{"contains": with("stage", stage)})})
+}
+
+// withoutDiet names the classes of kinds whose diet nobody has printed.
+func withoutDiet() (names []string) {
+	for _, c := range herd.Classes() {
+		if _, err := herd.DietShare(c.Kind, herd.PlantsGrass, units.Whole); err != nil {
+			names = append(names, c.Name)
+		}
+	}
+	return names
+}
+
+// studiedRule tells what goes with a draw and with a design, and asks for a record.
+func studiedRule(o object) {
+	narrow(o, "record", object{"minItems": 12})
+	o["anyOf"] = []object{needs("record"), may("farm", having("rain", having("months", object{"minProperties": 12})))}
+	inputs := func(each object) object { return may("inputs", object{"items": each}) }
+	o["allOf"] = []object{
+		either(with("draw", grazing.DrawGamma.String()), needs("fit"), lacks("fit")),
+		either(having("inputs", object{"minItems": 1}), needs("design"), lacks("design")),
+		either(with("design", grazing.DesignHypercube.String()), object{"allOf": []object{needs("points"), inputs(lacks("steps"))}}, lacks("points")),
+		{"if": with("design", grazing.DesignGrid.String()), "then": inputs(needs("steps"))},
+	}
+}
+
+// sweepRule tells what goes with an input.
+func sweepRule(o object) {
+	above0 := object{"$ref": "#/$defs/above0"}
+	narrow(o, "rotation", object{"minimum": 0})
+	narrow(o, "heights", object{"properties": object{"low": above0, "high": above0}})
+	narrow(o, "span", may("low", object{"exclusiveMinimum": 0}))
+	one := func(inputs ...grazing.StudyInput) object {
+		var words []string
+		for _, input := range inputs {
+			words = append(words, input.String())
+		}
+		return may("input", object{"enum": words})
+	}
+	whole := object{"minimum": 1, "multipleOf": 1}
+	span := object{"required": []string{"span"}, "not": needs("heights")}
+	o["allOf"] = []object{
+		either(one(grazing.InputLeave, grazing.InputTurnIn), object{"required": []string{"heights"}, "not": needs("span")}, span),
+		either(one(grazing.InputHead, grazing.InputHeadFactor), needs("group"), lacks("group")),
+		{"if": one(grazing.InputHead, grazing.InputHeadFactor, grazing.InputGrowth), "then": may("rotation", object{"const": 0})},
+		{"if": one(grazing.InputHead, grazing.InputRest, grazing.InputMoves), "then": may("span", object{"properties": object{"low": whole, "high": whole}})},
+	}
 }
