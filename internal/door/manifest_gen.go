@@ -3,4 +3,4 @@
 package door
 
 // Manifest is the number of bindings/api.json, from which every wrapper is made.
-const Manifest = 349860428
+const Manifest = 1201304958
