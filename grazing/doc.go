@@ -8,6 +8,8 @@
 //	fence       lanes, paddocks, wires                        FenceLength, LaneSides, CrossWires …
 //	setstocked  one paddock, fixed stock: another model       SetStocked, SetStockedBalances
 //	farm        the farm document                             ReadFarm, FirstFarm
+//	movelog     a log of moves, what it tells               ReadMoves, PaddockRecords
+//	resume      the farm on a later day, by its log         FarmToday
 //	plan        the season day by day                         PlanSeason, Explain
 //	carries     how many head, how much land                  Carries, LandFor
 //	fitstock    which numbers of which stock fit             FitStock, ReadFitting

@@ -22,9 +22,11 @@ const (
 	logSnap  = 1 * units.Millimetre // ours: two borders as near as this are one
 	logRound = 2 * units.Centimetre // ours: a place is told to a tenth of a foot, or a centimetre
 	logRoom  = 10 * units.Percent   // ours: the area in a log may differ so much from that of the place
-	logMark  = "By the log up to "  // begins what FarmToday writes into notes
 	logAlike = 1e-9                 // share of a mass by which neighbours are alike: the digits of a document
 )
+
+// LogNote begins what FarmToday writes into the notes of a farm.
+const LogNote = "By the log up to "
 
 // FarmToday returns the farm as it stands on a later day, by the log of the moves
 // since the document's: today moved on, today's heights, the days of the last bite
@@ -45,8 +47,8 @@ const (
 // joined, and borders within a millimetre of one another are one.
 //
 // The height left is the reading, where the log has one, and else the leave height of
-// the rotation, or what stood there where that was less; the land's note counts how
-// often. Ground on which followers are still due stands at the leave height, grazed
+// the rotation, or what stood there where that was less; the land's note tells on how
+// much of it. Ground on which followers are still due stands at the leave height, grazed
 // today, whatever was read before them: they will have eaten it before anybody returns,
 // and a document cannot say that grass is kept for them. The plan has them fed on those
 // days, as any plan has followers in its first days: that feed stands on the ground in
@@ -125,11 +127,12 @@ type placed struct {
 type ground struct {
 	land   *Land
 	pieces []piece
+	on     []placed // the stays on it
 	// What the note says.
-	stays, assumed int
-	due            units.Date // the last day on which followers come; 0: none
-	made           []string   // cuts
-	measured       int
+	measured int
+	due      units.Date // the last day on which followers come; 0: none
+	under    units.Date // the day on which those who are on it leave; 0: none are
+	made     []string   // cuts
 }
 
 // piece is a stretch of ground by what stands on it.
@@ -137,6 +140,7 @@ type piece struct {
 	to     units.Length
 	mass   units.Yield
 	grazed *units.Date
+	unread bool    // the leave height was taken for what nobody read
 	was    Stretch // the document's, for what the user wrote there
 }
 
@@ -291,6 +295,11 @@ func (r *resumed) stand() error {
 // begin gives the land as the document has it.
 func (r *resumed) begin(land int) ground {
 	g := ground{land: &r.farm.Land[land]}
+	for _, s := range r.stays {
+		if s.land == land {
+			g.on = append(g.on, s)
+		}
+	}
 	for i, s := range r.input.Lands[land].Stretches {
 		p := piece{to: units.Length(s.To), mass: units.Yield(s.Mass)}
 		if s.Bitten != season.Never {
@@ -346,43 +355,59 @@ func (r *resumed) cut(g *ground, land, day int) {
 
 // graze sets the ground of the stays that end on a day.
 func (r *resumed) graze(g *ground, land int, date units.Date) error {
-	at := &r.lands[land]
-	for i := range r.stays {
-		s := &r.stays[i]
-		if s.land != land || s.last != date {
+	for i := range g.on {
+		s := &g.on[i]
+		if s.last != date {
 			continue
 		}
-		left, read, grazed := at.leave, s.Left > 0 && !s.due, &s.last
+		left, err := r.left(s, land)
+		if err != nil {
+			return err
+		}
+		g.note(s, r.today, r.farm.rotationOf(g.land.ID).longestLag())
+		day := s.last
 		if s.due {
-			grazed = &r.today // it will be grazed later still
+			day = r.today // it will be grazed later still
 		}
-		if read {
-			var err error
-			if left, err = r.mass(at, s.Left); err != nil {
-				return err
-			}
-		}
-		g.count(s, read, r.farm.rotationOf(g.land.ID).longestLag())
 		for j, all := 0, g.within(s.from, s.to); j < len(all); j++ {
-			p := &all[j]
-			if p.grazed = grazed; read {
-				p.mass = min(left, at.ceiling)
-			} else {
-				p.mass = min(p.mass, left)
-			}
+			all[j].graze(left, &day, s.read(), s.due || s.Out > r.today)
 		}
 	}
 	return nil
 }
 
-// count takes a stay into what the land's note says.
-func (g *ground) count(s *placed, read bool, lag int) {
-	g.stays++
-	switch {
-	case s.due && s.opens:
+// read tells whether what a stay left was read, and counts.
+func (p *placed) read() bool { return p.Left > 0 && !p.due }
+
+// left gives what stands after a stay.
+func (r *resumed) left(s *placed, land int) (units.Yield, error) {
+	at := &r.lands[land]
+	if !s.read() {
+		return at.leave, nil
+	}
+	left, err := r.mass(at, s.Left)
+	return min(left, at.ceiling), err
+}
+
+// note keeps what the land's note says of stays that go on, and of followers.
+func (g *ground) note(s *placed, today units.Date, lag int) {
+	if s.Out > today {
+		g.under = max(g.under, s.Out)
+	}
+	if s.due && s.opens {
 		g.due = max(g.due, s.last.Add(lag))
-	case !s.due && !read:
-		g.assumed++
+	}
+}
+
+// graze sets what is left: what somebody read, or at the most the leave height, which
+// is worth a remark where it is not told of the ground as a whole.
+func (p *piece) graze(left units.Yield, day *units.Date, read, told bool) {
+	p.grazed = day
+	switch {
+	case read:
+		p.mass, p.unread = left, false
+	case p.mass > left:
+		p.mass, p.unread = left, !told
 	}
 }
 
@@ -431,7 +456,7 @@ func (r *resumed) measure(readings string) error {
 		}
 		g.measured++
 		for i, all := 0, g.within(p.from, p.to); i < len(all); i++ {
-			all[i].mass = min(mass, at.ceiling)
+			all[i].mass, all[i].unread = min(mass, at.ceiling), false
 		}
 		return nil
 	})
@@ -465,6 +490,7 @@ func (r *resumed) reading(row *logRow) (p placed, height units.Height, err error
 func (r *resumed) settleLand() error {
 	for i := range r.grounds {
 		g, l, at := &r.grounds[i], &r.next.Land[i], &r.lands[i]
+		l.Note = r.noted(l.Note, r.remarks(g, both(at.leaveHeight)))
 		g.join()
 		l.Height, l.Grazed, l.Stretches = 0, nil, nil
 		var pieces []Stretch
@@ -484,7 +510,6 @@ func (r *resumed) settleLand() error {
 		} else {
 			l.Stretches = pieces
 		}
-		l.Note = r.noted(l.Note, g.remarks(both(at.leaveHeight), r.today > r.farm.Today))
 	}
 	return nil
 }
@@ -518,34 +543,55 @@ func (p *piece) alike(next *piece) bool {
 }
 
 // remarks tells what of a land's figures is reckoned, and how.
-func (g *ground) remarks(leave string, later bool) []string {
+func (r *resumed) remarks(g *ground, leave string) []string {
 	var all []string
 	if g.measured > 0 {
 		all = append(all, "heights read that day are taken as they were read")
 	}
-	if g.assumed > 0 {
-		all = append(all, fmt.Sprintf("what was left after %d of %d stays was not read, and is taken as the leave height, %s", g.assumed, g.stays, leave))
+	if on := g.unread(); on != "" {
+		all = append(all, fmt.Sprintf("nobody read what was left on %s, and the leave height is taken, %s", on, leave))
 	}
 	if g.due != 0 {
-		all = append(all, fmt.Sprintf("followers are due up to %s, and their ground is taken as at the leave height, %s, already", g.due, leave))
+		all = append(all, fmt.Sprintf("followers are due up to %s, and their ground is taken as grazed to the leave height, %s, today", g.due, leave))
+	}
+	if g.under != 0 {
+		all = append(all, fmt.Sprintf("animals are on it up to %s, and it is taken as grazed today: the plan has them go on", g.under))
 	}
 	if len(g.made) > 0 {
 		all = append(all, "cut as written on "+strings.Join(g.made, " and "))
 	}
-	if len(all) == 0 && g.stays == 0 && later {
+	if len(all) == 0 && len(g.on) == 0 && r.today > r.farm.Today {
 		all = append(all, "not in it, so grown on from the document's heights")
 	}
 	return all
 }
 
+// unread tells how much of a land stands as taken and not as read, "" for nothing.
+func (g *ground) unread() string {
+	from, on := units.Length(0), units.Length(0)
+	for _, p := range g.pieces {
+		if p.unread {
+			on += p.to - from
+		}
+		from = p.to
+	}
+	switch {
+	case on == 0:
+		return ""
+	case on >= from-logSnap:
+		return "the whole of it"
+	}
+	return both(on) + " of it"
+}
+
 // noted puts remarks behind what the user wrote, in place of earlier ones.
 func (r *resumed) noted(note string, remarks []string) string {
-	own, _, _ := strings.Cut(note, logMark)
+	own, _, _ := strings.Cut(note, LogNote)
 	own = strings.TrimSpace(own)
 	if len(remarks) == 0 {
 		return own
 	}
-	return strings.TrimSpace(own + " " + logMark + r.today.String() + ": " + strings.Join(remarks, "; ") + ".")
+	return strings.TrimSpace(own + " " + LogNote + r.today.String() + ": " + strings.Join(remarks, "; ") + ".")
 }
 
 // settleGroups makes the animals those of today.

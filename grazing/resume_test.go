@@ -319,7 +319,7 @@ func TestGrowsOnByTheCurve(t *testing.T) {
 		assert.InDelta(t, stretchAt(t, once, "A", at).Height.Metres(), stretchAt(t, twice, "A", at).Height.Metres(), 1e-12)
 	}
 	assert.Equal(t, once.Land[0].Note, twice.Land[0].Note)
-	assert.Contains(t, once.Land[0].Note, "By the log up to 2001-06-16: what was left after 1 of 1 stays was not read, and is taken as the leave height, 12 cm (4.72 in).")
+	assert.Contains(t, once.Land[0].Note, "By the log up to 2001-06-16: nobody read what was left on 20 m (65.6 ft) of it, and the leave height is taken, 12 cm (4.72 in).")
 	assert.Contains(t, once.Land[1].Note, "mine By the log up to 2001-06-16: not in it, so grown on")
 	for _, system := range []units.System{units.Metric, units.US} {
 		text, err := once.JSON(system)
@@ -373,6 +373,8 @@ func TestLaterStaysLieOverEarlierOnes(t *testing.T) {
 	assert.InDelta(t, afterMonths(0.10, 8.0/31), next.Land[0].Stretches[2].Height.Metres(), 1e-12)
 	assert.Empty(t, next.Land[1].Stretches)
 	assert.InDelta(t, afterMonths(0.10, 3.0/31), next.Land[1].Height.Metres(), 1e-12)
+	assert.Contains(t, next.Land[0].Note, "log up to 2001-05-11: animals are on it up to 2001-05-13, and it is taken as grazed today")
+	assert.Equal(t, "mine", next.Land[1].Note)
 	require.NotNil(t, next.Rotations[0].Front)
 	assert.Equal(t, grazing.Front{Land: "A", At: 30}, *next.Rotations[0].Front) // the ground opened last
 

@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 1201304958 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 930841003 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -8119,7 +8119,9 @@ static inline double soum_grazing_strips_per_lane(double lane, double strip, int
  * Result: Demand in kg/day.
  * Note: the part of the grazing is not the part of the clock, since stock
  * graze most after dawn and before dusk; half for twelve hours is common
- * practice and close. The strip itself is StayArea with this demand for one
+ * practice and close. In a farm document the same is a class row of your own
+ * whose share from pasture is share × part; what is fed in the other hours is
+ * then outside the plan. The strip itself is StayArea with this demand for one
  * day. A printed case (42 smaller cows, 70 % of their feed, 12 hours, 2,000
  * lb/ac, under a third of an acre) agrees with its neighbour's 41.6 lb a cow:
  * 0.31 acre.

@@ -2538,8 +2538,8 @@ def farm_today(farm, log, today, readings):
         over earlier ones; the pieces become stretches, neighbours alike are joined,
         and borders within a millimetre of one another are one. The height left is
         the reading, where the log has one, and else the leave height of the
-        rotation, or what stood there where that was less; the land's note counts
-        how often. Ground on which followers are still due stands at the leave
+        rotation, or what stood there where that was less; the land's note tells on
+        how much of it. Ground on which followers are still due stands at the leave
         height, grazed today, whatever was read before them: they will have eaten it
         before anybody returns, and a document cannot say that grass is kept for
         them. The plan has them fed on those days, as any plan has followers in its
@@ -3207,9 +3207,12 @@ def part_of_day_demand(demand, share, part):
     Note:
         the part of the grazing is not the part of the clock, since stock graze most
         after dawn and before dusk; half for twelve hours is common practice and
-        close. The strip itself is stay_area with this demand for one day. A printed
-        case (42 smaller cows, 70 % of their feed, 12 hours, 2,000 lb/ac, under a
-        third of an acre) agrees with its neighbour's 41.6 lb a cow: 0.31 acre.
+        close. In a farm document the same is a class row of your own whose share
+        from pasture is share × part; what is fed in the other hours is then outside
+        the plan. The strip itself is stay_area with this demand for one day. A
+        printed case (42 smaller cows, 70 % of their feed, 12 hours, 2,000 lb/ac,
+        under a third of an acre) agrees with its neighbour's 41.6 lb a cow: 0.31
+        acre.
 
     Source:
         NODPA-KARREMAN part-day strips
