@@ -388,6 +388,21 @@ func TestLaterStaysLieOverEarlierOnes(t *testing.T) {
 	}
 }
 
+// TestBordersAndAreasNearby: borders half a millimetre apart are one, five are two; an
+// area in the log may be a tenth off, but not more.
+func TestBordersAndAreasNearby(t *testing.T) {
+	farm, today := grownFarm(t), dateOf(t, "2001-05-11")
+	for second, pieces := range map[float64]int{20.0005: 3, 20.005: 4} {
+		next, err := grazing.FarmToday(farm, handHead+fmt.Sprintf("A,2001-05-02,2001-05-03,600,1,0,20,0.1,\nA,2001-05-03,2001-05-04,600,1,%v,40,0.1,\n", second), today, "")
+		require.NoError(t, err)
+		assert.Len(t, next.Land[0].Stretches, pieces, second)
+	}
+	for area, wrong := range map[float64]bool{530: true, 545: false, 655: false, 670: true} {
+		_, err := grazing.FarmToday(farm, handHead+fmt.Sprintf("A,2001-05-02,2001-05-03,%v,1,0,20,0.1,\n", area), today, "")
+		assert.Equal(t, wrong, err != nil, area)
+	}
+}
+
 // TestReadingsWin lays heights read that day over what was reckoned.
 func TestReadingsWin(t *testing.T) {
 	farm, today := grownFarm(t), dateOf(t, "2001-05-11")
