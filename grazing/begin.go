@@ -98,7 +98,7 @@ func waitForGrass(farm *Farm) error {
 			}
 			return nil
 		}
-		if mass, err = forage.Regrown(mass, at.ceiling, units.Growth(s.input.Lands[0].Peak[day]), units.Day); units.Impossible(err) {
+		if mass, err = s.grown(0, day, mass); err != nil {
 			return err
 		}
 	}

@@ -393,6 +393,26 @@ func (f *Farm) checkRotations() error {
 		if err := r.check(path); err != nil {
 			return err
 		}
+		if err := f.checkFront(r, path+".front"); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (f *Farm) checkFront(r *Rotation, path string) error {
+	if r.Front == nil {
+		return nil
+	}
+	if !slices.Contains(r.Land, r.Front.Land) {
+		return fault(path+".land", strconv.Quote(r.Front.Land), "is no land of the rotation", "one of: "+list(r.Land))
+	}
+	l := &f.Land[f.landIndex(r.Front.Land)]
+	switch {
+	case l.isPaddock():
+		return fault(path+".land", strconv.Quote(l.ID), "is a paddock, grazed whole", "a lane, or no front")
+	case !(r.Front.At > 0 && r.Front.At < l.Length):
+		return fault(path+".at", r.Front.At, "is no place within the lane", "above 0 and below "+both(l.Length))
 	}
 	return nil
 }

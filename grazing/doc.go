@@ -18,6 +18,8 @@
 //	movelog     a log of moves read back                      ReadMoves, PaddockRecords
 //	setstocked  one paddock, fixed stock: another model       SetStocked, SetStockedBalances
 //	farm        the farm document                             ReadFarm, FirstFarm
+//	movelog     a log of moves, what it tells               ReadMoves, PaddockRecords
+//	resume      the farm on a later day, by its log         FarmToday
 //	plan        the season day by day                         PlanSeason, Explain
 //	carries     how many head, how much land                  Carries, LandFor
 //	study       many seasons under drawn rain                 Study, ReadStudied

@@ -129,8 +129,17 @@ type Rotation struct {
 	ShortestRest  units.Days     `json:"shortest_rest" document:"required" allowed:"whole days of rest, 1 day or more"`
 	MovesADay     int            `json:"moves_a_day,omitempty" allowed:"a whole number from 1 to 24; 1 if left out"`
 	ShortestStrip units.Length   `json:"shortest_strip,omitempty" allowed:"a length above 0; 1 m if left out"`
+	Front         *Front         `json:"front,omitempty"` // where the moves go on in the middle of a lane; the land rested longest if left out
 	Note          string         `json:"note,omitempty"`
 	Extra         map[string]any `json:"-" document:"extra"`
+}
+
+// Front is the place that the strips of a rotation have come to.
+type Front struct {
+	Land  string         `json:"land" document:"required" allowed:"the id of a lane of the rotation"`
+	At    units.Length   `json:"at" document:"required" allowed:"the distance from the lane's start, above 0 and below its length"`
+	Note  string         `json:"note,omitempty"`
+	Extra map[string]any `json:"-" document:"extra"`
 }
 
 // Member is a group's place in a rotation.

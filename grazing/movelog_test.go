@@ -43,6 +43,23 @@ func TestReadMoves(t *testing.T) {
 	assert.Equal(t, 0.5*units.Hectare, moves[0].Area)
 }
 
+// TestReadPlaces reads the columns that a log may have: the group, the place along a
+// lane and the height left, with the unit in the header or the cell; empty is not told.
+func TestReadPlaces(t *testing.T) {
+	moves, err := grazing.ReadMoves("group,paddock,in,out,area (ac),animals (AU),from (ft),to (ft),left (in)\n" +
+		"goats,A,2026-05-01,2026-05-02,0.1,1,0,30,6\ncows,A,2026-05-01,2026-05-02,0.1,1,0,30,10 cm\n,A,2026-05-02,2026-05-03,0.1,1,30,20 m,\n,B,2026-05-03,2026-05-04,0.1,1\n")
+	require.NoError(t, err)
+	require.Len(t, moves, 4)
+	assert.Equal(t, "goats cows", moves[0].Group+" "+moves[1].Group)
+	nearly(t, 30*units.Foot, moves[0].To)
+	nearly(t, 6*units.HeightInch, moves[0].Left)
+	nearly(t, 10*units.HeightCentimetre, moves[1].Left)
+	nearly(t, 30*units.Foot, moves[2].From)
+	nearly(t, 20*units.Metre, moves[2].To)
+	assert.Zero(t, moves[2].Left)
+	assert.Zero(t, moves[3].From+moves[3].To)
+}
+
 func TestBadLogs(t *testing.T) {
 	head := "paddock,in,out,area (ac),animals (AU)\n"
 	for log, want := range map[string]string{

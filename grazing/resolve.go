@@ -383,6 +383,9 @@ func (s *setting) settleRotation(r *Rotation) error {
 	for _, id := range r.Land {
 		rotation.Lands = append(rotation.Lands, s.farm.landIndex(id))
 	}
+	if r.Front != nil {
+		rotation.Front, rotation.At = slices.Index(r.Land, r.Front.Land), s.frontAt(r.Front)
+	}
 	for _, m := range r.Groups {
 		rotation.Members = append(rotation.Members, season.Member{Group: s.farm.groupIndex(m.Group), Lag: int(m.Behind)})
 	}
@@ -398,6 +401,19 @@ func (s *setting) settleRotation(r *Rotation) error {
 	}
 	s.input.Rotations = append(s.input.Rotations, rotation)
 	return nil
+}
+
+// frontAt gives the place of a front: the nearest border of the lane's stretches where
+// one is as near as places are told, so that no sliver of what is grazed lies before it.
+func (s *setting) frontAt(f *Front) float64 {
+	lane := &s.input.Lands[s.farm.landIndex(f.Land)]
+	at, near := float64(f.At), float64(logRound)
+	for _, piece := range lane.Stretches {
+		if away := math.Abs(piece.To - float64(f.At)); away <= near && piece.To < lane.Length {
+			at, near = piece.To, away
+		}
+	}
+	return at
 }
 
 func (s *setting) settleCuts() {

@@ -58,7 +58,9 @@ func StripsPerLane(lane, strip units.Length) (float64, error) {
 //
 // Note: the part of the grazing is not the part of the clock, since stock graze
 // most after dawn and before dusk; half for twelve hours is common practice and
-// close. The strip itself is StayArea with this demand for one day. A printed case
+// close. In a farm document the same is a class row of your own whose share from
+// pasture is share × part; what is fed in the other hours is then outside the plan. The
+// strip itself is StayArea with this demand for one day. A printed case
 // (42 smaller cows, 70 % of their feed, 12 hours, 2,000 lb/ac, under a third of an
 // acre) agrees with its neighbour's 41.6 lb a cow: 0.31 acre.
 //

@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 205983705 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 1887164829 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -8096,7 +8096,9 @@ static inline double soum_grazing_strips_per_lane(double lane, double strip, int
  * Result: Demand in kg/day.
  * Note: the part of the grazing is not the part of the clock, since stock
  * graze most after dawn and before dusk; half for twelve hours is common
- * practice and close. The strip itself is StayArea with this demand for one
+ * practice and close. In a farm document the same is a class row of your own
+ * whose share from pasture is share × part; what is fed in the other hours is
+ * then outside the plan. The strip itself is StayArea with this demand for one
  * day. A printed case (42 smaller cows, 70 % of their feed, 12 hours, 2,000
  * lb/ac, under a third of an acre) agrees with its neighbour's 41.6 lb a cow:
  * 0.31 acre.
@@ -8974,9 +8976,11 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *   grazing.ReadMoves           log
  *       Reads a log of moves: comma-separated, a header first, one stay a
  *       line. The columns are paddock, in, out, area and animals, in any
- *       order, and others are left alone. Dates are as 2026-06-01. The unit of
- *       the land and of the animals stands in the header, as in area (ac) or
- *       area (ha) and animals (AU), or with each number. A line that begins
+ *       order, and, where they are kept, group (which animals), from and to
+ *       (the place along a lane) and left (the height read when they had left
+ *       it); others are left alone. Dates are as 2026-06-01. The unit of a
+ *       figure stands in the header, as in area (ac) or area (ha), animals
+ *       (AU), from (ft) and left (in), or with each number. A line that begins
  *       with # is a remark. The stays come back in the order of their days.
  *   grazing.PaddockRecords      log, rules
  *       Tells of each paddock in a log what was taken from it, what grew, what
@@ -9039,6 +9043,11 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       grass beats them: CarryingCapacity and the plan. A farm stocked by a
  *       figure from elsewhere runs out of grass, and hungry stock come to
  *       harm. Ask a local adviser.
+ *   grazing.FarmToday           farm, log, today, readings
+ *       Returns the farm as it stands on a later day, by the log of the moves
+ *       since the document's: today moved on, today's heights, the days of the
+ *       last bite and the animals as they are then, so that a season is
+ *       planned from there on. The given farm is not changed.
  *   grazing.SetStocked          s
  *       Returns the mass of a paddock under set stocking, day by day from day
  *       0. It is another model than the season: one mass, growth that never

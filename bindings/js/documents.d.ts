@@ -1662,7 +1662,7 @@ export interface GrazingBirth {
   /** whose gestation, with service */
   by?: "frandson" | "lists" | "other lists" | "virginia" | "missouri" | "hair sheep" | "alpaca farm" | "merck" | "mississippi";
   /** whole days of late gestation before the birth; 42 days if left out */
-  late?: number;
+  late?: string;
   /** the day the young are weaned, or the milk is ended, after the birth */
   weaned?: string;
   /** the number of young weaned, with into */
@@ -1670,6 +1670,8 @@ export interface GrazingBirth {
   /** the id of the group that the weaned young go into */
   into?: string;
   note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
 }
 
 /** Event is a change of a group on a day: births, sales, weights, stages. */
@@ -1703,6 +1705,19 @@ export interface GrazingRotation {
   moves_a_day?: number;
   /** a length above 0; 1 m if left out */
   shortest_strip?: string;
+  /** where the moves go on in the middle of a lane; the land rested longest if left out */
+  front?: GrazingFront;
+  note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
+}
+
+/** Front is the place that the strips of a rotation have come to. */
+export interface GrazingFront {
+  /** the id of a lane of the rotation */
+  land: string;
+  /** the distance from the lane's start, above 0 and below its length */
+  at: string;
   note?: string;
   /** Keys of your own. */
   [own: `x-${string}`]: unknown;
@@ -2228,11 +2243,21 @@ export interface GrazingLoggedMove {
   area_m2: number;
   /** the herd in animal units */
   animals_au: number;
+  /** which animals; "" where the log does not tell */
+  group: string;
+  /** along the lane; 0: its start */
+  from_m: number;
+  /** along the lane; 0: not told */
+  to_m: number;
+  /** the height read when they had left; 0: nobody has */
+  left_m: number;
 }
 
-/** LogError is something wrong in a log of moves. */
+/** LogError is something wrong in a log of moves, or in the readings that come with it. */
 export interface GrazingLogError {
-  /** of the log, its header being 1; 0 where it is the whole log */
+  /** it is the readings of today, not the log */
+  readings: boolean;
+  /** its header being 1; 0 where it is the whole */
   line: number;
   /** its name, "" for the line */
   column: string;
@@ -2633,26 +2658,28 @@ export interface GrazingSetStocking {
 /** WaterAccount is what the monthly account of the root zone's water needs beside the rain. With it the growth of a month goes by the share of the wanted water that the plants get, in place of the rain of the key months. */
 export interface GrazingWaterAccount {
   /** twelve depths of normal reference evapotranspiration, January first */
-  reference: Array<number>;
+  reference: Array<string>;
   /** the name of a crop row, taken at full cover, where coefficient is left out */
   crop?: string;
   /** what the pasture uses of the reference, above 0 and up to 2, where crop is left out */
   coefficient?: number;
   /** the water that the root zone holds when full, above 0, where soil is left out */
-  store?: number;
+  store?: string;
   /** the texture of a soil row, with by and roots, where store is left out */
   soil?: string;
   /** whose figures of the soil, with soil */
   by?: "california" | "wyoming" | "nebraska";
   /** the depth of the roots, above 0, with soil */
-  roots?: number;
+  roots?: string;
   /** how full the soil is before the first month, 0 % to 100 %; full if left out */
-  start?: number;
+  start?: string;
   /** "plain" or "exponential"; plain if left out */
   rule?: "plain" | "stress" | "exponential";
   /** water given by month, such as "2000-07": "50 mm", in months of the account */
-  irrigation?: Record<string, number>;
+  irrigation?: Record<string, string>;
   note?: string;
+  /** Keys of your own. */
+  [own: `x-${string}`]: unknown;
 }
 
 /** SoilMonth is a month of the account of the root zone's water. */

@@ -788,7 +788,7 @@ export function gainOfDays(given = {}) {
 }
 
 /**
- * readMoves reads a log of moves: comma-separated, a header first, one stay a line. The columns are paddock, in, out, area and animals, in any order, and others are left alone. Dates are as 2026-06-01. The unit of the land and of the animals stands in the header, as in area (ac) or area (ha) and animals (AU), or with each number. A line that begins with # is a remark. The stays come back in the order of their days.
+ * readMoves reads a log of moves: comma-separated, a header first, one stay a line. The columns are paddock, in, out, area and animals, in any order, and, where they are kept, group (which animals), from and to (the place along a lane) and left (the height read when they had left it); others are left alone. Dates are as 2026-06-01. The unit of a figure stands in the header, as in area (ac) or area (ha), animals (AU), from (ft) and left (in), or with each number. A line that begins with # is a remark. The stays come back in the order of their days.
  * 
  * Errors: a *LogError with the line, the column and the mend: a column missing or twice, a cell that cannot be read, a stay that ends before it begins, land or animals beyond what a farm can have, or the same stay twice
  * 
@@ -1433,6 +1433,25 @@ export function planningLand(given = {}) {
 }
 
 /**
+ * farmToday returns the farm as it stands on a later day, by the log of the moves since the document's: today moved on, today's heights, the days of the last bite and the animals as they are then, so that a season is planned from there on. The given farm is not changed.
+ * 
+ * Method: day by day from the document's today to the new one: the cuts dated that day are taken as made; on the last day of a stay its ground is set to what was left; then everything grows a day, on the season's own curve (Regrown, by month, rain and soil). Readings of the new day, where there are any, are laid over the outcome: what somebody measured is better than what was reckoned, so walk the ground The land. Names in the log are ids of land. Land that is not in the log grows on. A stay on a lane needs from and to, unless its area is that of the whole lane: an area alone has no place, and a guess would send stock onto bitten ground. A paddock is grazed whole. Area and place that differ by more than a tenth are an error. Later stays lie over earlier ones; the pieces become stretches, neighbours alike are joined, and borders within a millimetre of one another are one. The height left is the reading, where the log has one, and else the leave height of the rotation, or what stood there where that was less; the land's note tells on how much of it. Ground on which followers are still due stands at the leave height, grazed today, whatever was read before them: they will have eaten it before anybody returns, and a document cannot say that grass is kept for them. The plan has them fed on those days, as any plan has followers in its first days: that feed stands on the ground in truth. The worms of stays before today are not in the new plan. The days. The new today is the day to be planned: a stay that begins on it, or later, is left out. One that began before and goes on leaves its ground grazed today. Stays that were over before the document's own today are in its heights already. Where the last ground opened ends within a lane, the rotation's front is put there. The rest. Head, weight and stage of the groups, and the young weaned by then, become those of the day; changes and cuts that are past go. season.from is not before the new today. Where the account of the soil's water would begin later than it did, it begins with the water that was there. Hay in store, and the rain of the months since, are yours to put in. Notes of this function begin with "By the log up to", and whatever stands behind these words is written anew each time. The log is that of ReadMoves, "" for no moves. The readings are a list of their own, "" for none: columns paddock and height, and from and to for a piece of a lane, as in paddock, height (in), from (ft), to (ft).
+ * 
+ * Errors: a *LogError with line, column and mend where the log or the readings are wrong, or do not fit the land; a *document error where the new day is before the farm's or behind its season, or the farm is wrong
+ * 
+ * Source: ours: the rules in DEVELOPERS.md
+ * 
+ * @param given.farm 
+ * @param given.log 
+ * @param given.today 
+ * @param given.readings 
+ * @returns GrazingFarm
+ */
+export function farmToday(given = {}) {
+  return call("grazing.FarmToday", given);
+}
+
+/**
  * setStocked returns the mass of a paddock under set stocking, day by day from day 0. It is another model than the season: one mass, growth that never changes, no moves. It shows why set stocking can tip: the same animals hold a thick stand at a high mass and eat a thin one down to nothing (SetStockedBalances gives the mass between). Its four constants are not measured on your land: use it to understand, not to decide how long animals stay on failing grass.
  * 
  * Method: fourth-order Runge–Kutta on the logarithm of the mass, in steps of one day, or of equal parts of a day where the grass can change by more than a quarter in one.
@@ -1778,7 +1797,7 @@ const stripsPerLaneFormula = formula(261, "grazing.StripsPerLane", { lane: "Leng
  * 
  * Formula: demand * share * part
  * 
- * Note: the part of the grazing is not the part of the clock, since stock graze most after dawn and before dusk; half for twelve hours is common practice and close. The strip itself is StayArea with this demand for one day. A printed case (42 smaller cows, 70 % of their feed, 12 hours, 2,000 lb/ac, under a third of an acre) agrees with its neighbour's 41.6 lb a cow: 0.31 acre.
+ * Note: the part of the grazing is not the part of the clock, since stock graze most after dawn and before dusk; half for twelve hours is common practice and close. In a farm document the same is a class row of your own whose share from pasture is share × part; what is fed in the other hours is then outside the plan. The strip itself is StayArea with this demand for one day. A printed case (42 smaller cows, 70 % of their feed, 12 hours, 2,000 lb/ac, under a third of an acre) agrees with its neighbour's 41.6 lb a cow: 0.31 acre.
  * 
  * Source: NODPA-KARREMAN part-day strips
  * 

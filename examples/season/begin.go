@@ -25,7 +25,7 @@ func (a *answers) flags(f *flag.FlagSet) {
 	f.StringVar(&a.rain, "rain", "", "with -begin: the rain of a normal year, such as \"32 in\" (`depth`)")
 	f.StringVar(&a.stock, "stock", "", "with -begin: `number and class`, such as \"12 dairy-goat, 2 suckler-cow\"; the classes are "+strings.Join(classNames(), ", "))
 	f.StringVar(&a.height, "height", "", "with -begin: today's `height` of the grass, such as \"7 in\", where it was measured")
-	f.StringVar(&a.today, "today", "", "with -begin: the `day` the plan begins, such as 2026-05-01; the clock's if left out")
+	f.StringVar(&a.today, "today", "", "with -begin or -log: the `day` the plan begins, such as 2026-05-01; the clock's if left out")
 }
 
 func pastureNames() (names []string) {

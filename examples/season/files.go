@@ -13,6 +13,7 @@ import (
 	"strconv"
 
 	"example.org/soum/grazing"
+	"example.org/soum/herd"
 )
 
 // output is a file to be written; the path "-" is standard output.
@@ -30,7 +31,7 @@ func (o *options) outputs(farm *grazing.Farm, plan *grazing.Plan) ([]output, err
 		path string
 		make func(*grazing.Farm, *grazing.Plan) ([]byte, error)
 	}{
-		{o.json, planJSON}, {o.moves, movesCSV}, {o.calendar, calendar},
+		{o.json, planJSON}, {o.save, farmJSON}, {o.moves, movesCSV}, {o.calendar, calendar},
 		{o.picture("standing-grass.svg"), standingGrass}, {o.picture("where-they-stand.svg"), whereTheyStand},
 	} {
 		if made.path == "" {
@@ -54,7 +55,7 @@ func (o *options) outputs(farm *grazing.Farm, plan *grazing.Plan) ([]output, err
 	if err != nil {
 		return nil, inputError{err}
 	}
-	return append(all, output{standardOutput, []byte(text(farm, plan, leaders, o.days))}), nil
+	return append(all, output{standardOutput, []byte(o.text(farm, plan, leaders))}), nil
 }
 
 // picture gives the path of a picture, "" where none was asked for.
@@ -65,11 +66,13 @@ func (o *options) picture(name string) string {
 	return filepath.Join(o.images, name)
 }
 
-// distinct refuses to write one file twice, or over the farm.
+// distinct refuses to write one file twice, or over what was read.
 func (o *options) distinct(files []output) error {
 	seen := map[string]bool{}
-	if o.farm != "" {
-		seen[same(o.farm)] = o.farm != standardOutput
+	for _, input := range []string{o.farm, o.log, o.heights} {
+		if input != "" && input != standardInput {
+			seen[same(input)] = true
+		}
 	}
 	for _, file := range files {
 		if seen[same(file.path)] {
@@ -100,13 +103,20 @@ func planJSON(_ *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
 	return append(data, '\n'), err
 }
 
+// movesHeader names the columns; those of a log of moves have its names, so that
+// grazing.ReadMoves and -log take the file back, edited where it went otherwise.
 var movesHeader = []string{
-	"date", "rotation", "land", "pass", "from_m", "to_m", "length_m", "paces", "rolls", "area_m2", "stay_days",
-	"height_m", "leave_m", "left_m", "stock_density_kg_m2", "ready_again", "group", "group_from", "group_to", "eaten_kg",
+	"date", "rotation", "paddock", "pass", "from (m)", "to (m)", "length_m", "paces", "rolls", "area (m2)", "stay_days",
+	"height_m", "leave_m", "left (m)", "stock_density_kg_m2", "ready_again", "group", "in", "out", "animals (AU)", "eaten_kg",
 }
 
-// movesCSV gives all moves, a row for each visit of a group.
+// movesCSV gives all moves, a row for each visit of a group. Out is the day on which
+// it leaves; an animal unit is what eats 26 lb of dry matter a day.
 func movesCSV(_ *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
+	unit, err := herd.UnitDemand(herd.UnitTwentySixPounds)
+	if err != nil {
+		return nil, err
+	}
 	var b bytes.Buffer
 	w := csv.NewWriter(&b)
 	rows := [][]string{movesHeader}
@@ -114,13 +124,12 @@ func movesCSV(_ *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
 		m := &plan.Moves[i]
 		row := moveCells(m)
 		for _, v := range m.Visits {
-			rows = append(rows, append(row[:len(row):len(row)], v.Group, v.From.String(), v.To.String(), decimal(float64(v.Eaten))))
-		}
-		if len(m.Visits) == 0 {
-			rows = append(rows, append(row, "", "", "", ""))
+			out := v.To.Add(1)
+			animals := float64(v.Eaten) / float64(out.Sub(v.From)) / float64(unit)
+			rows = append(rows, append(row[:len(row):len(row)], v.Group, v.From.String(), out.String(), decimal(animals), decimal(float64(v.Eaten))))
 		}
 	}
-	err := w.WriteAll(rows)
+	err = w.WriteAll(rows)
 	return b.Bytes(), err
 }
 

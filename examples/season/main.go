@@ -7,6 +7,7 @@
 //	go run ./examples/season -explain 2001-05-14
 //	go run ./examples/season -begin farm.json
 //	go run ./examples/season -farm farm.json -calendar moves.ics -pictures pictures
+//	go run ./examples/season -farm farm.json -log moves.csv -today 2001-05-08
 //
 // The exit status is 0 when all went well, 2 when something was wrong with what
 // was given to it, 1 when something else failed, such as a disk that is full.
@@ -73,6 +74,8 @@ type options struct {
 	explain                       *units.Date // nil: the plan itself
 	begin                         string
 	answers                       answers
+	log, heights, save            string     // where a farm is carried on
+	since                         units.Date // the day of the farm's own heights; 0 where it is not carried on
 }
 
 // start reads the flags and does what they ask for.
@@ -107,6 +110,7 @@ func (o *options) flags() *flag.FlagSet {
 	f.StringVar(&o.calendar, "calendar", "", "write all moves as an iCalendar to this `file`")
 	f.StringVar(&o.images, "pictures", "", "write two pictures (SVG) into this `directory`")
 	f.Func("explain", "in place of the plan, show the work behind a `day` of it, such as 2001-05-14: each formula with its numbers and its source", o.setExplain)
+	o.logFlags(f)
 	f.StringVar(&o.begin, "begin", "", "write a first farm to this new `file`; what the flags below do not say is asked")
 	o.answers.flags(f)
 	return f
@@ -135,19 +139,23 @@ func usage(flags *flag.FlagSet, out io.Writer) error {
 func (o *options) check(flags *flag.FlagSet) error {
 	var err error
 	flags.Visit(func(f *flag.Flag) {
-		ofPlan := strings.Contains(" farm days json moves calendar pictures explain ", " "+f.Name+" ")
+		named := func(list string) bool { return strings.Contains(list, " "+f.Name+" ") }
+		ofPlan, ofBoth := named(" farm days json moves calendar pictures explain log heights save "), named(" units today ")
 		switch {
 		case err != nil:
 		case o.begin != "" && ofPlan:
 			err = wrong("-%s does not go with -begin: write the farm first, then plan it", f.Name)
-		case o.begin == "" && !ofPlan && f.Name != "units":
+		case o.begin == "" && !ofPlan && !ofBoth:
 			err = wrong("-%s goes with -begin only: a farm's file holds its own", f.Name)
-		case o.explain != nil && ofPlan && f.Name != "farm" && f.Name != "explain":
+		case o.explain != nil && ofPlan && !named(" farm explain log heights "):
 			err = wrong("-%s does not go with -explain, which shows the work and not the plan", f.Name)
 		case f.Value.String() == "" && f.Name != "units" && f.Name != "explain":
 			err = wrong("-%s is empty", f.Name)
 		}
 	})
+	if err == nil {
+		err = o.checkInputs()
+	}
 	if err == nil && (o.days < 1 || o.days > 1100) {
 		err = wrong("-days: %d is out of bounds; 1 to 1,100", o.days)
 	}
@@ -159,6 +167,9 @@ func (o *options) check(flags *flag.FlagSet) error {
 func (o *options) planSeason(in io.Reader, out io.Writer) error {
 	farm, err := o.readFarm(in)
 	if err != nil {
+		return err
+	}
+	if farm, err = o.carryOn(farm, in); err != nil {
 		return err
 	}
 	if o.explain != nil {
@@ -176,16 +187,12 @@ func (o *options) planSeason(in io.Reader, out io.Writer) error {
 }
 
 func (o *options) readFarm(in io.Reader) (*grazing.Farm, error) {
-	data, err := inventedFarm, error(nil)
-	switch o.farm {
-	case "":
-	case "-":
-		data, err = io.ReadAll(in)
-	default:
-		data, err = os.ReadFile(o.farm)
-	}
-	if err != nil {
-		return nil, wrong("-farm: %w", err)
+	data := inventedFarm
+	if o.farm != "" {
+		var err error
+		if data, err = readAll("farm", o.farm, in); err != nil {
+			return nil, err
+		}
 	}
 	farm, err := grazing.ReadFarm(data)
 	if err != nil {
@@ -195,4 +202,17 @@ func (o *options) readFarm(in io.Reader) (*grazing.Farm, error) {
 		farm.Units = *o.units
 	}
 	return farm, nil
+}
+
+// readAll reads what a flag names: a file, or standard input.
+func readAll(name, path string, in io.Reader) ([]byte, error) {
+	read := func() ([]byte, error) { return os.ReadFile(path) }
+	if path == standardInput {
+		read = func() ([]byte, error) { return io.ReadAll(in) }
+	}
+	data, err := read()
+	if err != nil {
+		return nil, wrong("-%s: %w", name, err)
+	}
+	return data, nil
 }

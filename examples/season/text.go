@@ -19,14 +19,15 @@ type report struct {
 	farm    *grazing.Farm
 	plan    *grazing.Plan
 	leaders []grazing.Carried
-	days    int // of moves to list
+	days    int        // of moves to list
+	since   units.Date // the day of the heights, where the farm was carried on from it; else 0
 }
 
 // text writes the whole plan, cautions last.
-func text(farm *grazing.Farm, plan *grazing.Plan, leaders []grazing.Carried, days int) string {
-	r := &report{farm: farm, plan: plan, leaders: leaders, days: days}
+func (o *options) text(farm *grazing.Farm, plan *grazing.Plan, leaders []grazing.Carried) string {
+	r := &report{farm: farm, plan: plan, leaders: leaders, days: o.days, since: o.since}
 	for _, section := range []func(){
-		r.title, r.balance, r.changes, r.moves, r.passes, r.soil, r.dry, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
+		r.title, r.ground, r.balance, r.changes, r.moves, r.passes, r.soil, r.dry, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
 	} {
 		section()
 	}
@@ -53,7 +54,7 @@ func (r *report) in(q shown) string { return q.In(r.farm.Units) }
 func (r *report) title() {
 	head := fmt.Sprintf("Grazing plan, %s to %s", long(r.plan.From), long(r.plan.To))
 	fmt.Fprintf(r, "%s\n%s\n", head, strings.Repeat("=", len([]rune(head))))
-	r.paragraph("Made of the heights of %s. %s", long(r.plan.Today), r.farm.Note)
+	r.paragraph("%s %s", r.made(), r.farm.Note)
 	r.WriteByte('\n')
 	r.paragraph("%s", r.plan.Verdict.English)
 	for i := range r.leaders {

@@ -150,7 +150,7 @@ func inFarm(name string) bool {
 		return true
 	}
 	short, found := strings.CutPrefix(name, "grazing.")
-	return found && slices.Contains([]string{"Farm", "Season", "Land", "Stretch", "Group", "Event", "Rotation", "Member", "Rain", "Feed", "Cut", "Water", "Fence", "Prices", "OwnFactor", "Fitting", "FitLand", "FitClass", "FitOwnDiet", "FitHay", "FitHousing", "FitNeed", "Studied", "StudySweep"}, short)
+	return found && slices.Contains([]string{"Farm", "Season", "Land", "Stretch", "Group", "Event", "Rotation", "Front", "Member", "Birth", "WaterAccount", "Rain", "Feed", "Cut", "Water", "Fence", "Prices", "OwnFactor", "Fitting", "FitLand", "FitClass", "FitOwnDiet", "FitHay", "FitHousing", "FitNeed", "Studied", "StudySweep"}, short)
 }
 
 // tsType writes what comes out, or stands in a document of its own kind.

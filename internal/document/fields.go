@@ -73,9 +73,17 @@ func ownKey(name string) bool { return strings.HasPrefix(name, "x-") || name == 
 
 // nearest gives the key that a misspelt one may stand for, "" for none.
 func (s *shape) nearest(name string) string {
-	best, least := "", 3
+	known := make([]string, len(s.fields))
 	for i := range s.fields {
-		known := s.fields[i].name
+		known[i] = s.fields[i].name
+	}
+	return Nearest(name, known)
+}
+
+// Nearest gives the name that a misspelt one may stand for, "" for none.
+func Nearest(name string, names []string) string {
+	best, least := "", 3
+	for _, known := range names {
 		if d := distance(strings.ToLower(name), strings.ToLower(known)); d < least && d < len(known) {
 			best, least = known, d
 		}

@@ -519,6 +519,7 @@ var functions = []Function{
 	{Name: "grazing.LandInUse", Parameters: []string{"area", "resting", "deferred", "part"}, Call: grazing.LandInUse},
 	{Name: "grazing.PlanningRows", Parameters: []string(nil), Call: grazing.PlanningRows},
 	{Name: "grazing.PlanningLand", Parameters: []string{"region", "stock", "head", "end"}, Call: grazing.PlanningLand},
+	{Name: "grazing.FarmToday", Parameters: []string{"farm", "log", "today", "readings"}, Call: grazing.FarmToday},
 	{Name: "grazing.SetStocked", Parameters: []string{"s"}, Call: grazing.SetStocked},
 	{Name: "grazing.SetStockedBalances", Parameters: []string{"s"}, Call: grazing.SetStockedBalances},
 	{Name: "grazing.SpaceRows", Parameters: []string(nil), Call: grazing.SpaceRows},

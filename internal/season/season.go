@@ -60,6 +60,8 @@ type Rotation struct {
 	ShortestRest  int       // days
 	Moves         int       // a day
 	ShortestStrip float64   // metres
+	Front         int       // index into Lands: where the moves go on, at At
+	At            float64   // metres from the lane's start; 0: the moves begin anywhere
 	Use           []float64 // share eaten of what disappears, by whole days of stay, from 1 (index 0 is one move of a day or less)
 }
 
@@ -312,6 +314,15 @@ func (r *run) begin(in *Input) {
 	for i := range in.Rotations {
 		rot := &r.rotations[i]
 		*rot = rotation{Rotation: &in.Rotations[i], front: -1, busy: -1, wantsOf: -1, wants: zeros(rot.wants, len(in.Rotations[i].Members)), short: zeros(rot.short, in.Days)}
+		r.goOn(rot)
+	}
+}
+
+// goOn puts the front where an earlier season left it.
+func (r *run) goOn(rot *rotation) {
+	if rot.At > 0 {
+		l := &r.lands[rot.Lands[rot.Front]]
+		rot.front, rot.at, l.passes = rot.Front, l.split(rot.At), 1
 	}
 }
 

@@ -1078,9 +1078,17 @@ GrazingRotation = TypedDict("GrazingRotation", {
     "shortest_rest": "Quantity",  # whole days of rest, 1 day or more
     "moves_a_day": "int",  # a whole number from 1 to 24; 1 if left out
     "shortest_strip": "Quantity",  # a length above 0; 1 m if left out
+    "front": "GrazingFront",  # where the moves go on in the middle of a lane; the land rested longest if left out
     "note": "str",
 }, total=False)
 GrazingRotation.__doc__ = "Rotation is land in order, and groups in order behind a leader."
+
+GrazingFront = TypedDict("GrazingFront", {
+    "land": "str",  # the id of a lane of the rotation
+    "at": "Quantity",  # the distance from the lane's start, above 0 and below its length
+    "note": "str",
+}, total=False)
+GrazingFront.__doc__ = "Front is the place that the strips of a rotation have come to."
 
 GrazingMember = TypedDict("GrazingMember", {
     "group": "str",  # the id of a group
@@ -1397,16 +1405,21 @@ GrazingLoggedMove = TypedDict("GrazingLoggedMove", {
     "out": "str",  # the day on which they left; the same day counts as one
     "area_m2": "Quantity",  # the land they were on
     "animals_au": "Quantity",  # the herd in animal units
+    "group": "str",  # which animals; "" where the log does not tell
+    "from_m": "Quantity",  # along the lane; 0: its start
+    "to_m": "Quantity",  # along the lane; 0: not told
+    "left_m": "Quantity",  # the height read when they had left; 0: nobody has
 }, total=False)
 GrazingLoggedMove.__doc__ = "LoggedMove is one stay in a log of moves."
 
 GrazingLogError = TypedDict("GrazingLogError", {
-    "line": "int",  # of the log, its header being 1; 0 where it is the whole log
+    "readings": "bool",  # it is the readings of today, not the log
+    "line": "int",  # its header being 1; 0 where it is the whole
     "column": "str",  # its name, "" for the line
     "text": "str",  # what stands there
     "problem": "str",  # what is wrong and what would be right
 }, total=False)
-GrazingLogError.__doc__ = "LogError is something wrong in a log of moves."
+GrazingLogError.__doc__ = "LogError is something wrong in a log of moves, or in the readings that come with it."
 
 GrazingRecordRules = TypedDict("GrazingRecordRules", {
     "today": "str",  # the day of the question; stays that begin later are left out

@@ -90,6 +90,7 @@ __all__ = [
     "land_in_use",
     "planning_rows",
     "planning_land",
+    "farm_today",
     "set_stocked",
     "set_stocked_balances",
     "space_rows",
@@ -1453,11 +1454,13 @@ def gain_of_days(head, days, saving, moves, each, wage):
 
 def read_moves(log):
     """Reads a log of moves: comma-separated, a header first, one stay a line. The
-    columns are paddock, in, out, area and animals, in any order, and others are
-    left alone. Dates are as 2026-06-01. The unit of the land and of the animals
-    stands in the header, as in area (ac) or area (ha) and animals (AU), or with
-    each number. A line that begins with # is a remark. The stays come back in
-    the order of their days.
+    columns are paddock, in, out, area and animals, in any order, and, where they
+    are kept, group (which animals), from and to (the place along a lane) and
+    left (the height read when they had left it); others are left alone. Dates
+    are as 2026-06-01. The unit of a figure stands in the header, as in area (ac)
+    or area (ha), animals (AU), from (ft) and left (in), or with each number. A
+    line that begins with # is a remark. The stays come back in the order of
+    their days.
 
     Arguments:
         log: text
@@ -2544,6 +2547,69 @@ def planning_land(region, stock, head, end):
 
 
 
+def farm_today(farm, log, today, readings):
+    """Returns the farm as it stands on a later day, by the log of the moves since
+    the document's: today moved on, today's heights, the days of the last bite
+    and the animals as they are then, so that a season is planned from there on.
+    The given farm is not changed.
+
+    Method:
+        day by day from the document's today to the new one: the cuts dated that day
+        are taken as made; on the last day of a stay its ground is set to what was
+        left; then everything grows a day, on the season's own curve (Regrown, by
+        month, rain and soil). Readings of the new day, where there are any, are
+        laid over the outcome: what somebody measured is better than what was
+        reckoned, so walk the ground The land. Names in the log are ids of land.
+        Land that is not in the log grows on. A stay on a lane needs from and to,
+        unless its area is that of the whole lane: an area alone has no place, and a
+        guess would send stock onto bitten ground. A paddock is grazed whole. Area
+        and place that differ by more than a tenth are an error. Later stays lie
+        over earlier ones; the pieces become stretches, neighbours alike are joined,
+        and borders within a millimetre of one another are one. The height left is
+        the reading, where the log has one, and else the leave height of the
+        rotation, or what stood there where that was less; the land's note tells on
+        how much of it. Ground on which followers are still due stands at the leave
+        height, grazed today, whatever was read before them: they will have eaten it
+        before anybody returns, and a document cannot say that grass is kept for
+        them. The plan has them fed on those days, as any plan has followers in its
+        first days: that feed stands on the ground in truth. The worms of stays
+        before today are not in the new plan. The days. The new today is the day to
+        be planned: a stay that begins on it, or later, is left out. One that began
+        before and goes on leaves its ground grazed today. Stays that were over
+        before the document's own today are in its heights already. Where the last
+        ground opened ends within a lane, the rotation's front is put there. The
+        rest. Head, weight and stage of the groups, and the young weaned by then,
+        become those of the day; changes and cuts that are past go. season.from is
+        not before the new today. Where the account of the soil's water would begin
+        later than it did, it begins with the water that was there. Hay in store,
+        and the rain of the months since, are yours to put in. Notes of this
+        function begin with "By the log up to", and whatever stands behind these
+        words is written anew each time. The log is that of read_moves, "" for no
+        moves. The readings are a list of their own, "" for none: columns paddock
+        and height, and from and to for a piece of a lane, as in paddock, height
+        (in), from (ft), to (ft).
+
+    Arguments:
+        farm: a dict, see soum.documents.GrazingFarm
+        log: text
+        today: a date such as "2000-04-15", or a datetime.date
+        readings: text
+
+    Returns:
+        a dict, see soum.documents.GrazingFarm.
+
+    Errors:
+        a *LogError with line, column and mend where the log or the readings are
+        wrong, or do not fit the land; a DocumentError where the new day is before
+        the farm's or behind its season, or the farm is wrong
+
+    Source:
+        ours: the rules in DEVELOPERS.md
+    """
+    return _core.call("grazing.FarmToday", {"farm": farm, "log": log, "today": today, "readings": readings})
+
+
+
 def set_stocked(s):
     """Returns the mass of a paddock under set stocking, day by day from day 0. It
     is another model than the season: one mass, growth that never changes, no
@@ -3170,9 +3236,12 @@ def part_of_day_demand(demand, share, part):
     Note:
         the part of the grazing is not the part of the clock, since stock graze most
         after dawn and before dusk; half for twelve hours is common practice and
-        close. The strip itself is stay_area with this demand for one day. A printed
-        case (42 smaller cows, 70 % of their feed, 12 hours, 2,000 lb/ac, under a
-        third of an acre) agrees with its neighbour's 41.6 lb a cow: 0.31 acre.
+        close. In a farm document the same is a class row of your own whose share
+        from pasture is share × part; what is fed in the other hours is then outside
+        the plan. The strip itself is stay_area with this demand for one day. A
+        printed case (42 smaller cows, 70 % of their feed, 12 hours, 2,000 lb/ac,
+        under a third of an acre) agrees with its neighbour's 41.6 lb a cow: 0.31
+        acre.
 
     Source:
         NODPA-KARREMAN part-day strips

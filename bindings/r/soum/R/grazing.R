@@ -246,6 +246,9 @@ grazing_planning_rows <- function()
 grazing_planning_land <- function(region, stock, head, end)
     call_function("grazing_planning_land", list(region = region, stock = stock, head = head, end = end))
 
+grazing_farm_today <- function(farm, log, today, readings)
+    call_function("grazing_farm_today", list(farm = farm, log = log, today = today, readings = readings))
+
 grazing_set_stocked <- function(s)
     call_function("grazing_set_stocked", list(s = s))
 

@@ -1,0 +1,123 @@
+package main
+
+import (
+	"flag"
+	"fmt"
+	"io"
+	"strings"
+
+	"example.org/soum/grazing"
+	"example.org/soum/units"
+)
+
+const standardInput = "-"
+
+func (o *options) logFlags(f *flag.FlagSet) {
+	f.StringVar(&o.log, "log", "", "plan from -today on, by the moves since the farm's own day in this CSV `file`, such as -moves writes; - is standard input")
+	f.StringVar(&o.heights, "heights", "", "with -log or -today: heights read that day, a CSV `file` with the columns paddock, height (in), from (ft), to (ft)")
+	f.StringVar(&o.save, "save", "", "with -log or -today: write the farm as it stands that day to this `file`")
+}
+
+// carriesOn tells whether a plan is to begin on a later day than its farm.
+func (o *options) carriesOn() bool { return o.log+o.heights+o.save+o.answers.today != "" }
+
+// carryOn gives the farm as it stands on the day asked for.
+func (o *options) carryOn(farm *grazing.Farm, in io.Reader) (*grazing.Farm, error) {
+	if !o.carriesOn() {
+		return farm, nil
+	}
+	today := clockToday()
+	if text := o.answers.today; text != "" {
+		if err := today.UnmarshalText([]byte(text)); err != nil {
+			return nil, wrong("-today: %w", err)
+		}
+	}
+	lists := [2]string{}
+	for i, list := range []struct{ name, path string }{{"log", o.log}, {"heights", o.heights}} {
+		if list.path == "" {
+			continue
+		}
+		data, err := readAll(list.name, list.path, in)
+		if err != nil {
+			return nil, err
+		}
+		lists[i] = string(data)
+	}
+	o.since = farm.Today
+	farm, err := grazing.FarmToday(farm, lists[0], today, lists[1])
+	if err != nil {
+		return nil, inputError{err}
+	}
+	return farm, nil
+}
+
+// checkInputs refuses to read two things from standard input.
+func (o *options) checkInputs() error {
+	first := ""
+	for _, input := range []struct{ name, path string }{{"farm", o.farm}, {"log", o.log}, {"heights", o.heights}} {
+		switch {
+		case input.path != standardInput:
+		case first != "":
+			return wrong("-%s and -%s are both to come from standard input: give one of them a file", first, input.name)
+		default:
+			first = input.name
+		}
+	}
+	return nil
+}
+
+// farmJSON writes the farm.
+func farmJSON(farm *grazing.Farm, _ *grazing.Plan) ([]byte, error) { return farm.JSON(farm.Units) }
+
+// ground prints what stands on the land where the farm was carried on by a log.
+func (r *report) ground() {
+	if r.since.IsZero() {
+		return
+	}
+	r.heading("The land on %s", long(r.farm.Today))
+	land, grazed := column{head: "land", words: true}, column{head: "last grazed"}
+	from, to := column{head: "from", unit: unitOf(units.Length(0), r.farm.Units)}, column{head: "to", unit: unitOf(units.Length(0), r.farm.Units)}
+	height := column{head: "height", unit: unitOf(units.Height(0), r.farm.Units)}
+	row := func(id, first, last string, h units.Height, day *units.Date) {
+		land.cells, from.cells, to.cells = append(land.cells, id), append(from.cells, first), append(to.cells, last)
+		height.cells, grazed.cells = append(height.cells, number(h, r.farm.Units)), append(grazed.cells, whenGrazed(day))
+	}
+	for i := range r.farm.Land {
+		l := &r.farm.Land[i]
+		if len(l.Stretches) == 0 {
+			row(l.ID, "", "", l.Height, l.Grazed)
+		}
+		start := units.Length(0)
+		for _, s := range l.Stretches {
+			row(l.ID, number(start, r.farm.Units), number(s.To, r.farm.Units), s.Height, s.Grazed)
+			start = s.To
+		}
+	}
+	r.WriteString(tabulate([]column{land, from, to, height, grazed}))
+	r.paragraph("Reckoned from the heights of %s by the moves since, but for what was read that day. Walk the ground: a reading is better than a sum, and -heights takes it.", long(r.since))
+	for i := range r.farm.Land {
+		if _, note, found := strings.Cut(r.farm.Land[i].Note, grazing.LogNote); found {
+			r.line("%s, by the log up to %s", r.farm.Land[i].ID, note)
+		}
+	}
+	for i := range r.farm.Rotations {
+		if f := r.farm.Rotations[i].Front; f != nil {
+			r.line("The strips go on at %s of %s.", r.in(f.At), f.Land)
+		}
+	}
+}
+
+func whenGrazed(day *units.Date) string {
+	if day == nil {
+		return ""
+	}
+	return dayMonth(*day)
+}
+
+// made tells of which day the heights of a plan are.
+func (r *report) made() string {
+	if r.since.IsZero() {
+		return fmt.Sprintf("Made of the heights of %s.", long(r.plan.Today))
+	}
+	return fmt.Sprintf("Made of the heights of %s, carried on to %s.", long(r.since), long(r.plan.Today))
+}

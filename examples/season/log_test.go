@@ -1,0 +1,138 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"example.org/soum/grazing"
+	"example.org/soum/units"
+)
+
+const logDay = "2001-05-15"
+
+// carried gives the invented farm as it stands by the invented log.
+func carried(t *testing.T, readings string) *grazing.Farm {
+	t.Helper()
+	farm, _ := invented(t, units.US)
+	log, err := os.ReadFile("data/moves.csv")
+	require.NoError(t, err)
+	today, err := units.ParseDate(logDay)
+	require.NoError(t, err)
+	next, err := grazing.FarmToday(farm, string(log), today, readings)
+	require.NoError(t, err)
+	return next
+}
+
+// TestPlansFromTheLog prints the land as the log leaves it, then the plan from there.
+func TestPlansFromTheLog(t *testing.T) {
+	farm := carried(t, "")
+	plan, err := grazing.PlanSeason(farm)
+	require.NoError(t, err)
+	printed := good(t, "-log", "data/moves.csv", "-today", logDay)
+	text := oneSpace(printed)
+	require.Contains(t, text, "Made of the heights of Friday 20 April 2001, carried on to Tuesday 15 May 2001.")
+	require.Contains(t, printed, "\nThe land on Tuesday 15 May 2001\n")
+	require.Contains(t, text, oneSpace(plan.Verdict.English))
+	rows := 0
+	for i := range farm.Land {
+		l := &farm.Land[i]
+		for _, s := range l.Stretches {
+			require.Contains(t, text, fmt.Sprintf("%s %s %s", number(s.To, units.US), number(s.Height, units.US), oneSpace(whenGrazed(s.Grazed))))
+			rows++
+		}
+		if _, note, found := strings.Cut(l.Note, grazing.LogNote); found {
+			require.Contains(t, text, oneSpace(l.ID+", by the log up to "+note))
+		}
+	}
+	require.Greater(t, rows, 20)
+	require.Contains(t, text, "The strips go on at 337 ft of meadow 2.") // 5 strips of 38 ft and 20 of 42, less the 693 ft of meadow 1
+	require.Contains(t, text, "animals are on it up to 2001-05-21")
+	require.Contains(t, findRow(t, printed, plan.Moves[0].Date, "meadow 2"), " 337 ")
+	for line := range strings.Lines(printed) {
+		require.Less(t, len([]rune(line)), 100, line)
+	}
+	require.Contains(t, good(t, "-log", "data/moves.csv", "-today", logDay, "-explain", logDay), "Meadow 2 on "+logDay)
+}
+
+// TestPlansFromReadings lays heights read over the log's, and saves the farm, which
+// plans the same.
+func TestPlansFromReadings(t *testing.T) {
+	dir := t.TempDir()
+	heights, saved := filepath.Join(dir, "heights.csv"), filepath.Join(dir, "today.json")
+	const readings = "paddock,height (in)\nmeadow 3,11\n"
+	require.NoError(t, os.WriteFile(heights, []byte(readings), 0o600))
+	out := good(t, "-log", "data/moves.csv", "-heights", heights, "-today", logDay, "-save", saved)
+	require.Contains(t, oneSpace(out), "meadow 3, by the log up to 2001-05-15: heights read that day are taken as they were read.")
+	data, err := os.ReadFile(saved)
+	require.NoError(t, err)
+	farm, err := grazing.ReadFarm(data)
+	require.NoError(t, err)
+	require.InDelta(t, 11*0.0254, farm.Land[2].Height.Metres(), 1e-9)
+	_, fromHere, _ := strings.Cut(out, "\nBalance by month")
+	_, again, _ := strings.Cut(good(t, "-farm", saved), "\nBalance by month")
+	require.Equal(t, fromHere, again)
+}
+
+// TestMovesAreALog reads back what -moves writes: the moves still to come are those of
+// the plan before, for the geese, who have finished on the first paddock by then, and
+// for the goats up to the ground that the hens were still due on.
+func TestMovesAreALog(t *testing.T) {
+	written := good(t, "-moves", "-")
+	stays, err := grazing.ReadMoves(written)
+	require.NoError(t, err)
+	farm, plan := invented(t, units.US)
+	visits := 0
+	for i := range plan.Moves {
+		visits += len(plan.Moves[i].Visits)
+	}
+	require.Len(t, stays, visits)
+	require.Equal(t, "goats", stays[0].Group)
+
+	file := filepath.Join(t.TempDir(), "moves.csv")
+	require.NoError(t, os.WriteFile(file, []byte(written), 0o600))
+	good(t, "-log", file, "-today", "2001-05-01")
+	today, err := units.ParseDate("2001-05-01")
+	require.NoError(t, err)
+	next, err := grazing.FarmToday(farm, written, today, "")
+	require.NoError(t, err)
+	again, err := grazing.PlanSeason(next)
+	require.NoError(t, err)
+	at := 0
+	for at < len(plan.Moves) && plan.Moves[at].Date < today {
+		at++
+	}
+	for i := range 20 {
+		want, got := plan.Moves[at+i], again.Moves[i]
+		require.Equal(t, fmt.Sprint(want.Date, want.Land, want.Visits[0].Group, want.Stay), fmt.Sprint(got.Date, got.Land, got.Visits[0].Group, got.Stay))
+		require.InDelta(t, float64(want.To), float64(got.To), 1e-3)
+	}
+}
+
+// TestBadLogsAreRefused: one line each, with the place and the mend.
+func TestBadLogsAreRefused(t *testing.T) {
+	dir := t.TempDir()
+	bad := filepath.Join(dir, "bad.csv")
+	require.NoError(t, os.WriteFile(bad, []byte("paddock,in,out,area (ac),animals (AU)\nmeadow 9,2001-04-21,2001-04-22,0.1,3\n"), 0o600))
+	for _, row := range []struct {
+		says string
+		args []string
+	}{
+		{`the log of moves, line 2, column "paddock": "meadow 9": is the id of no land; perhaps "meadow 1"`, []string{"-log", bad, "-today", logDay}},
+		{"-log: open", []string{"-log", filepath.Join(dir, "none.csv"), "-today", logDay}},
+		{"-heights: open", []string{"-heights", filepath.Join(dir, "none.csv"), "-today", logDay}},
+		{"-today: \"May\"", []string{"-log", bad, "-today", "May"}},
+		{"2001-04-01 is before the day of the farm's heights", []string{"-log", bad, "-today", "2001-04-01"}},
+		{"both to come from standard input", []string{"-farm", "-", "-log", "-", "-today", logDay}},
+		{"-log does not go with -begin", []string{"-begin", filepath.Join(dir, "f.json"), "-log", bad}},
+		{"-save does not go with -explain", []string{"-explain", logDay, "-save", filepath.Join(dir, "f.json")}},
+		{"written over", []string{"-log", "data/moves.csv", "-today", logDay, "-save", "data/moves.csv"}},
+		{"-log is empty", []string{"-log", ""}},
+	} {
+		require.Contains(t, refused(t, call(t, "", row.args...)), row.says)
+	}
+}
