@@ -43,13 +43,13 @@ type Carried struct {
 
 // limitWords tells a limit in words.
 var limitWords = map[Limit]string{
-	LimitNone: "no limit was met", LimitGrass: "grass runs short", LimitRest: "the land has not rested long enough",
+	LimitNone: "no limit was met", LimitGrass: "grass and hay run short", LimitRest: "the land has not rested long enough",
 	LimitWinter: "nothing grows at the time", LimitWater: "the water gives out",
 }
 
 // text is what the land carries in words, beside the head that the plan begins with.
 func (c *Carried) text(head float64) string {
-	text := fmt.Sprintf("With all else as it stands the land has room for %d head of %s (%d to %d over the printed spans of grass and appetite); the plan begins with %s.",
+	text := fmt.Sprintf("With all else as it stands, and the hay there is, the land has room for %d head of %s (%d to %d over the printed spans of grass and appetite); the plan begins with %s.",
 		c.Middle, c.Group, c.Low, c.High, units.Number(head))
 	if c.Limits[1] != LimitNone {
 		text += fmt.Sprintf(" With one more, %s.", limitWords[c.Limits[1]])

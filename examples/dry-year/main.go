@@ -92,7 +92,7 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	heads, err := headsRound(farm, q.group)
+	heads, asItStands, err := headsRound(farm, q.group)
 	if err != nil {
 		return err
 	}
@@ -121,24 +121,29 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 	return draw(q.picture, farm, asItIs)
 }
 
-// The head that are tried: as it stands, so many tenths fewer and more.
+// The head that are tried beside the farm's own: so many tenths fewer and more.
 const (
-	asItStands = 3 // the point at which the head is the farm's own
-	more       = 2
+	fewer = 3
+	more  = 2
 )
 
-// headsRound gives whole heads below and above a group's own, a tenth at a time.
-func headsRound(farm *grazing.Farm, group string) (grazing.StudySweep, error) {
+// headsRound gives whole heads below and above a group's own, a tenth at a time, and
+// which of them is its own.
+func headsRound(farm *grazing.Farm, group string) (sweep grazing.StudySweep, asItStands int, err error) {
 	for _, g := range farm.Groups {
 		if g.ID == group {
+			if g.Head < 1 {
+				return sweep, 0, fmt.Errorf("group %q begins without animals: name one with -group that has some", group)
+			}
 			step := max(1, math.Round(g.Head/10))
+			asItStands = min(fewer, int((g.Head-1)/step)) // a herd of one has no fewer
 			return grazing.StudySweep{
 				Input: grazing.InputHead, Group: group, Steps: asItStands + more + 1,
-				Span: &units.Span[float64]{Low: g.Head - asItStands*step, High: g.Head + more*step},
-			}, nil
+				Span: &units.Span[float64]{Low: g.Head - float64(asItStands)*step, High: g.Head + more*step},
+			}, asItStands, nil
 		}
 	}
-	return grazing.StudySweep{}, fmt.Errorf("the farm has no group %q: name one with -group", group)
+	return sweep, 0, fmt.Errorf("the farm has no group %q: name one with -group", group)
 }
 
 // teller prints the answers.

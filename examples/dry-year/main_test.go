@@ -125,3 +125,26 @@ func TestRefuses(t *testing.T) {
 	// 12 t at 88 % dry matter less 15 % waste
 	assert.InDelta(t, 8976, float64(dryMatter(farm)/units.DryMatter(1)), 1e-6)
 }
+
+// TestTriesWholeHerds counts the herds tried round small ones: never under one head,
+// and the farm's own among them, where the answers stand.
+func TestTriesWholeHerds(t *testing.T) {
+	farm, err := grazing.ReadFarm(ownFarm)
+	require.NoError(t, err)
+	for _, c := range []struct {
+		head, low, high float64
+		own             int
+	}{
+		{1, 1, 3, 0}, {2, 1, 4, 1}, {3, 1, 5, 2}, {4, 1, 6, 3}, {30, 21, 36, 3},
+	} {
+		farm.Groups[0].Head = c.head
+		sweep, own, err := headsRound(farm, farm.Groups[0].ID)
+		require.NoError(t, err)
+		assert.Equal(t, units.Span[float64]{Low: c.low, High: c.high}, *sweep.Span)
+		assert.Equal(t, c.own, own)
+		assert.Equal(t, own+more+1, sweep.Steps)
+	}
+	farm.Groups[0].Head = 0
+	_, _, err = headsRound(farm, farm.Groups[0].ID)
+	assert.ErrorContains(t, err, "begins without animals")
+}

@@ -6,6 +6,7 @@ import (
 	_ "embed"
 	"fmt"
 	"log"
+	"time"
 
 	"example.org/soum/grazing"
 	"example.org/soum/units"
@@ -36,6 +37,9 @@ func main() {
 	fmt.Println("With 8 cows asked for:", answer.English)
 }
 
+// appetites tells the ends of the printed spans of appetite.
+var appetites = map[units.End]string{units.Low: "for hungry stock", units.Middle: "half way between", units.High: "for modest eaters"}
+
 // tell prints the numbers behind an answer: the months, and the herd by hungry and
 // by modest stock.
 func tell(answer *grazing.Fitted) {
@@ -44,10 +48,10 @@ func tell(answer *grazing.Fitted) {
 	for _, m := range answer.Months {
 		supply := m.Grass.Supply + m.Forbs.Supply + m.Browse.Supply
 		left := m.Grass.Left + m.Forbs.Left + m.Browse.Left // which of them is one way among several; the sum is not
-		fmt.Printf("  month %-10d %10s %7s %6s %6s\n", m.Month, lb(supply), lb(m.Wanted), lb(m.Hay), lb(left))
+		fmt.Printf("  %-16s %10s %7s %6s %6s\n", time.Month(m.Month), lb(supply), lb(m.Wanted), lb(m.Hay), lb(left))
 	}
 	for _, s := range answer.Spans {
-		fmt.Printf("  reckoned at the %s end of appetites: %s animal units, with parts of animals\n", s.End, units.Number(s.Value))
+		fmt.Printf("  reckoned %s: %s animal units, with parts of animals\n", appetites[s.End], units.Number(s.Value))
 	}
 }
 

@@ -11,21 +11,21 @@ func Example() {
 	// For animal units: 3 cows, 5 ewes, 2 goats and 60 hens: 5.15 animal units. With parts of animals allowed it would be 5.45 animal units; no herd of whole animals is better. It is fed 13.7 short tons of hay, 3.68 short tons of it bought for 662.93 USD. 1 short ton more of April grass would carry 0.312 more cows (0.406 animal units more). 1 short ton more of hay in store would carry 0.259 more cows (0.337 animal units more). 1 short ton more of hay that may be bought would carry 0.259 more cows (0.337 animal units more).
 	//
 	//   lb of dry matter  to be had  wanted    hay   left
-	//   month 1                   0   3,509  3,509      0
-	//   month 2                   0   3,169  3,169      0
-	//   month 3                   0   3,588  3,588      0
-	//   month 4                 250   4,261  4,011      0
-	//   month 5              11,294   4,403      0  6,891
-	//   month 6               7,730   4,261      0  3,469
-	//   month 7               4,638   4,403      0    235
-	//   month 8               4,388   3,938      0    450
-	//   month 9               5,784   3,811      0  1,973
-	//   month 10              2,992   3,938    946      0
-	//   month 11                  0   3,435  3,435      0
-	//   month 12                  0   3,509  3,509      0
-	//   reckoned at the low end of appetites: 4.76 animal units, with parts of animals
-	//   reckoned at the middle end of appetites: 5.45 animal units, with parts of animals
-	//   reckoned at the high end of appetites: 6.39 animal units, with parts of animals
+	//   January                   0   3,509  3,509      0
+	//   February                  0   3,169  3,169      0
+	//   March                     0   3,588  3,588      0
+	//   April                   250   4,261  4,011      0
+	//   May                  11,294   4,403      0  6,891
+	//   June                  7,730   4,261      0  3,469
+	//   July                  4,638   4,403      0    235
+	//   August                4,388   3,938      0    450
+	//   September             5,784   3,811      0  1,973
+	//   October               2,992   3,938    946      0
+	//   November                  0   3,435  3,435      0
+	//   December                  0   3,509  3,509      0
+	//   reckoned for hungry stock: 4.76 animal units, with parts of animals
+	//   reckoned half way between: 5.45 animal units, with parts of animals
+	//   reckoned for modest eaters: 6.39 animal units, with parts of animals
 	//
 	// For margin: 21 goats and 60 hens: 2979.07 USD. With parts of animals allowed it would be 2987.55 USD; no herd of whole animals is better. It is fed 13.6 short tons of hay, 3.62 short tons of it bought for 650.93 USD. 1 short ton more of April grass would bring 249.50 USD more, with 1.66 more goats. 1 short ton more of hay in store would bring 202.10 USD more, with 1.35 more goats. 1 short ton more of October grass would bring 147.93 USD more, with 0.986 more goats.
 	//
