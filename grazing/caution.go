@@ -357,11 +357,27 @@ func grazedIn(plan *Plan, year int, month time.Month) (land []string) {
 
 // list puts ids into a sentence.
 func list(ids []string) string {
-	ids = slices.Clone(ids)
-	slices.Sort(ids)
-	last := len(ids) - 1
-	if last < 1 {
-		return strings.Join(ids, "")
+	if len(ids) == 1 {
+		return ids[0]
 	}
-	return strings.Join(ids[:last], ", ") + " and " + ids[last]
+	if !slices.IsSorted(ids) {
+		ids = slices.Sorted(slices.Values(ids))
+	}
+	var b strings.Builder
+	size := len(" and ")
+	for _, id := range ids {
+		size += len(", ") + len(id)
+	}
+	b.Grow(size)
+	for i, id := range ids {
+		switch {
+		case i == 0:
+		case i < len(ids)-1:
+			b.WriteString(", ")
+		default:
+			b.WriteString(" and ")
+		}
+		b.WriteString(id)
+	}
+	return b.String()
 }

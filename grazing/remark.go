@@ -3,6 +3,7 @@ package grazing
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"time"
 
 	"example.org/soum/herd"
@@ -148,19 +149,20 @@ func (f *fedSum) add(spell *Feeding) {
 // reasons names why, and tells it in words, with the days of each where there are
 // several.
 func (f *fedSum) reasons() (names []string, text string) {
+	var b strings.Builder
 	for why, days := range f.by {
 		if days == 0 {
 			continue
 		}
 		if names = append(names, FeedReason(why).String()); len(names) > 1 {
-			text += "; "
+			b.WriteString("; ")
 		}
-		text += feedReasons[FeedReason(why)]
+		b.WriteString(feedReasons[FeedReason(why)])
 		if days < f.days {
-			text += fmt.Sprintf(" (%s)", units.Days(days).In(units.Metric))
+			b.WriteString(" (" + units.Days(days).In(units.Metric) + ")")
 		}
 	}
-	return names, text
+	return names, b.String()
 }
 
 // feedReasons tells the reasons for feeding in words.
