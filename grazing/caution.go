@@ -307,8 +307,12 @@ func regrowth(s *setting, plan *Plan) []Caution {
 			}
 		}
 		if on := longest - units.Day + last.Behind; on > regrazingLimit {
-			all = append(all, caution("regrowth bitten", fmt.Sprintf("On %s, %s are still eating %s after the first bite; regrowth can be bitten from 4 to 5 days on.", land, last.Group, on.In(units.Metric)),
-				map[string]any{"land": land, "group": last.Group, "days": float64(on), "limit_days": float64(regrazingLimit)}))
+			c := caution("regrowth bitten", fmt.Sprintf("On %s, %s are still eating %s after the first bite; regrowth can be bitten from 4 to 5 days on.", land, last.Group, on.In(units.Metric)),
+				map[string]any{"land": land, "group": last.Group, "days": float64(on), "limit_days": float64(regrazingLimit)})
+			if last.Behind == 0 {
+				c.Do = "Shorten the stay, with more paddocks or smaller ones: regrowth bitten in its first days sets the plant back."
+			}
+			all = append(all, c)
 		}
 	}
 	return all

@@ -355,7 +355,22 @@ func (s *setting) fillFence(plan *Plan, _ *season.Result) error {
 	if roll := s.farm.Fence.Roll; roll > 0 {
 		f.Rolls = int(math.Ceil(float64(f.Cross/roll) - 1e-9))
 	}
-	return s.fillSides(f)
+	if err := s.fillSides(f); err != nil {
+		return err
+	}
+	return s.fillCurrent(f)
+}
+
+// fillCurrent fills in what electric fence of that length wants.
+func (s *setting) fillCurrent(f *FenceNeed) (err error) {
+	if s.farm.Fence.Dead {
+		return nil
+	}
+	if f.Energizer, err = EnergizerOutput(f.Sides + f.Cross); err != nil {
+		return err
+	}
+	f.Rods, err = GroundRod(f.Energizer, RodUtility)
+	return err
 }
 
 // fillSides adds up the sides of lanes and paddocks. Adjoining lanes of one

@@ -25,6 +25,9 @@ func (s *setting) remark(plan *Plan, r *season.Result) {
 	s.remarkSurplus(plan)
 	s.remarkBirths(plan)
 	s.remarkWorms(plan)
+	s.remarkBirds()
+	s.remarkRoom()
+	s.remarkGeese(plan)
 	s.remarkMixing()
 	s.remarkLegume()
 	s.remarkEndophyte()
@@ -272,8 +275,12 @@ func (s *setting) remarkSurplus(plan *Plan) {
 			last = over.Date
 		}
 		if first != 0 {
+			when := "on " + first.String()
+			if last > first {
+				when = fmt.Sprintf("piece by piece, first on %s and last on %s", first, last)
+			}
 			s.notes.add("surplus", map[string]any{"land": id, "from": first.String(), "to": last.String()},
-				"%s outgrows its mowing height of %s before the front gets there, piece by piece, first on %s and last on %s: consider a cut. Nothing is cut unless the document says so.", id, s.text(s.farm.Land[i].MowAbove), first, last)
+				"%s outgrows its mowing height of %s before the front gets there, %s: consider a cut. Nothing is cut unless the document says so.", id, s.text(s.farm.Land[i].MowAbove), when)
 		}
 	}
 }

@@ -2571,6 +2571,10 @@ export interface GrazingFenceNeed {
   rolls: number;
   /** paddocks have an area and no shape */
   paddocks_taken_as_square: boolean;
+  /** at least, of each pulse, for sides and cross; 0 where the fence is dead */
+  energizer_j: number;
+  /** in the earth, all rods together, by the safer rule */
+  ground_rod_m: number;
 }
 
 /** PlanDay is a day of the plan, for pictures. */

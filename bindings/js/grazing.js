@@ -825,7 +825,7 @@ export function paddockRecords(given = {}) {
  * 
  * Errors: a *units.ParseError that lists the rows, where none has the name
  * 
- * Note: the order is common practice without an agreed source; print has the part that those of higher need go first [MISSOURI-FSRC-1994]. Calves ahead of their dams gained half a pound a day more in one report [MISSOURI-LEADER-FOLLOWER], and a dairy trial found no gain in the mean of both groups [MAYNE-LEADER-FOLLOWER]. Three days for birds is custom, meant for fly larvae; the one controlled trial found no effect [PHILLIPS-BROILERS].
+ * Note: the order is common practice without an agreed source; print has the part that those of higher need go first [MISSOURI-FSRC-1994]. Calves ahead of their dams gained half a pound a day more in one report [MISSOURI-LEADER-FOLLOWER], and a dairy trial found no gain in the mean of both groups [MAYNE-LEADER-FOLLOWER]. Three days for birds is custom, meant for fly larvae; the one controlled trial found no effect [PHILLIPS-BROILERS]. No source found has the share of the grass that leaders take and followers find: a plan gives each group what it wants, in turn, and its visits tell how the ground was shared.
  * 
  * Source: MISSOURI-FSRC-1994 higher need first; the rest is common practice
  * 

@@ -458,14 +458,16 @@ func (r *report) fence() {
 		square = ", paddocks taken as square"
 	}
 	r.paragraph("Round the land: %s%s.", r.in(f.Sides), square)
-	if f.Strips == 0 {
-		return
+	if f.Strips > 0 {
+		rolls := ""
+		if f.Rolls > 0 {
+			rolls = fmt.Sprintf(", %d of your rolls of netting", f.Rolls)
+		}
+		r.paragraph("Moved across the lanes: %s for up to %d strips in use at one time%s.", r.in(f.Cross), f.Strips, rolls)
 	}
-	rolls := ""
-	if f.Rolls > 0 {
-		rolls = fmt.Sprintf(", %d of your rolls of netting", f.Rolls)
+	if f.Energizer > 0 {
+		r.paragraph("Energizer, were all of it live: at least %s in each pulse, one joule a mile [BEEF-FENCE-MISTAKES]. Ground rods: %s in the earth, all together, by the safer of two rules [CLOVERLAND-FENCE].", r.in(f.Energizer), r.in(f.Rods))
 	}
-	r.paragraph("Moved across the lanes: %s for up to %d strips in use at one time%s.", r.in(f.Cross), f.Strips, rolls)
 }
 
 func (r *report) notes() {

@@ -1603,6 +1603,8 @@ GrazingFenceNeed = TypedDict("GrazingFenceNeed", {
     "strips": "int",  # in use at one time
     "rolls": "int",  # of netting for the cross fence; 0 where no roll is given
     "paddocks_taken_as_square": "bool",  # paddocks have an area and no shape
+    "energizer_j": "Quantity",  # at least, of each pulse, for sides and cross; 0 where the fence is dead
+    "ground_rod_m": "Quantity",  # in the earth, all rods together, by the safer rule
 }, total=False)
 GrazingFenceNeed.__doc__ = "FenceNeed is the fence of the plan."
 

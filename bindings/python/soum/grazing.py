@@ -1536,7 +1536,9 @@ def order(classes):
         [MISSOURI-LEADER-FOLLOWER], and a dairy trial found no gain in the mean of
         both groups [MAYNE-LEADER-FOLLOWER]. Three days for birds is custom, meant
         for fly larvae; the one controlled trial found no effect
-        [PHILLIPS-BROILERS].
+        [PHILLIPS-BROILERS]. No source found has the share of the grass that leaders
+        take and followers find: a plan gives each group what it wants, in turn, and
+        its visits tell how the ground was shared.
 
     Source:
         MISSOURI-FSRC-1994 higher need first; the rest is common practice
