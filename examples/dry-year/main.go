@@ -112,7 +112,7 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 	}
 	record, err := rainfall.ReadMonths(string(data))
 	if err != nil {
-		return err
+		return fmt.Errorf("-record: %w", err)
 	}
 	heads, asItStands, err := headsRound(farm, q.group)
 	if err != nil {
