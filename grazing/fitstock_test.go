@@ -104,7 +104,7 @@ func TestFitStockByHand(t *testing.T) {
 	}
 	low := fitStock(t, readFitting(t, changedFitting(t, `"goal": "animal units"`, `"goal": "animal units", "end": "low"`)))
 	assert.InDelta(t, 3000.0/124, low.Relaxed.Head[0].Head, 1e-9)
-	assert.Equal(t, "32 wethers: 7.05 animal units. With parts of animals allowed it would be 7.11 animal units; no herd of whole animals is better. It is fed no hay. 1 ha more of meadow would carry 32.3 more wethers (7.11 animal units more). 1 t more of hay in store would carry 5.45 more wethers (1.2 animal units more). 1 t more of May grass would carry 1.08 more wethers (0.237 animal units more).", a.English)
+	assert.Equal(t, "32 wethers: 7.05 animal units. With parts of animals allowed it would be 7.11 animal units. No herd of whole animals is better. It is fed no hay. 1 ha more of meadow would carry 32.3 more wethers (7.11 animal units more). 1 t more of hay in store would carry 5.45 more wethers (1.2 animal units more). 1 t more of May grass would carry 1.08 more wethers (0.237 animal units more).", a.English)
 }
 
 var within = cmp.Comparer(func(a, b units.DryMatter) bool { return math.Abs(float64(a-b)) < 1e-6 })
@@ -381,7 +381,7 @@ func TestFitStockMoney(t *testing.T) {
 	// 29.33: 999.17 USD, where 33 of them bring 998.25 with hay from the store alone.
 	assert.Equal(t, "999.17 USD", a.Whole.Margin.String())
 	assert.Equal(t, "29.33 USD", a.Whole.Cost.String())
-	assert.Contains(t, a.English, "34 wethers: 999.17 USD. With parts of animals allowed it would be 1006.11 USD;")
+	assert.Contains(t, a.English, "34 wethers: 999.17 USD. With parts of animals allowed it would be 1006.11 USD.")
 	assert.Contains(t, a.English, "It is fed 0.247 t of hay, 0.147 t of it bought for 29.33 USD.")
 }
 
@@ -396,7 +396,16 @@ func TestFitStockLeastHay(t *testing.T) {
 	require.NotEmpty(t, a.Binds)
 	need := a.Binds[slices.IndexFunc(a.Binds, func(b grazing.FitBind) bool { return b.Rule.Kind == grazing.FitRuleNeed })]
 	assert.InDelta(t, 304*3/0.9/3, need.Price, 1e-6)
-	assert.Equal(t, "Asking for 1 less in the need of wool (at least 30 kg) would save 0.338 t of hay.", need.English)
+	assert.Equal(t, "Asking for 1 kg less in the need of wool would save 0.338 t of hay.", need.English)
+	// 304 × 3 × 10 ÷ 0.9 is 10.1 t; the figure stands once where it is the same
+	assert.Contains(t, a.English, "10 wethers: 10.1 t of hay. No herd of whole animals is better. 10.1 t of it must be bought. Asking")
+	f.Hay.Store, f.Needs[0].Unit = 20*units.FreshTonne, ""
+	a = fitStock(t, f)
+	assert.Contains(t, a.English, "10 wethers: 10.1 t of hay. No herd of whole animals is better. All of it is from the store. Asking for 1 less in the need of wool would save")
+	// 31 kg want 31/3 wethers, 10.5 t, and 11 whole ones 11.1 t
+	f.Needs[0].Least = 31
+	a = fitStock(t, f)
+	assert.Contains(t, a.English, "11 wethers: 11.1 t of hay. With parts of animals allowed it would be 10.5 t of hay. No herd of whole animals is better. All of it is from the store.")
 	f.Needs[0].Least = 6 // two would do; three are asked for
 	a = fitStock(t, f)
 	assert.InDelta(t, 3, a.Relaxed.Head[0].Head, 1e-9)
@@ -948,7 +957,7 @@ func ExampleFitStock() {
 	answer, err := grazing.FitStock(question)
 	fmt.Println(answer.English, err)
 	// Output:
-	// 20 wethers: 4.41 animal units. With parts of animals allowed it would be 4.41 animal units; no herd of whole animals is better. It is fed no hay. 1 more in the room of barn (20 places) would carry 1 more head of wethers (0.22 animal units more). <nil>
+	// 20 wethers: 4.41 animal units. No herd of whole animals is better. It is fed no hay. 1 more in the room of barn (20 places) would carry 1 more head of wethers (0.22 animal units more). <nil>
 }
 
 // A question with a slip in it: the error names the place and what would be right.
