@@ -713,21 +713,6 @@ export function gainOfDays(given: { head: number; days: Scalar; saving: string; 
 export function readMoves(given: { log: string }): Array<documents.GrazingLoggedMove>;
 
 /**
- * paddockRecords tells of each paddock in a log what was taken from it, what grew, what rest it had and when it is ready; the one to go to next comes first.
- * 
- * Method: animal units × days ÷ area, added up over the stays; × what an animal unit eats is harvested; ÷ the share eaten is what stood; rest from the day of leaving to the next day of coming The harvest is what the animals should have eaten, not what was weighed: where they were fed beside the pasture, or gained or lost, it is off by that. The land of a paddock is that of each stay, so strips of one paddock are each an area of their own. Readiness is a matter of days here: look at the grass before you open the gate.
- * 
- * Errors: a *LogError of ReadMoves; *units.DomainError where a rule is impossible
- * 
- * Source: NEB-AUM animal-unit days; ours: harvested and standing yield by them
- * 
- * @param given.log 
- * @param given.rules 
- * @returns a list of GrazingPaddockRecord
- */
-export function paddockRecords(given: { log: string; rules: documents.GrazingRecordRules }): Array<documents.GrazingPaddockRecord>;
-
-/**
  * order gives the order in which classes of stock graze one after the other: the highest need leads, other ruminants and horses follow a day behind one another, pigs come behind them, birds last, three days behind the ruminants.
  * 
  * Method: sorted by the need of the class row, those of one need as given; a day between groups, and for birds three days behind the group before them where that is a ruminant or a horse
@@ -1268,6 +1253,21 @@ export function planningRows(): Array<documents.GrazingPlanningRow>;
  * @returns Area in base units
  */
 export function planningLand(given: { region: string; stock: string; head: number; end: "low" | "middle" | "high" }): number;
+
+/**
+ * paddockRecords tells of each paddock in a log what was taken from it, what grew, what rest it had and when it is ready; the one to go to next comes first.
+ * 
+ * Method: animal units × days, added up over the stays, ÷ the land they were on, every place counted once; × what an animal unit eats is harvested; ÷ the share eaten is what stood; rest from the day on which the last group left to the day on which the next pass came to the same ground The land. The places of a lane are those of the columns from and to; where a stay has from and no to, it went to the end of the lane, the largest to in the log. The area of a place is that of the stay that was on it first. A stay without from and to was on the whole, as on a paddock. An area alone has no place: where it is less by more than a tenth than the whole, as other stays tell it, the log is refused. Strips of about one size without from and to cannot be told from one paddock grazed again and again, and are taken for that: write from and to, or give each strip a name of its own. Borders within 2 cm of one another are one. The rest. A pass is one grazing of a place by all groups that come one behind another. Who comes before the ground has been a day without animals belongs to the pass. So does a group that comes later, if it was not there yet in this pass and comes before the ground had the rest wanted: it follows. The same group back again, or any group after the rest wanted, begins the next pass. Where the log does not name the groups, everybody who comes after a day without animals begins the next pass, so name the groups where some follow days behind. The next strip of a lane is other ground, and no return. A lane is ready, first of all, where it was left first; all of it is when its last strip has rested too. Followers that are still to come are not in a log, and put the day off. The harvest is what the animals should have eaten, not what was weighed: where they were fed beside the pasture, or gained or lost, it is off by that. A stay of hours counts as a day: where a group was in two places on one day, part its animal units between them. Readiness is a matter of days here: look at the grass before you open the gate.
+ * 
+ * Errors: a *LogError of ReadMoves, or where the ground of a stay cannot be known; *units.DomainError where a rule is impossible
+ * 
+ * Source: NEB-AUM animal-unit days; ours: harvested and standing yield by them, and what a pass is
+ * 
+ * @param given.log 
+ * @param given.rules 
+ * @returns a list of GrazingPaddockRecord
+ */
+export function paddockRecords(given: { log: string; rules: documents.GrazingRecordRules }): Array<documents.GrazingPaddockRecord>;
 
 /**
  * farmToday returns the farm as it stands on a later day, by the log of the moves since the document's: today moved on, today's heights, the days of the last bite and the animals as they are then, so that a season is planned from there on. The given farm is not changed.
