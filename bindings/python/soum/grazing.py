@@ -2604,13 +2604,15 @@ def farm_today(farm, log, today, readings):
         rest. Head, weight and stage of the groups, and the young weaned by then,
         become those of the day; changes and cuts that are past go. season.from is
         not before the new today. Where the account of the soil's water would begin
-        later than it did, it begins with the water that was there. Hay in store,
-        and the rain of the months since, are yours to put in. Notes of this
-        function begin with "By the log up to", and whatever stands behind these
-        words is written anew each time. The log is that of read_moves, "" for no
-        moves. The readings are a list of their own, "" for none: columns paddock
-        and height, and from and to for a piece of a lane, as in paddock, height
-        (in), from (ft), to (ft).
+        later than it did, it begins with the water that was there. The rain of the
+        months since, and the hay in store, are yours to put in: the log tells
+        neither what was fed nor what a cut gave, so the store stays as it was, and
+        the note of the feed tells what the cuts gave by the heights reckoned. Notes
+        of this function begin with "As carried on to", and whatever stands behind
+        these words is written anew each time. The log is that of read_moves, "" for
+        no moves; a group that it names is one of the farm. The readings are a list
+        of their own, "" for none: columns paddock and height, and from and to for a
+        piece of a lane, as in paddock, height (in), from (ft), to (ft).
 
     Arguments:
         farm: a dict, see soum.documents.GrazingFarm
@@ -2624,7 +2626,7 @@ def farm_today(farm, log, today, readings):
     Errors:
         a *LogError with line, column and mend where the log or the readings are
         wrong, or do not fit the land; a DocumentError where the new day is before
-        the farm's or behind its season, or the farm is wrong
+        the farm's or after its season, or the farm is wrong
 
     Source:
         ours: the rules in DEVELOPERS.md
