@@ -395,9 +395,9 @@ func TestNotesTellWhatWasLeftOut(t *testing.T) {
 	const carried = "As carried on to 2001-05-11: "
 	for log, want := range map[string]string{
 		"": "no log, so grown on from the document's heights.",
-		handHead + "B,2001-05-02,2001-05-03,2080,1,,,,\n":                                         "not in the log, so grown on from the document's heights.",
-		handHead + "A,2001-04-11,2001-04-12,600,1,0,20,,\nA,2001-04-30,2001-05-01,600,1,0,20,,\n": "grown on from the document's heights; 2 stays before 2001-05-01 left out, being in the document's heights already.",
-		handHead + "A,2001-05-11,2001-05-12,600,1,0,20,,\n":                                       "grown on from the document's heights; 1 stay from 2001-05-11 on left out, being still to come.",
+		handHead + "B,2001-05-02,2001-05-03,2080,1,,,,\n":                                                                                "not in the log, so grown on from the document's heights.",
+		handHead + "A,2001-04-11,2001-04-12,600,1,0,20,,\nA,2001-04-30,2001-05-01,600,1,0,20,,\n":                                        "grown on from the document's heights; 2 stays before 2001-05-01 left out, being in the document's heights already.",
+		handHead + "A,2001-05-11,2001-05-12,600,1,0,20,,\n":                                                                              "grown on from the document's heights; 1 stay from 2001-05-11 on left out, being still to come.",
 		handHead + "A,2001-05-02,2001-05-03,600,1,0,20,,\nA,2001-05-01,2001-05-02,600,1,20,40,,\nA,2001-04-11,2001-04-12,600,1,0,20,,\n": "nobody read what was left on 131 ft of it, and the leave height is taken, 4.72 in; 1 stay before 2001-05-01 left out, being in the document's heights already.",
 	} {
 		farm := grownFarm(t)
