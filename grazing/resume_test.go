@@ -170,12 +170,12 @@ func logOf(p *grazing.Plan, before units.Date) string {
 }
 
 // TestLogGivesThePlanAgain writes the first days of a plan as a log, carries the farm
-// on by it and plans again: the moves that are still to come are the same ones, to two
-// centimetres and 200 grams, and as much stands there. They are the same to the last
-// digits but where a strip took in a remainder over two pieces: what was left on them
-// differs, and the log has the mean. That holds where nobody is due on ground already opened
-// (all groups stand together here), nobody is in the middle of a stay in a paddock, and
-// nobody was fed since the last move: then the plan has given up its place in the lane,
+// on by it and plans again: the moves that are still to come are the same ones, to a
+// tenth of a millimetre and a gram, and as much stands there. That holds up to ground of a
+// strip that took in a remainder: it may lie over two pieces on which different heights
+// were left, and the log has their mean. It holds where nobody is due on ground already
+// opened (all groups stand together here), nobody is in the middle of a stay in a paddock,
+// and nobody was fed since the last move: then the plan has given up its place in the lane,
 // and a log, which tells where they went and not where they might have gone, keeps it.
 func TestLogGivesThePlanAgain(t *testing.T) {
 	compared := 0
@@ -191,8 +191,13 @@ func TestLogGivesThePlanAgain(t *testing.T) {
 		require.NoError(t, err)
 		for rotation := range farm.Rotations {
 			if !goesOn(farm, once, rotation, today) {
-				want := movesFrom(once, rotation, today)
-				sameMoves(t, want, movesFrom(again, rotation, today), 20)
+				want, got := movesFrom(once, rotation, today), movesFrom(again, rotation, today)
+				if i := slices.IndexFunc(want, func(m grazing.Move) bool { return onRemainder(once, m, today) }); i >= 0 {
+					want = want[:i]
+					require.GreaterOrEqual(t, len(got), i)
+					got = got[:i]
+				}
+				sameMoves(t, want, got, 0.1)
 				compared += len(want)
 				for _, id := range farm.Rotations[rotation].Land { // and as much stands there that evening
 					l := slices.IndexFunc(farm.Land, func(l grazing.Land) bool { return l.ID == id })
@@ -202,6 +207,14 @@ func TestLogGivesThePlanAgain(t *testing.T) {
 		}
 	})
 	assert.Greater(t, compared, 1000)
+}
+
+// onRemainder tells whether a move comes to ground of a strip before a day that took in a
+// remainder, and so ended above the height to be left.
+func onRemainder(p *grazing.Plan, m grazing.Move, before units.Date) bool {
+	return slices.ContainsFunc(p.Moves, func(d grazing.Move) bool {
+		return d.Date < before && d.Length > 0 && overlap(d, m) && float64(d.Left) > float64(d.Leave)*(1+1e-9)
+	})
 }
 
 // goesOn tells whether a rotation is, that day, in the middle of what a document cannot
