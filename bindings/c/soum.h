@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 1616614951 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 149922796 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -8982,9 +8982,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       figure stands in the header, as in area (ac) or area (ha), animals
  *       (AU), from (ft) and left (in), or with each number. A line that begins
  *       with # is a remark. The stays come back in the order of their days.
- *   grazing.PaddockRecords      log, rules
- *       Tells of each paddock in a log what was taken from it, what grew, what
- *       rest it had and when it is ready; the one to go to next comes first.
  *   grazing.Order               classes
  *       Gives the order in which classes of stock graze one after the other:
  *       the highest need leads, other ruminants and horses follow a day behind
@@ -9043,6 +9040,9 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       grass beats them: CarryingCapacity and the plan. A farm stocked by a
  *       figure from elsewhere runs out of grass, and hungry stock come to
  *       harm. Ask a local adviser.
+ *   grazing.PaddockRecords      log, rules
+ *       Tells of each paddock in a log what was taken from it, what grew, what
+ *       rest it had and when it is ready; the one to go to next comes first.
  *   grazing.FarmToday           farm, log, today, readings
  *       Returns the farm as it stands on a later day, by the log of the moves
  *       since the document's: today moved on, today's heights, the days of the

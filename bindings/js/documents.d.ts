@@ -2267,44 +2267,6 @@ export interface GrazingLogError {
   problem: string;
 }
 
-/** RecordRules is what a log of moves is read with. */
-export interface GrazingRecordRules {
-  /** the day of the question; stays that begin later are left out */
-  today: string;
-  /** what an animal unit eats in a day, as of herd.UnitDemand */
-  demand_kg_day: number;
-  /** share of what stood that was eaten */
-  use: number;
-  /** rest wanted before the next stay */
-  rest_days: number;
-}
-
-/** PaddockRecord is what a log tells of one paddock. */
-export interface GrazingPaddockRecord {
-  /** its name */
-  paddock: string;
-  /** stays that had begun */
-  stays: number;
-  /** days of all stays together */
-  grazed_days: number;
-  /** animal-unit days taken from an area */
-  use_aud_m2: number;
-  /** what was eaten, by the demand */
-  harvested_kg_m2: number;
-  /** what stood in all, by the share eaten */
-  standing_kg_m2: number;
-  /** the day on which the last stay ended */
-  left: string;
-  /** the shortest rest between two stays; 0 with one stay */
-  shortest_days: number;
-  /** since the last stay; 0 where they are on it */
-  rested_days: number;
-  /** they are on it */
-  occupied: boolean;
-  /** the day on which it has rested enough */
-  ready: string;
-}
-
 /** Note is something the reader of a plan should know: a code and its values for a program, and the same in English. */
 export interface GrazingNote {
   /** plain words, always the same for one kind of note */
@@ -2641,6 +2603,50 @@ export interface GrazingPlanningRow {
   source: string;
   /** Mark is how the figure was come by. */
   mark: string;
+}
+
+/** RecordRules is what a log of moves is read with. */
+export interface GrazingRecordRules {
+  /** the day of the question; stays that begin later are left out */
+  today: string;
+  /** what an animal unit eats in a day, as of herd.UnitDemand */
+  demand_kg_day: number;
+  /** share of what stood that was eaten */
+  use: number;
+  /** rest wanted before the next pass */
+  rest_days: number;
+}
+
+/** PaddockRecord is what a log tells of one paddock, or of one lane. */
+export interface GrazingPaddockRecord {
+  /** its name */
+  paddock: string;
+  /** stays that had begun */
+  stays: number;
+  /** days of all stays together */
+  grazed_days: number;
+  /** the land that they were on, every place counted once */
+  ground_m2: number;
+  /** animal-unit days taken from an area of that land */
+  use_aud_m2: number;
+  /** what was eaten, by the demand */
+  harvested_kg_m2: number;
+  /** what stood in all, by the share eaten */
+  standing_kg_m2: number;
+  /** the day on which the last stay ended */
+  left: string;
+  /** the day on which the ground that has rested longest was left */
+  left_first: string;
+  /** the shortest rest between two passes over the same ground; 0 with one pass */
+  shortest_days: number;
+  /** since the last stay; 0 where they are on it */
+  rested_days: number;
+  /** they are on it */
+  occupied: boolean;
+  /** the day on which the ground that has rested longest has rested enough */
+  ready: string;
+  /** the day on which all of it has */
+  ready_all: string;
 }
 
 /** SetStocking is one paddock with the same animals on it all the time. Grass of mass V grows by RelativeGrowth × V × (1 - V / Ceiling) a day and is eaten at FullIntake × V / (V + HalfIntake). */

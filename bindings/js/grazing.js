@@ -802,23 +802,6 @@ export function readMoves(given = {}) {
 }
 
 /**
- * paddockRecords tells of each paddock in a log what was taken from it, what grew, what rest it had and when it is ready; the one to go to next comes first.
- * 
- * Method: animal units × days ÷ area, added up over the stays; × what an animal unit eats is harvested; ÷ the share eaten is what stood; rest from the day of leaving to the next day of coming The harvest is what the animals should have eaten, not what was weighed: where they were fed beside the pasture, or gained or lost, it is off by that. The land of a paddock is that of each stay, so strips of one paddock are each an area of their own. Readiness is a matter of days here: look at the grass before you open the gate.
- * 
- * Errors: a *LogError of ReadMoves; *units.DomainError where a rule is impossible
- * 
- * Source: NEB-AUM animal-unit days; ours: harvested and standing yield by them
- * 
- * @param given.log 
- * @param given.rules 
- * @returns a list of GrazingPaddockRecord
- */
-export function paddockRecords(given = {}) {
-  return call("grazing.PaddockRecords", given);
-}
-
-/**
  * order gives the order in which classes of stock graze one after the other: the highest need leads, other ruminants and horses follow a day behind one another, pigs come behind them, birds last, three days behind the ruminants.
  * 
  * Method: sorted by the need of the class row, those of one need as given; a day between groups, and for birds three days behind the group before them where that is a ruminant or a horse
@@ -1433,11 +1416,28 @@ export function planningLand(given = {}) {
 }
 
 /**
+ * paddockRecords tells of each paddock in a log what was taken from it, what grew, what rest it had and when it is ready; the one to go to next comes first.
+ * 
+ * Method: animal units × days, added up over the stays, ÷ the land they were on, every place counted once; × what an animal unit eats is harvested; ÷ the share eaten is what stood; rest from the day on which the last group left to the day on which the next pass came to the same ground The land. The places of a lane are those of the columns from and to; where a stay has from and no to, it went to the end of the lane, the largest to in the log. The area of a place is that of the stay that was on it first. A stay without from and to was on the whole, as on a paddock. An area alone has no place: where it is less by more than a tenth than the whole, as other stays tell it, the log is refused. Strips of about one size without from and to cannot be told from one paddock grazed again and again, and are taken for that: write from and to, or give each strip a name of its own. Borders within 2 cm of one another are one. The rest. A pass is one grazing of a place by all groups that come one behind another. Who comes before the ground has been a day without animals belongs to the pass. So does a group that comes later, if it was not there yet in this pass and comes before the ground had the rest wanted: it follows. The same group back again, or any group after the rest wanted, begins the next pass. Where the log does not name the groups, everybody who comes after a day without animals begins the next pass, so name the groups where some follow days behind. The next strip of a lane is other ground, and no return. A lane is ready, first of all, where it was left first; all of it is when its last strip has rested too. Followers that are still to come are not in a log, and put the day off. The harvest is what the animals should have eaten, not what was weighed: where they were fed beside the pasture, or gained or lost, it is off by that. A stay of hours counts as a day: where a group was in two places on one day, part its animal units between them. Readiness is a matter of days here: look at the grass before you open the gate.
+ * 
+ * Errors: a *LogError of ReadMoves, or where the ground of a stay cannot be known; *units.DomainError where a rule is impossible
+ * 
+ * Source: NEB-AUM animal-unit days; ours: harvested and standing yield by them, and what a pass is
+ * 
+ * @param given.log 
+ * @param given.rules 
+ * @returns a list of GrazingPaddockRecord
+ */
+export function paddockRecords(given = {}) {
+  return call("grazing.PaddockRecords", given);
+}
+
+/**
  * farmToday returns the farm as it stands on a later day, by the log of the moves since the document's: today moved on, today's heights, the days of the last bite and the animals as they are then, so that a season is planned from there on. The given farm is not changed.
  * 
- * Method: day by day from the document's today to the new one: the cuts dated that day are taken as made; on the last day of a stay its ground is set to what was left; then everything grows a day, on the season's own curve (Regrown, by month, rain and soil). Readings of the new day, where there are any, are laid over the outcome: what somebody measured is better than what was reckoned, so walk the ground The land. Names in the log are ids of land. Land that is not in the log grows on. A stay on a lane needs from and to, unless its area is that of the whole lane: an area alone has no place, and a guess would send stock onto bitten ground. A paddock is grazed whole. Area and place that differ by more than a tenth are an error. Later stays lie over earlier ones; the pieces become stretches, neighbours alike are joined, and borders within a millimetre of one another are one. The height left is the reading, where the log has one, and else the leave height of the rotation, or what stood there where that was less; the land's note tells on how much of it. Ground on which followers are still due stands at the leave height, grazed today, whatever was read before them: they will have eaten it before anybody returns, and a document cannot say that grass is kept for them. The plan has them fed on those days, as any plan has followers in its first days: that feed stands on the ground in truth. The worms of stays before today are not in the new plan. The days. The new today is the day to be planned: a stay that begins on it, or later, is left out. One that began before and goes on leaves its ground grazed today. Stays that were over before the document's own today are in its heights already. Where the last ground opened ends within a lane, the rotation's front is put there. The rest. Head, weight and stage of the groups, and the young weaned by then, become those of the day; changes and cuts that are past go. season.from is not before the new today. Where the account of the soil's water would begin later than it did, it begins with the water that was there. Hay in store, and the rain of the months since, are yours to put in. Notes of this function begin with "By the log up to", and whatever stands behind these words is written anew each time. The log is that of ReadMoves, "" for no moves. The readings are a list of their own, "" for none: columns paddock and height, and from and to for a piece of a lane, as in paddock, height (in), from (ft), to (ft).
+ * Method: day by day from the document's today to the new one: the cuts dated that day are taken as made; on the last day of a stay its ground is set to what was left; then everything grows a day, on the season's own curve (Regrown, by month, rain and soil). Readings of the new day, where there are any, are laid over the outcome: what somebody measured is better than what was reckoned, so walk the ground The land. Names in the log are ids of land. Land that is not in the log grows on. A stay on a lane needs from and to, unless its area is that of the whole lane: an area alone has no place, and a guess would send stock onto bitten ground. A paddock is grazed whole. Area and place that differ by more than a tenth are an error. Later stays lie over earlier ones; the pieces become stretches, neighbours alike are joined, and borders within a millimetre of one another are one. The height left is the reading, where the log has one, and else the leave height of the rotation, or what stood there where that was less; the land's note tells on how much of it. Ground on which followers are still due stands at the leave height, grazed today, whatever was read before them: they will have eaten it before anybody returns, and a document cannot say that grass is kept for them. The plan has them fed on those days, as any plan has followers in its first days: that feed stands on the ground in truth. The worms of stays before today are not in the new plan. The days. The new today is the day to be planned: a stay that begins on it, or later, is left out. One that began before and goes on leaves its ground grazed today. Stays that were over before the document's own today are in its heights already. Where the last ground opened ends within a lane, the rotation's front is put there. The rest. Head, weight and stage of the groups, and the young weaned by then, become those of the day; changes and cuts that are past go. season.from is not before the new today. Where the account of the soil's water would begin later than it did, it begins with the water that was there. The rain of the months since, and the hay in store, are yours to put in: the log tells neither what was fed nor what a cut gave, so the store stays as it was, and the note of the feed tells what the cuts gave by the heights reckoned. Notes of this function begin with "As carried on to", and whatever stands behind these words is written anew each time. The log is that of ReadMoves, "" for no moves; a group that it names is one of the farm. The readings are a list of their own, "" for none: columns paddock and height, and from and to for a piece of a lane, as in paddock, height (in), from (ft), to (ft).
  * 
- * Errors: a *LogError with line, column and mend where the log or the readings are wrong, or do not fit the land; a *document error where the new day is before the farm's or behind its season, or the farm is wrong
+ * Errors: a *LogError with line, column and mend where the log or the readings are wrong, or do not fit the land; a *document error where the new day is before the farm's or after its season, or the farm is wrong
  * 
  * Source: ours: the rules in DEVELOPERS.md
  * 

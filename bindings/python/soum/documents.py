@@ -1421,29 +1421,6 @@ GrazingLogError = TypedDict("GrazingLogError", {
 }, total=False)
 GrazingLogError.__doc__ = "LogError is something wrong in a log of moves, or in the readings that come with it."
 
-GrazingRecordRules = TypedDict("GrazingRecordRules", {
-    "today": "str",  # the day of the question; stays that begin later are left out
-    "demand_kg_day": "Quantity",  # what an animal unit eats in a day, as of herd.UnitDemand
-    "use": "Quantity",  # share of what stood that was eaten
-    "rest_days": "Quantity",  # rest wanted before the next stay
-}, total=False)
-GrazingRecordRules.__doc__ = "RecordRules is what a log of moves is read with."
-
-GrazingPaddockRecord = TypedDict("GrazingPaddockRecord", {
-    "paddock": "str",  # its name
-    "stays": "int",  # stays that had begun
-    "grazed_days": "Quantity",  # days of all stays together
-    "use_aud_m2": "Quantity",  # animal-unit days taken from an area
-    "harvested_kg_m2": "Quantity",  # what was eaten, by the demand
-    "standing_kg_m2": "Quantity",  # what stood in all, by the share eaten
-    "left": "str",  # the day on which the last stay ended
-    "shortest_days": "Quantity",  # the shortest rest between two stays; 0 with one stay
-    "rested_days": "Quantity",  # since the last stay; 0 where they are on it
-    "occupied": "bool",  # they are on it
-    "ready": "str",  # the day on which it has rested enough
-}, total=False)
-GrazingPaddockRecord.__doc__ = "PaddockRecord is what a log tells of one paddock."
-
 GrazingNote = TypedDict("GrazingNote", {
     "code": "str",  # plain words, always the same for one kind of note
     "values": "Dict[str, Any]",  # what the English says, for a program
@@ -1648,6 +1625,32 @@ GrazingPlanningRow = TypedDict("GrazingPlanningRow", {
     "mark": "str",  # Mark is how the figure was come by.
 }, total=False)
 GrazingPlanningRow.__doc__ = "PlanningRow is a row of the table of PlanningLand: what advisers of a region reckon with before anything was measured."
+
+GrazingRecordRules = TypedDict("GrazingRecordRules", {
+    "today": "str",  # the day of the question; stays that begin later are left out
+    "demand_kg_day": "Quantity",  # what an animal unit eats in a day, as of herd.UnitDemand
+    "use": "Quantity",  # share of what stood that was eaten
+    "rest_days": "Quantity",  # rest wanted before the next pass
+}, total=False)
+GrazingRecordRules.__doc__ = "RecordRules is what a log of moves is read with."
+
+GrazingPaddockRecord = TypedDict("GrazingPaddockRecord", {
+    "paddock": "str",  # its name
+    "stays": "int",  # stays that had begun
+    "grazed_days": "Quantity",  # days of all stays together
+    "ground_m2": "Quantity",  # the land that they were on, every place counted once
+    "use_aud_m2": "Quantity",  # animal-unit days taken from an area of that land
+    "harvested_kg_m2": "Quantity",  # what was eaten, by the demand
+    "standing_kg_m2": "Quantity",  # what stood in all, by the share eaten
+    "left": "str",  # the day on which the last stay ended
+    "left_first": "str",  # the day on which the ground that has rested longest was left
+    "shortest_days": "Quantity",  # the shortest rest between two passes over the same ground; 0 with one pass
+    "rested_days": "Quantity",  # since the last stay; 0 where they are on it
+    "occupied": "bool",  # they are on it
+    "ready": "str",  # the day on which the ground that has rested longest has rested enough
+    "ready_all": "str",  # the day on which all of it has
+}, total=False)
+GrazingPaddockRecord.__doc__ = "PaddockRecord is what a log tells of one paddock, or of one lane."
 
 GrazingSetStocking = TypedDict("GrazingSetStocking", {
     "ceiling": "Quantity",  # K: the mass at which the stand grows no more

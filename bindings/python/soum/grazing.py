@@ -53,7 +53,6 @@ __all__ = [
     "payback_years",
     "gain_of_days",
     "read_moves",
-    "paddock_records",
     "order",
     "conflicts",
     "paddocks",
@@ -90,6 +89,7 @@ __all__ = [
     "land_in_use",
     "planning_rows",
     "planning_land",
+    "paddock_records",
     "farm_today",
     "set_stocked",
     "set_stocked_balances",
@@ -1480,36 +1480,6 @@ def read_moves(log):
 
 
 
-def paddock_records(log, rules):
-    """Tells of each paddock in a log what was taken from it, what grew, what rest
-    it had and when it is ready; the one to go to next comes first.
-
-    Method:
-        animal units × days ÷ area, added up over the stays; × what an animal unit
-        eats is harvested; ÷ the share eaten is what stood; rest from the day of
-        leaving to the next day of coming The harvest is what the animals should
-        have eaten, not what was weighed: where they were fed beside the pasture, or
-        gained or lost, it is off by that. The land of a paddock is that of each
-        stay, so strips of one paddock are each an area of their own. Readiness is a
-        matter of days here: look at the grass before you open the gate.
-
-    Arguments:
-        log: text
-        rules: a dict, see soum.documents.GrazingRecordRules
-
-    Returns:
-        a list of: a dict, see soum.documents.GrazingPaddockRecord.
-
-    Errors:
-        a *LogError of read_moves; DomainError where a rule is impossible
-
-    Source:
-        NEB-AUM animal-unit days; ours: harvested and standing yield by them
-    """
-    return _core.call("grazing.PaddockRecords", {"log": log, "rules": rules})
-
-
-
 def order(classes):
     """Gives the order in which classes of stock graze one after the other: the
     highest need leads, other ruminants and horses follow a day behind one
@@ -2549,6 +2519,59 @@ def planning_land(region, stock, head, end):
 
 
 
+def paddock_records(log, rules):
+    """Tells of each paddock in a log what was taken from it, what grew, what rest
+    it had and when it is ready; the one to go to next comes first.
+
+    Method:
+        animal units × days, added up over the stays, ÷ the land they were on, every
+        place counted once; × what an animal unit eats is harvested; ÷ the share
+        eaten is what stood; rest from the day on which the last group left to the
+        day on which the next pass came to the same ground The land. The places of a
+        lane are those of the columns from and to; where a stay has from and no to,
+        it went to the end of the lane, the largest to in the log. The area of a
+        place is that of the stay that was on it first. A stay without from and to
+        was on the whole, as on a paddock. An area alone has no place: where it is
+        less by more than a tenth than the whole, as other stays tell it, the log is
+        refused. Strips of about one size without from and to cannot be told from
+        one paddock grazed again and again, and are taken for that: write from and
+        to, or give each strip a name of its own. Borders within 2 cm of one another
+        are one. The rest. A pass is one grazing of a place by all groups that come
+        one behind another. Who comes before the ground has been a day without
+        animals belongs to the pass. So does a group that comes later, if it was not
+        there yet in this pass and comes before the ground had the rest wanted: it
+        follows. The same group back again, or any group after the rest wanted,
+        begins the next pass. Where the log does not name the groups, everybody who
+        comes after a day without animals begins the next pass, so name the groups
+        where some follow days behind. The next strip of a lane is other ground, and
+        no return. A lane is ready, first of all, where it was left first; all of it
+        is when its last strip has rested too. Followers that are still to come are
+        not in a log, and put the day off. The harvest is what the animals should
+        have eaten, not what was weighed: where they were fed beside the pasture, or
+        gained or lost, it is off by that. A stay of hours counts as a day: where a
+        group was in two places on one day, part its animal units between them.
+        Readiness is a matter of days here: look at the grass before you open the
+        gate.
+
+    Arguments:
+        log: text
+        rules: a dict, see soum.documents.GrazingRecordRules
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingPaddockRecord.
+
+    Errors:
+        a *LogError of read_moves, or where the ground of a stay cannot be known;
+        DomainError where a rule is impossible
+
+    Source:
+        NEB-AUM animal-unit days; ours: harvested and standing yield by them, and
+        what a pass is
+    """
+    return _core.call("grazing.PaddockRecords", {"log": log, "rules": rules})
+
+
+
 def farm_today(farm, log, today, readings):
     """Returns the farm as it stands on a later day, by the log of the moves since
     the document's: today moved on, today's heights, the days of the last bite
@@ -2583,13 +2606,15 @@ def farm_today(farm, log, today, readings):
         rest. Head, weight and stage of the groups, and the young weaned by then,
         become those of the day; changes and cuts that are past go. season.from is
         not before the new today. Where the account of the soil's water would begin
-        later than it did, it begins with the water that was there. Hay in store,
-        and the rain of the months since, are yours to put in. Notes of this
-        function begin with "By the log up to", and whatever stands behind these
-        words is written anew each time. The log is that of read_moves, "" for no
-        moves. The readings are a list of their own, "" for none: columns paddock
-        and height, and from and to for a piece of a lane, as in paddock, height
-        (in), from (ft), to (ft).
+        later than it did, it begins with the water that was there. The rain of the
+        months since, and the hay in store, are yours to put in: the log tells
+        neither what was fed nor what a cut gave, so the store stays as it was, and
+        the note of the feed tells what the cuts gave by the heights reckoned. Notes
+        of this function begin with "As carried on to", and whatever stands behind
+        these words is written anew each time. The log is that of read_moves, "" for
+        no moves; a group that it names is one of the farm. The readings are a list
+        of their own, "" for none: columns paddock and height, and from and to for a
+        piece of a lane, as in paddock, height (in), from (ft), to (ft).
 
     Arguments:
         farm: a dict, see soum.documents.GrazingFarm
@@ -2603,7 +2628,7 @@ def farm_today(farm, log, today, readings):
     Errors:
         a *LogError with line, column and mend where the log or the readings are
         wrong, or do not fit the land; a DocumentError where the new day is before
-        the farm's or behind its season, or the farm is wrong
+        the farm's or after its season, or the farm is wrong
 
     Source:
         ours: the rules in DEVELOPERS.md

@@ -135,9 +135,6 @@ grazing_gain_of_days <- function(head, days, saving, moves, each, wage)
 grazing_read_moves <- function(log)
     call_function("grazing_read_moves", list(log = log))
 
-grazing_paddock_records <- function(log, rules)
-    call_function("grazing_paddock_records", list(log = log, rules = rules))
-
 grazing_order <- function(classes)
     call_function("grazing_order", list(classes = classes))
 
@@ -245,6 +242,9 @@ grazing_planning_rows <- function()
 
 grazing_planning_land <- function(region, stock, head, end)
     call_function("grazing_planning_land", list(region = region, stock = stock, head = head, end = end))
+
+grazing_paddock_records <- function(log, rules)
+    call_function("grazing_paddock_records", list(log = log, rules = rules))
 
 grazing_farm_today <- function(farm, log, today, readings)
     call_function("grazing_farm_today", list(farm = farm, log = log, today = today, readings = readings))
