@@ -62,6 +62,7 @@ type studyWorker struct {
 	pcg        rand.PCG
 	random     *rand.Rand
 	rain       []rainfall.MonthlyRain
+	rainFactor rain      // on the rain that is drawn
 	meanToPeak []float64 // by land
 }
 
@@ -174,14 +175,9 @@ func (w *studyWorker) settle(point int) error {
 	if err != nil {
 		return err
 	}
+	w.rainFactor = 1
 	for k, value := range w.points[point] {
-		if sweep := &w.studied.Inputs[k]; sweep.Input.group() {
-			group := farm.groupIndex(sweep.Group)
-			if sweep.Input == InputHead {
-				value /= farm.Groups[group].Head
-			}
-			s.multiply(group, value)
-		}
+		w.apply(s, &w.studied.Inputs[k], value)
 	}
 	w.setting, w.meanToPeak = s, w.meanToPeak[:0]
 	for i := range s.lands {
@@ -193,6 +189,25 @@ func (w *studyWorker) settle(point int) error {
 		w.meanToPeak = append(w.meanToPeak, share)
 	}
 	return nil
+}
+
+// apply sets an input that is no figure of the farm document.
+func (w *studyWorker) apply(s *setting, sweep *StudySweep, value float64) {
+	group := s.farm.groupIndex(sweep.Group)
+	switch sweep.Input {
+	case InputRainFactor:
+		w.rainFactor = rain(value)
+	case InputHead:
+		s.multiply(group, value/s.farm.Groups[group].Head)
+	case InputHeadFactor:
+		s.multiply(group, value)
+	case InputIntakeFactor:
+		for i := range s.herd {
+			if group < 0 || i == group {
+				s.multiply(i, value)
+			}
+		}
+	}
 }
 
 // season runs one season and writes down what counts.
@@ -232,8 +247,8 @@ func (w *studyWorker) season(i int) error {
 	return nil
 }
 
-// draw draws the rain of a season. It depends on the seed and the season's number
-// alone.
+// draw draws the rain of a season. But for the factor it depends on the seed and the
+// season's number alone.
 func (w *studyWorker) draw(i int) {
 	w.pcg.Seed(uint64(w.studied.Seed), uint64(i))
 	for y := range w.drawn {
@@ -246,7 +261,7 @@ func (w *studyWorker) draw(i int) {
 			}
 		}
 		for month, depth := range year {
-			w.rain[12*y+month] = rainfall.MonthlyRain{Year: w.first + y, Month: time.Month(month + 1), Rain: depth}
+			w.rain[12*y+month] = rainfall.MonthlyRain{Year: w.first + y, Month: time.Month(month + 1), Rain: depth * w.rainFactor}
 		}
 	}
 	for _, k := range w.known {

@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 1887164829 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 1345550034 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -1128,7 +1128,11 @@ enum soum_grazing_study_input {
 	SOUM_GRAZING_STUDY_INPUT_LEAVE = 4, /* "leave" */
 	SOUM_GRAZING_STUDY_INPUT_TURN_IN = 5, /* "turn in" */
 	SOUM_GRAZING_STUDY_INPUT_REST = 6, /* "rest" */
-	SOUM_GRAZING_STUDY_INPUT_MOVES = 7 /* "moves" */
+	SOUM_GRAZING_STUDY_INPUT_MOVES = 7, /* "moves" */
+	SOUM_GRAZING_STUDY_INPUT_RAIN_FACTOR = 8, /* "rain factor" */
+	SOUM_GRAZING_STUDY_INPUT_HAY = 9, /* "hay" */
+	SOUM_GRAZING_STUDY_INPUT_LAND_FACTOR = 10, /* "land factor" */
+	SOUM_GRAZING_STUDY_INPUT_INTAKE_FACTOR = 11 /* "intake factor" */
 };
 enum soum_grazing_walk_source {
 	SOUM_GRAZING_WALK_SOURCE_KENTUCKY = 1, /* "kentucky" */

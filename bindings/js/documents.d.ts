@@ -2763,16 +2763,20 @@ export interface GrazingStudied {
 
 /** StudySweep is an input and the span over which it goes. */
 export interface GrazingStudySweep {
-  /** "growth", "head", "head factor", "leave", "turn in", "rest" or "moves" */
-  input: "growth" | "head" | "head factor" | "leave" | "turn in" | "rest" | "moves";
-  /** the id of a group, with head and head factor */
+  /** "growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor" or "intake factor" */
+  input: "growth" | "head" | "head factor" | "leave" | "turn in" | "rest" | "moves" | "rain factor" | "hay" | "land factor" | "intake factor";
+  /** the id of a group, with head and head factor; with intake factor too, or all groups if left out */
   group?: string;
+  /** the id of land, with land factor; all land if left out */
+  land?: string;
   /** the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves */
   rotation?: number;
-  /** low and high as numbers: factors, or whole head, days or moves */
+  /** low and high as numbers: whole head, days or moves, or factors; those on rain, land and intake up to 10 */
   span?: { low: number; high: number };
   /** low and high, with leave and turn in */
   heights?: { low: string; high: string };
+  /** low and high, 0 or more, with hay */
+  hay?: { low: string; high: string };
   /** steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone */
   steps?: number;
   note?: string;

@@ -3278,8 +3278,11 @@ def study(studied):
         know nothing of one another, and a year of them varies less than those of a
         record in which dry months come together. A record of thirty years holds no
         drought of one in a hundred. Normals are those of the farm's rain, or the
-        record's means where it has none. Whether the water reaches for more head is
-        not asked. Notes and cautions are those of plan_season.
+        record's means where it has none. A rain factor makes every month that is
+        drawn so much drier or wetter, those before today too where they are drawn;
+        normals stay, and so do months that are kept as they fell. Whether the water
+        reaches for more head is not asked. Notes and cautions are those of
+        plan_season.
 
     Errors:
         a document error with the path, the value and what is allowed; a DomainError
