@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"runtime"
 	"slices"
 	"strings"
 	"testing"
@@ -236,17 +237,33 @@ func TestStudyIsTheSameOnAnyWorkers(t *testing.T) {
 	assert.NotEmpty(t, cmp.Diff(answers[0].Points[0].Fed, other.Points[0].Fed), "another seed, other seasons")
 }
 
-// TestStudyTakesNoMoreMemoryForMore: a season leaves nothing on the heap.
+// TestStudyTakesNoMoreMemoryForMore: a season leaves nothing on the heap but what the
+// percentiles need of it, the numbers of one point, whatever the number of points.
 func TestStudyTakesNoMoreMemoryForMore(t *testing.T) {
-	takes := func(seasons int) float64 {
+	months := 0
+	takes := func(seasons int) (pieces, bytes float64) {
 		s := exampleStudy(t, seasons)
-		return testing.AllocsPerRun(2, func() {
-			if _, err := s.Run(context.Background(), 1, nil); err != nil {
-				t.Fatal(err)
-			}
-		})
+		s.Design = grazing.DesignGrid
+		s.Inputs = []grazing.StudySweep{{Input: grazing.InputHay, Hay: &units.Span[units.FreshFeed]{Low: 0, High: 100}, Steps: 2}}
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		result, err := s.Run(context.Background(), 1, nil)
+		runtime.ReadMemStats(&after)
+		require.NoError(t, err)
+		months = len(result.Points[0].Months)
+		return float64(after.Mallocs - before.Mallocs), float64(after.TotalAlloc - before.TotalAlloc)
 	}
-	assert.InDelta(t, takes(100), takes(400), 50, "of 300 seasons")
+	takes(10)                  // what is made once
+	few, fewBytes := takes(64) // powers of two, which the runtime hands out as they are asked for
+	many, manyBytes := takes(1024)
+	assert.InDelta(t, few, many, 50, "of 960 seasons")
+	// Of a season: fed and short, the first day, and room to put either in order, 8
+	// bytes each; of each month 8 for what is left and 1 for whether any was missed. An
+	// eighth more is for what the runtime and the day loop do by the way.
+	assert.Equal(t, 7, months, "April to October")
+	each := (manyBytes - fewBytes) / 960
+	assert.LessOrEqual(t, each, (5*8+7*(8+1))*9/8.0, "bytes a season")
+	assert.Greater(t, each, 0.0)
 }
 
 // TestStudyCanBeStopped: the answer is the context's error then.
