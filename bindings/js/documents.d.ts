@@ -2343,6 +2343,16 @@ export interface GrazingConflict {
   source: string;
 }
 
+/** PatchStands are the stands above 0 at which a grazed patch stays, growth and grazing being even. Where there are two that it comes back to, a stand between them is the edge: from below it the patch goes to the lower, from above to the higher, and once grazed down it does not come back by itself. */
+export interface GrazingPatchStands {
+  /** the lowest, 0 where it stays at none */
+  low: number;
+  /** between the two, 0 where there is one alone */
+  edge: number;
+  /** the highest, as Low where there is one alone */
+  high: number;
+}
+
 /** Plan is the season of a farm, day by day, and what comes of it. As JSON its quantities are numbers in base units under keys that end in the unit. */
 export interface GrazingPlan {
   /** the document's */

@@ -914,6 +914,80 @@ export function regrowthBitten(given: { open: Scalar; place: Scalar }): number;
 export function regrowthBitten(given: { open: Values; place: Values }): number | Float64Array;
 
 /**
+ * patchNext returns what stands on one patch of grazed grass a step later: it grows the less the more stands, and of a thin stand the animals find little.
+ * 
+ * Formula: stand*exp(growth-crowding*stand) - most*stand*stand/(stand*stand+half*half)
+ * 
+ * Note: it shows the shape, not a stocking rate: no unit is printed, and a step is no printed time. Without animals the stand goes to growth ÷ crowding. A result below 0 says that more would be eaten than stands.
+ * 
+ * Source: ONE-PATCH-CODE after NOY-MEIR-1975; growth 0.75, crowding 0.1, half 0.75 there
+ * 
+ * @param given.stand what stands now, in units of one's own; >= 0
+ * @param given.growth what a thin stand grows by in a step, as a logarithm: 0.75 is to 2.1 times as much; 0 to 10
+ * @param given.crowding how much less, for each unit that stands; > 0
+ * @param given.most the most that the animals take in a step; >= 0
+ * @param given.half the stand of which they take half of that; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function patchNext(given: { stand: number; growth: number; crowding: number; most: number; half: number }): number;
+export function patchNext(given: { stand: number | Column; growth: number | Column; crowding: number | Column; most: number | Column; half: number | Column }): number | Float64Array;
+
+/**
+ * patchGain returns how fast one patch of grazed grass gains, below 0 where it loses: PatchNext without steps, logistic, with stands counted in those of which the animals take half of the most that they take.
+ * 
+ * Formula: stand * (growth*(1-stand/ceiling) - most*stand/(1+stand*stand))
+ * 
+ * Note: it shows the shape, not a stocking rate.
+ * 
+ * Source: ONE-PATCH-CODE after NOY-MEIR-1975; growth 1.25, ceiling 10, most 2 there
+ * 
+ * @param given.stand what stands now, 1 where the animals take half of the most; >= 0
+ * @param given.growth what a thin stand gains for each unit of it, in a unit of time; >= 0
+ * @param given.ceiling the stand at which growth ends; > 0
+ * @param given.most the most that the animals take in a unit of time; >= 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function patchGain(given: { stand: number; growth: number; ceiling: number; most: number }): number;
+export function patchGain(given: { stand: number | Column; growth: number | Column; ceiling: number | Column; most: number | Column }): number | Float64Array;
+
+/**
+ * patchNextStands returns the stands that a step of PatchNext leaves as they are.
+ * 
+ * Method: exp(growth - crowding × stand) - 1 = most × stand ÷ (stand² + half²), sought in 20,000 equal parts up to growth ÷ crowding, above which nothing can stay, and there by halving; two stands in one part are not told from none
+ * 
+ * Errors: *units.DomainError where growth is not 0 to 10, most below 0, crowding or half not above 0
+ * 
+ * Note: in steps of a growth above 2 a stand may swing about the highest instead.
+ * 
+ * Source: ONE-PATCH-CODE the model; ours: the search
+ * 
+ * @param given.growth 
+ * @param given.crowding 
+ * @param given.most 
+ * @param given.half 
+ * @returns GrazingPatchStands
+ */
+export function patchNextStands(given: { growth: number; crowding: number; most: number; half: number }): documents.GrazingPatchStands;
+
+/**
+ * patchGainStands returns the stands at which PatchGain is 0.
+ * 
+ * Method: growth × (1 - stand ÷ ceiling) = most × stand ÷ (1 + stand²), sought as in PatchNextStands, up to the ceiling
+ * 
+ * Errors: *units.DomainError where growth or most is below 0 or the ceiling not above 0
+ * 
+ * Source: ONE-PATCH-CODE the model; ours: the search
+ * 
+ * @param given.growth 
+ * @param given.ceiling 
+ * @param given.most 
+ * @returns GrazingPatchStands
+ */
+export function patchGainStands(given: { growth: number; ceiling: number; most: number }): documents.GrazingPatchStands;
+
+/**
  * planSeason plans a farm's season day by day: who goes where, how long a strip, what to leave, when the ground may be grazed again, and what it takes of hay, water and fence. It reads no clock: today is the document's. How many head the land would carry is asked of Leaders or Carries, since that takes many seasons.
  * 
  * Method: the day loop told in DEVELOPERS.md, "The season, rule by rule"

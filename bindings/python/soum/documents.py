@@ -1469,6 +1469,13 @@ GrazingConflict = TypedDict("GrazingConflict", {
 }, total=False)
 GrazingConflict.__doc__ = "Conflict is two kinds of stock of which one must not come on the ground of the other."
 
+GrazingPatchStands = TypedDict("GrazingPatchStands", {
+    "low": "float",  # the lowest, 0 where it stays at none
+    "edge": "float",  # between the two, 0 where there is one alone
+    "high": "float",  # the highest, as Low where there is one alone
+}, total=False)
+GrazingPatchStands.__doc__ = "PatchStands are the stands above 0 at which a grazed patch stays, growth and grazing being even. Where there are two that it comes back to, a stand between them is the edge: from below it the patch goes to the lower, from above to the higher, and once grazed down it does not come back by itself."
+
 GrazingPlan = TypedDict("GrazingPlan", {
     "today": "str",  # the document's
     "from": "str",  # the season's first day

@@ -66,6 +66,10 @@ __all__ = [
     "stay_of_rest",
     "strip_open",
     "regrowth_bitten",
+    "patch_next",
+    "patch_gain",
+    "patch_next_stands",
+    "patch_gain_stands",
     "plan_season",
     "wire_rows",
     "wires",
@@ -1870,6 +1874,138 @@ def regrowth_bitten(open, place):
     return _regrowth_bitten(open, place)
 
 
+_patch_next = _core.formula(231, "grazing.PatchNext", (
+    ("stand", "stand", ""),
+    ("growth", "growth", ""),
+    ("crowding", "crowding", ""),
+    ("most", "most", ""),
+    ("half", "half", ""),
+))
+
+
+def patch_next(stand, growth, crowding, most, half):
+    """Returns what stands on one patch of grazed grass a step later: it grows the
+    less the more stands, and of a thin stand the animals find little.
+
+    Formula:
+        stand*exp(growth-crowding*stand) - most*stand*stand/(stand*stand+half*half)
+
+    Arguments:
+        stand: what stands now, in units of one's own; a number; limits >= 0
+        growth: what a thin stand grows by in a step, as a logarithm: 0.75 is to
+            2.1 times as much; a number; limits 0 to 10
+        crowding: how much less, for each unit that stands; a number; limits > 0
+        most: the most that the animals take in a step; a number; limits >= 0
+        half: the stand of which they take half of that; a number; limits > 0
+
+    Returns:
+        a number.
+
+    Note:
+        it shows the shape, not a stocking rate: no unit is printed, and a step is
+        no printed time. Without animals the stand goes to growth ÷ crowding. A
+        result below 0 says that more would be eaten than stands.
+
+    Source:
+        ONE-PATCH-CODE after NOY-MEIR-1975; growth 0.75, crowding 0.1, half 0.75
+        there
+    """
+    return _patch_next(stand, growth, crowding, most, half)
+
+
+_patch_gain = _core.formula(232, "grazing.PatchGain", (
+    ("stand", "stand", ""),
+    ("growth", "growth", ""),
+    ("ceiling", "ceiling", ""),
+    ("most", "most", ""),
+))
+
+
+def patch_gain(stand, growth, ceiling, most):
+    """Returns how fast one patch of grazed grass gains, below 0 where it loses:
+    patch_next without steps, logistic, with stands counted in those of which the
+    animals take half of the most that they take.
+
+    Formula:
+        stand * (growth*(1-stand/ceiling) - most*stand/(1+stand*stand))
+
+    Arguments:
+        stand: what stands now, 1 where the animals take half of the most; a
+            number; limits >= 0
+        growth: what a thin stand gains for each unit of it, in a unit of time;
+            a number; limits >= 0
+        ceiling: the stand at which growth ends; a number; limits > 0
+        most: the most that the animals take in a unit of time; a number; limits
+            >= 0
+
+    Returns:
+        a number.
+
+    Note:
+        it shows the shape, not a stocking rate.
+
+    Source:
+        ONE-PATCH-CODE after NOY-MEIR-1975; growth 1.25, ceiling 10, most 2 there
+    """
+    return _patch_gain(stand, growth, ceiling, most)
+
+
+
+def patch_next_stands(growth, crowding, most, half):
+    """Returns the stands that a step of patch_next leaves as they are.
+
+    Method:
+        exp(growth - crowding × stand) - 1 = most × stand ÷ (stand² + half²), sought
+        in 20,000 equal parts up to growth ÷ crowding, above which nothing can stay,
+        and there by halving; two stands in one part are not told from none
+
+    Arguments:
+        growth: a number
+        crowding: a number
+        most: a number
+        half: a number
+
+    Returns:
+        a dict, see soum.documents.GrazingPatchStands.
+
+    Errors:
+        DomainError where growth is not 0 to 10, most below 0, crowding or half not
+        above 0
+
+    Note:
+        in steps of a growth above 2 a stand may swing about the highest instead.
+
+    Source:
+        ONE-PATCH-CODE the model; ours: the search
+    """
+    return _core.call("grazing.PatchNextStands", {"growth": growth, "crowding": crowding, "most": most, "half": half})
+
+
+
+def patch_gain_stands(growth, ceiling, most):
+    """Returns the stands at which patch_gain is 0.
+
+    Method:
+        growth × (1 - stand ÷ ceiling) = most × stand ÷ (1 + stand²), sought as in
+        patch_next_stands, up to the ceiling
+
+    Arguments:
+        growth: a number
+        ceiling: a number
+        most: a number
+
+    Returns:
+        a dict, see soum.documents.GrazingPatchStands.
+
+    Errors:
+        DomainError where growth or most is below 0 or the ceiling not above 0
+
+    Source:
+        ONE-PATCH-CODE the model; ours: the search
+    """
+    return _core.call("grazing.PatchGainStands", {"growth": growth, "ceiling": ceiling, "most": most})
+
+
 
 def plan_season(farm):
     """Plans a farm's season day by day: who goes where, how long a strip, what to
@@ -1939,7 +2075,7 @@ def wires(stock, line, end):
     return _core.call("grazing.Wires", {"stock": stock, "line": line, "end": end})
 
 
-_fence_posts = _core.formula(231, "grazing.FencePosts", (
+_fence_posts = _core.formula(233, "grazing.FencePosts", (
     ("fence", "fence", "Length"),
     ("spacing", "spacing", "Length"),
 ))
@@ -1968,7 +2104,7 @@ def fence_posts(fence, spacing):
     return _fence_posts(fence, spacing)
 
 
-_netting_rolls = _core.formula(232, "grazing.NettingRolls", (
+_netting_rolls = _core.formula(234, "grazing.NettingRolls", (
     ("fence", "fence", "Length"),
     ("roll", "roll", "Length"),
 ))
@@ -2000,7 +2136,7 @@ def netting_rolls(fence, roll):
     return _netting_rolls(fence, roll)
 
 
-_netting_square = _core.formula(233, "grazing.NettingSquare", (
+_netting_square = _core.formula(235, "grazing.NettingSquare", (
     ("rolls", "rolls", ""),
     ("roll", "roll", "Length"),
 ))
@@ -2101,7 +2237,7 @@ def initial_rate(site, year, end):
     return _core.call("grazing.InitialRate", {"site": site, "year": year, "end": end})
 
 
-_tame_rate = _core.formula(234, "grazing.TameRate", (
+_tame_rate = _core.formula(236, "grazing.TameRate", (
     ("native", "native", "UseRate"),
 ))
 
@@ -2129,7 +2265,7 @@ def tame_rate(native):
     return _tame_rate(native)
 
 
-_use_of_yield = _core.formula(235, "grazing.UseOfYield", (
+_use_of_yield = _core.formula(237, "grazing.UseOfYield", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("demand", "demand", "Demand"),
@@ -2165,7 +2301,7 @@ def use_of_yield(yield_, use, demand):
     return _use_of_yield(yield_, use, demand)
 
 
-_land_of_use = _core.formula(236, "grazing.LandOfUse", (
+_land_of_use = _core.formula(238, "grazing.LandOfUse", (
     ("rate", "rate", "UseRate"),
 ))
 
@@ -2190,7 +2326,7 @@ def land_of_use(rate):
     return _land_of_use(rate)
 
 
-_use_of_land = _core.formula(237, "grazing.UseOfLand", (
+_use_of_land = _core.formula(239, "grazing.UseOfLand", (
     ("land", "land", "LandPerUse"),
 ))
 
@@ -2215,7 +2351,7 @@ def use_of_land(land):
     return _use_of_land(land)
 
 
-_feed_for_use = _core.formula(238, "grazing.FeedForUse", (
+_feed_for_use = _core.formula(240, "grazing.FeedForUse", (
     ("use", "use", "UnitDays"),
     ("month", "month", "DryMatter"),
 ))
@@ -2246,7 +2382,7 @@ def feed_for_use(use, month):
     return _feed_for_use(use, month)
 
 
-_head_for_use = _core.formula(239, "grazing.HeadForUse", (
+_head_for_use = _core.formula(241, "grazing.HeadForUse", (
     ("use", "use", "UnitDays"),
     ("each", "each", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2276,7 +2412,7 @@ def head_for_use(use, each, days):
     return _head_for_use(use, each, days)
 
 
-_days_for_use = _core.formula(240, "grazing.DaysForUse", (
+_days_for_use = _core.formula(242, "grazing.DaysForUse", (
     ("use", "use", "UseRate"),
     ("density", "density", "UnitRate"),
 ))
@@ -2304,7 +2440,7 @@ def days_for_use(use, density):
     return _days_for_use(use, density)
 
 
-_use_lost = _core.formula(241, "grazing.UseLost", (
+_use_lost = _core.formula(243, "grazing.UseLost", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
     ("years", "years", ""),
@@ -2342,7 +2478,7 @@ def use_lost(rate, area, years, lost):
     return _use_lost(rate, area, years, lost)
 
 
-_slope_reduction = _core.formula(242, "grazing.SlopeReduction", (
+_slope_reduction = _core.formula(244, "grazing.SlopeReduction", (
     ("slope", "slope", "Fraction"),
 ))
 
@@ -2374,7 +2510,7 @@ def slope_reduction(slope):
     return _slope_reduction(slope)
 
 
-_water_reduction = _core.formula(243, "grazing.WaterReduction", (
+_water_reduction = _core.formula(245, "grazing.WaterReduction", (
     ("distance", "distance", "Length"),
 ))
 
@@ -2405,7 +2541,7 @@ def water_reduction(distance):
     return _water_reduction(distance)
 
 
-_grazed_area = _core.formula(244, "grazing.GrazedArea", (
+_grazed_area = _core.formula(246, "grazing.GrazedArea", (
     ("area", "area", "Area"),
     ("slope", "slope", "Fraction"),
     ("water", "water", "Fraction"),
@@ -2439,7 +2575,7 @@ def grazed_area(area, slope, water):
     return _grazed_area(area, slope, water)
 
 
-_resting_share = _core.formula(245, "grazing.RestingShare", (
+_resting_share = _core.formula(247, "grazing.RestingShare", (
     ("paddocks", "paddocks", ""),
     ("groups", "groups", ""),
 ))
@@ -2465,7 +2601,7 @@ def resting_share(paddocks, groups):
     return _resting_share(paddocks, groups)
 
 
-_land_in_use = _core.formula(246, "grazing.LandInUse", (
+_land_in_use = _core.formula(248, "grazing.LandInUse", (
     ("area", "area", "Area"),
     ("resting", "resting", "Fraction"),
     ("deferred", "deferred", "Fraction"),
@@ -2718,7 +2854,7 @@ def space(stock, rule, by, head, end):
     return _core.call("grazing.Space", {"stock": stock, "rule": rule, "by": by, "head": head, "end": end})
 
 
-_land_per_use = _core.formula(247, "grazing.LandPerUse", (
+_land_per_use = _core.formula(249, "grazing.LandPerUse", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2754,7 +2890,7 @@ def land_per_use(area, animals, days):
     return _land_per_use(area, animals, days)
 
 
-_use_per_land = _core.formula(248, "grazing.UsePerLand", (
+_use_per_land = _core.formula(250, "grazing.UsePerLand", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2790,7 +2926,7 @@ def use_per_land(area, animals, days):
     return _use_per_land(area, animals, days)
 
 
-_use = _core.formula(249, "grazing.Use", (
+_use = _core.formula(251, "grazing.Use", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
 ))
@@ -2818,7 +2954,7 @@ def use(rate, area):
     return _use(rate, area)
 
 
-_stock_density = _core.formula(250, "grazing.StockDensity", (
+_stock_density = _core.formula(252, "grazing.StockDensity", (
     ("weight", "weight", "LiveWeight"),
     ("area", "area", "Area"),
 ))
@@ -2847,7 +2983,7 @@ def stock_density(weight, area):
     return _stock_density(weight, area)
 
 
-_stay_area = _core.formula(251, "grazing.StayArea", (
+_stay_area = _core.formula(253, "grazing.StayArea", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("available", "available", "Yield"),
@@ -2886,7 +3022,7 @@ def stay_area(demand, days, available, use):
     return _stay_area(demand, days, available, use)
 
 
-_stay_days = _core.formula(252, "grazing.StayDays", (
+_stay_days = _core.formula(254, "grazing.StayDays", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -2925,7 +3061,7 @@ def stay_days(area, available, use, demand):
     return _stay_days(area, available, use, demand)
 
 
-_stay_head = _core.formula(253, "grazing.StayHead", (
+_stay_head = _core.formula(255, "grazing.StayHead", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -2965,7 +3101,7 @@ def stay_head(area, available, use, weight, intake, days):
     return _stay_head(area, available, use, weight, intake, days)
 
 
-_days_per_height = _core.formula(254, "grazing.DaysPerHeight", (
+_days_per_height = _core.formula(256, "grazing.DaysPerHeight", (
     ("density", "density", "Density"),
     ("intake", "intake", "Demand"),
 ))
@@ -2997,7 +3133,7 @@ def days_per_height(density, intake):
     return _days_per_height(density, intake)
 
 
-_days_per_land = _core.formula(255, "grazing.DaysPerLand", (
+_days_per_land = _core.formula(257, "grazing.DaysPerLand", (
     ("height", "height", "Height"),
     ("residual", "residual", "Height"),
     ("density", "density", "UseDensity"),
@@ -3028,7 +3164,7 @@ def days_per_land(height, residual, density):
     return _days_per_land(height, residual, density)
 
 
-_day_area = _core.formula(256, "grazing.DayArea", (
+_day_area = _core.formula(258, "grazing.DayArea", (
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
     ("use", "use", "UseRate"),
@@ -3058,7 +3194,7 @@ def day_area(animals, days, use):
     return _day_area(animals, days, use)
 
 
-_carrying_capacity = _core.formula(257, "grazing.CarryingCapacity", (
+_carrying_capacity = _core.formula(259, "grazing.CarryingCapacity", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("intake", "intake", "Demand"),
@@ -3098,7 +3234,7 @@ def carrying_capacity(yield_, use, intake, days):
     return _carrying_capacity(yield_, use, intake, days)
 
 
-_land_for_head = _core.formula(258, "grazing.LandForHead", (
+_land_for_head = _core.formula(260, "grazing.LandForHead", (
     ("head", "head", ""),
     ("rate", "rate", "HeadRate"),
 ))
@@ -3124,7 +3260,7 @@ def land_for_head(head, rate):
     return _land_for_head(head, rate)
 
 
-_strip_length = _core.formula(259, "grazing.StripLength", (
+_strip_length = _core.formula(261, "grazing.StripLength", (
     ("area", "area", "Area"),
     ("width", "width", "Length"),
 ))
@@ -3155,7 +3291,7 @@ def strip_length(area, width):
     return _strip_length(area, width)
 
 
-_strip_area = _core.formula(260, "grazing.StripArea", (
+_strip_area = _core.formula(262, "grazing.StripArea", (
     ("length", "length", "Length"),
     ("width", "width", "Length"),
 ))
@@ -3181,7 +3317,7 @@ def strip_area(length, width):
     return _strip_area(length, width)
 
 
-_strips_per_lane = _core.formula(261, "grazing.StripsPerLane", (
+_strips_per_lane = _core.formula(263, "grazing.StripsPerLane", (
     ("lane", "lane", "Length"),
     ("strip", "strip", "Length"),
 ))
@@ -3209,7 +3345,7 @@ def strips_per_lane(lane, strip):
     return _strips_per_lane(lane, strip)
 
 
-_part_of_day_demand = _core.formula(262, "grazing.PartOfDayDemand", (
+_part_of_day_demand = _core.formula(264, "grazing.PartOfDayDemand", (
     ("demand", "demand", "Demand"),
     ("share", "share", "Fraction"),
     ("part", "part", "Fraction"),
@@ -3308,7 +3444,7 @@ def walk_rows():
     return _core.call("grazing.WalkRows", {})
 
 
-_walk_limit = _core.formula(263, "grazing.WalkLimit", (
+_walk_limit = _core.formula(265, "grazing.WalkLimit", (
     ("by", "by", "grazing.WalkSource"),
     ("place", "place", "Fraction"),
 ))
@@ -3365,7 +3501,7 @@ def visit_of(distance):
     return _core.call("grazing.VisitOf", {"distance": distance})
 
 
-_tank_volume = _core.formula(264, "grazing.TankVolume", (
+_tank_volume = _core.formula(266, "grazing.TankVolume", (
     ("rule", "rule", "grazing.TankRule"),
     ("head", "head", ""),
     ("each", "each", "WaterRate"),
@@ -3401,7 +3537,7 @@ def tank_volume(rule, head, each):
     return _tank_volume(rule, head, each)
 
 
-_fill_rate = _core.formula(265, "grazing.FillRate", (
+_fill_rate = _core.formula(267, "grazing.FillRate", (
     ("volume", "volume", "Volume"),
     ("time", "time", "Days"),
 ))
@@ -3433,7 +3569,7 @@ def fill_rate(volume, time):
     return _fill_rate(volume, time)
 
 
-_tank_edge = _core.formula(266, "grazing.TankEdge", (
+_tank_edge = _core.formula(268, "grazing.TankEdge", (
     ("head", "head", ""),
     ("share", "share", "Fraction"),
     ("each", "each", "Length"),
@@ -3466,7 +3602,7 @@ def tank_edge(head, share, each):
     return _tank_edge(head, share, each)
 
 
-_round_tank = _core.formula(267, "grazing.RoundTank", (
+_round_tank = _core.formula(269, "grazing.RoundTank", (
     ("radius", "radius", "Length"),
     ("depth", "depth", "Length"),
 ))
