@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 217070683 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 626623549 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -7134,7 +7134,9 @@ static inline double soum_grazing_ground_rods(double rod, double each, int32_t *
  * Result: Length in m.
  * Note: a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1
  * takes 25 % more; slopes, soils and water come first all the same
- * [PSU-PADDOCK-DESIGN].
+ * [PSU-PADDOCK-DESIGN]. Fence for the land inside grows as the field shrinks:
+ * a square of 40 acres takes 132 ft an acre, one of 10 acres 264, an acre
+ * alone 835.
  * Source: definition: a rectangle; LSP-FENCE prints the square of 40 acres
  */
 static inline double soum_grazing_fence_length(double area, double ratio, int32_t *status)
@@ -8068,8 +8070,10 @@ static inline double soum_grazing_day_area(
  *
  * Result: HeadRate in head/m2.
  * Note: the share eaten over a season and the share eaten in one stay are two
- * figures; the first is the lower on range and where stock stay long. What a
- * season carries also depends on when the grass grows: this sum does not know.
+ * figures; the first is the lower on range and where stock stay long. Print
+ * has the first by system (forage.SystemUse), the second by stay
+ * (forage.UsableShare). What a season carries also depends on when the grass
+ * grows: this sum does not know.
  * Source: UMAINE-LESSON-5 equations 1 and 2; NRCS-BRYAN-528 job sheet
  */
 static inline double soum_grazing_carrying_capacity(
@@ -8750,7 +8754,8 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       grazing or cutting uses. It is not the share of one stay, which is
  *       UsableShare: a paddock grazed seven times at 70 % of what stands above
  *       the residual, and one set-stocked at 35 % of all that grew, are told
- *       in different numbers. Never multiply the two.
+ *       in different numbers. Never multiply the two. From the share to head
+ *       on the land goes grazing.CarryingCapacity.
  *   rainfall.WaterBalance       bucket, rain, demand
  *       Gives the account of the root zone's water, step by step: days or
  *       months, rain and demand in the same steps. Demand is of the crop

@@ -410,7 +410,7 @@ export function explain(given: { farm: documents.GrazingFarm; date: string }): A
  * 
  * Formula: 2 * (ratio + 1) * sqrt(area / ratio)
  * 
- * Note: a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1 takes 25 % more; slopes, soils and water come first all the same [PSU-PADDOCK-DESIGN].
+ * Note: a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1 takes 25 % more; slopes, soils and water come first all the same [PSU-PADDOCK-DESIGN]. Fence for the land inside grows as the field shrinks: a square of 40 acres takes 132 ft an acre, one of 10 acres 264, an acre alone 835.
  * 
  * Source: definition: a rectangle; LSP-FENCE prints the square of 40 acres
  * 
@@ -1587,7 +1587,7 @@ export function dayArea(given: { animals: Values; days: Values; use: Values }): 
  * 
  * Formula: yield * use / (intake * days)
  * 
- * Note: the share eaten over a season and the share eaten in one stay are two figures; the first is the lower on range and where stock stay long. What a season carries also depends on when the grass grows: this sum does not know.
+ * Note: the share eaten over a season and the share eaten in one stay are two figures; the first is the lower on range and where stock stay long. Print has the first by system (forage.SystemUse), the second by stay (forage.UsableShare). What a season carries also depends on when the grass grows: this sum does not know.
  * 
  * Source: UMAINE-LESSON-5 equations 1 and 2; NRCS-BRYAN-528 job sheet
  * 
