@@ -2,7 +2,7 @@
 
 export const version = "0.1.0";
 export const abi = 1;
-export const manifest = 626623549;
+export const manifest = 761347258;
 
 // The base unit of each quantity.
 export const bases = {
