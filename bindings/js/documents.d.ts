@@ -2305,6 +2305,16 @@ export interface GrazingConflict {
   source: string;
 }
 
+/** PatchStands are the stands above 0 at which a grazed patch stays, growth and grazing being even. Where there are two that it comes back to, a stand between them is the edge: from below it the patch goes to the lower, from above to the higher, and once grazed down it does not come back by itself. */
+export interface GrazingPatchStands {
+  /** the lowest, 0 where it stays at none */
+  low: number;
+  /** between the two, 0 where there is one alone */
+  edge: number;
+  /** the highest, as Low where there is one alone */
+  high: number;
+}
+
 /** Plan is the season of a farm, day by day, and what comes of it. As JSON its quantities are numbers in base units under keys that end in the unit. */
 export interface GrazingPlan {
   /** the document's */
@@ -2773,16 +2783,20 @@ export interface GrazingStudied {
 
 /** StudySweep is an input and the span over which it goes. */
 export interface GrazingStudySweep {
-  /** "growth", "head", "head factor", "leave", "turn in", "rest" or "moves" */
-  input: "growth" | "head" | "head factor" | "leave" | "turn in" | "rest" | "moves";
-  /** the id of a group, with head and head factor */
+  /** "growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor" or "intake factor" */
+  input: "growth" | "head" | "head factor" | "leave" | "turn in" | "rest" | "moves" | "rain factor" | "hay" | "land factor" | "intake factor";
+  /** the id of a group, with head and head factor; with intake factor too, or all groups if left out */
   group?: string;
+  /** the id of land, with land factor; all land if left out */
+  land?: string;
   /** the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves */
   rotation?: number;
-  /** low and high as numbers: factors, or whole head, days or moves */
+  /** low and high as numbers: whole head, days or moves, or factors; those on rain, land and intake up to 10 */
   span?: { low: number; high: number };
   /** low and high, with leave and turn in */
   heights?: { low: string; high: string };
+  /** low and high, 0 or more, with hay */
+  hay?: { low: string; high: string };
   /** steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone */
   steps?: number;
   note?: string;

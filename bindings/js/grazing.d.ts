@@ -410,7 +410,7 @@ export function explain(given: { farm: documents.GrazingFarm; date: string }): A
  * 
  * Formula: 2 * (ratio + 1) * sqrt(area / ratio)
  * 
- * Note: a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1 takes 25 % more; slopes, soils and water come first all the same [PSU-PADDOCK-DESIGN].
+ * Note: a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1 takes 25 % more; slopes, soils and water come first all the same [PSU-PADDOCK-DESIGN]. Fence for the land inside grows as the field shrinks: a square of 40 acres takes 132 ft an acre, one of 10 acres 264, an acre alone 835.
  * 
  * Source: definition: a rectangle; LSP-FENCE prints the square of 40 acres
  * 
@@ -897,6 +897,80 @@ export function stripOpen(given: { stay: Values; strips: number | Column }): num
  */
 export function regrowthBitten(given: { open: Scalar; place: Scalar }): number;
 export function regrowthBitten(given: { open: Values; place: Values }): number | Float64Array;
+
+/**
+ * patchNext returns what stands on one patch of grazed grass a step later: it grows the less the more stands, and of a thin stand the animals find little.
+ * 
+ * Formula: stand*exp(growth-crowding*stand) - most*stand*stand/(stand*stand+half*half)
+ * 
+ * Note: it shows the shape, not a stocking rate: no unit is printed, and a step is no printed time. Without animals the stand goes to growth ÷ crowding. A result below 0 says that more would be eaten than stands.
+ * 
+ * Source: ONE-PATCH-CODE after NOY-MEIR-1975; growth 0.75, crowding 0.1, half 0.75 there
+ * 
+ * @param given.stand what stands now, in units of one's own; >= 0
+ * @param given.growth what a thin stand grows by in a step, as a logarithm: 0.75 is to 2.1 times as much; 0 to 10
+ * @param given.crowding how much less, for each unit that stands; > 0
+ * @param given.most the most that the animals take in a step; >= 0
+ * @param given.half the stand of which they take half of that; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function patchNext(given: { stand: number; growth: number; crowding: number; most: number; half: number }): number;
+export function patchNext(given: { stand: number | Column; growth: number | Column; crowding: number | Column; most: number | Column; half: number | Column }): number | Float64Array;
+
+/**
+ * patchGain returns how fast one patch of grazed grass gains, below 0 where it loses: PatchNext without steps, logistic, with stands counted in those of which the animals take half of the most that they take.
+ * 
+ * Formula: stand * (growth*(1-stand/ceiling) - most*stand/(1+stand*stand))
+ * 
+ * Note: it shows the shape, not a stocking rate.
+ * 
+ * Source: ONE-PATCH-CODE after NOY-MEIR-1975; growth 1.25, ceiling 10, most 2 there
+ * 
+ * @param given.stand what stands now, 1 where the animals take half of the most; >= 0
+ * @param given.growth what a thin stand gains for each unit of it, in a unit of time; >= 0
+ * @param given.ceiling the stand at which growth ends; > 0
+ * @param given.most the most that the animals take in a unit of time; >= 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function patchGain(given: { stand: number; growth: number; ceiling: number; most: number }): number;
+export function patchGain(given: { stand: number | Column; growth: number | Column; ceiling: number | Column; most: number | Column }): number | Float64Array;
+
+/**
+ * patchNextStands returns the stands that a step of PatchNext leaves as they are.
+ * 
+ * Method: exp(growth - crowding × stand) - 1 = most × stand ÷ (stand² + half²), sought in 20,000 equal parts up to growth ÷ crowding, above which nothing can stay, and there by halving; two stands in one part are not told from none
+ * 
+ * Errors: *units.DomainError where growth is not 0 to 10, most below 0, crowding or half not above 0
+ * 
+ * Note: in steps of a growth above 2 a stand may swing about the highest instead.
+ * 
+ * Source: ONE-PATCH-CODE the model; ours: the search
+ * 
+ * @param given.growth 
+ * @param given.crowding 
+ * @param given.most 
+ * @param given.half 
+ * @returns GrazingPatchStands
+ */
+export function patchNextStands(given: { growth: number; crowding: number; most: number; half: number }): documents.GrazingPatchStands;
+
+/**
+ * patchGainStands returns the stands at which PatchGain is 0.
+ * 
+ * Method: growth × (1 - stand ÷ ceiling) = most × stand ÷ (1 + stand²), sought as in PatchNextStands, up to the ceiling
+ * 
+ * Errors: *units.DomainError where growth or most is below 0 or the ceiling not above 0
+ * 
+ * Source: ONE-PATCH-CODE the model; ours: the search
+ * 
+ * @param given.growth 
+ * @param given.ceiling 
+ * @param given.most 
+ * @returns GrazingPatchStands
+ */
+export function patchGainStands(given: { growth: number; ceiling: number; most: number }): documents.GrazingPatchStands;
 
 /**
  * planSeason plans a farm's season day by day: who goes where, how long a strip, what to leave, when the ground may be grazed again, and what it takes of hay, water and fence. It reads no clock: today is the document's. How many head the land would carry is asked of Leaders or Carries, since that takes many seasons.
@@ -1513,7 +1587,7 @@ export function dayArea(given: { animals: Values; days: Values; use: Values }): 
  * 
  * Formula: yield * use / (intake * days)
  * 
- * Note: the share eaten over a season and the share eaten in one stay are two figures; the first is the lower on range and where stock stay long. What a season carries also depends on when the grass grows: this sum does not know.
+ * Note: the share eaten over a season and the share eaten in one stay are two figures; the first is the lower on range and where stock stay long. Print has the first by system (forage.SystemUse), the second by stay (forage.UsableShare). What a season carries also depends on when the grass grows: this sum does not know.
  * 
  * Source: UMAINE-LESSON-5 equations 1 and 2; NRCS-BRYAN-528 job sheet
  * 
@@ -1612,7 +1686,7 @@ export function partOfDayDemand(given: { demand: Values; share: Values; part: Va
  * 
  * Method: for each season every calendar year that the plan touches, and the one before, is a whole year of the record drawn with replacement, or twelve months drawn from gamma distributions; the growth of each month follows from the rain by the plan's own rule, and the day loop is the plan's. The same season number has the same rain at every point. A percentile is the smallest value that so many of the seasons do not exceed. Feed counts as the plan counts it, the first days of followers included; hay counts from the day it is cut.
  * 
- * Note: the odds are of rain alone: not of hail, sickness or a late spring, and above the normal rain there is no gain. Years are drawn one by one, so two droughts in a row come as often as chance has it; months drawn by themselves know nothing of one another, and a year of them varies less than those of a record in which dry months come together. A record of thirty years holds no drought of one in a hundred. Normals are those of the farm's rain, or the record's means where it has none. Whether the water reaches for more head is not asked. Notes and cautions are those of PlanSeason.
+ * Note: the odds are of rain alone: not of hail, sickness or a late spring, and above the normal rain there is no gain. Years are drawn one by one, so two droughts in a row come as often as chance has it; months drawn by themselves know nothing of one another, and a year of them varies less than those of a record in which dry months come together. A record of thirty years holds no drought of one in a hundred. Normals are those of the farm's rain, or the record's means where it has none. A rain factor makes every month that is drawn so much drier or wetter, those before today too where they are drawn; normals stay, and so do months that are kept as they fell. Whether the water reaches for more head is not asked. Notes and cautions are those of PlanSeason.
  * 
  * Errors: a document error with the path, the value and what is allowed; a *units.DomainError where figures are impossible together at a point
  * 

@@ -1446,6 +1446,13 @@ GrazingConflict = TypedDict("GrazingConflict", {
 }, total=False)
 GrazingConflict.__doc__ = "Conflict is two kinds of stock of which one must not come on the ground of the other."
 
+GrazingPatchStands = TypedDict("GrazingPatchStands", {
+    "low": "float",  # the lowest, 0 where it stays at none
+    "edge": "float",  # between the two, 0 where there is one alone
+    "high": "float",  # the highest, as Low where there is one alone
+}, total=False)
+GrazingPatchStands.__doc__ = "PatchStands are the stands above 0 at which a grazed patch stays, growth and grazing being even. Where there are two that it comes back to, a stand between them is the edge: from below it the patch goes to the lower, from above to the higher, and once grazed down it does not come back by itself."
+
 GrazingPlan = TypedDict("GrazingPlan", {
     "today": "str",  # the document's
     "from": "str",  # the season's first day
@@ -1723,11 +1730,13 @@ GrazingStudied = TypedDict("GrazingStudied", {
 GrazingStudied.__doc__ = "Studied asks for many seasons of one farm, each with another rain, and, where inputs are named, for as many again at every point of them. As JSON its quantities are text with a unit, as a farm's are."
 
 GrazingStudySweep = TypedDict("GrazingStudySweep", {
-    "input": "Literal[\"growth\", \"head\", \"head factor\", \"leave\", \"turn in\", \"rest\", \"moves\"]",  # "growth", "head", "head factor", "leave", "turn in", "rest" or "moves"
-    "group": "str",  # the id of a group, with head and head factor
+    "input": "Literal[\"growth\", \"head\", \"head factor\", \"leave\", \"turn in\", \"rest\", \"moves\", \"rain factor\", \"hay\", \"land factor\", \"intake factor\"]",  # "growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor" or "intake factor"
+    "group": "str",  # the id of a group, with head and head factor; with intake factor too, or all groups if left out
+    "land": "str",  # the id of land, with land factor; all land if left out
     "rotation": "int",  # the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves
-    "span": "Span",  # low and high as numbers: factors, or whole head, days or moves
+    "span": "Span",  # low and high as numbers: whole head, days or moves, or factors; those on rain, land and intake up to 10
     "heights": "Span",  # low and high, with leave and turn in
+    "hay": "Span",  # low and high, 0 or more, with hay
     "steps": "int",  # steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone
     "note": "str",
 }, total=False)

@@ -65,6 +65,10 @@ __all__ = [
     "stay_of_rest",
     "strip_open",
     "regrowth_bitten",
+    "patch_next",
+    "patch_gain",
+    "patch_next_stands",
+    "patch_gain_stands",
     "plan_season",
     "wire_rows",
     "wires",
@@ -934,7 +938,9 @@ def fence_length(area, ratio):
     Note:
         a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1 takes 25
         % more; slopes, soils and water come first all the same
-        [PSU-PADDOCK-DESIGN].
+        [PSU-PADDOCK-DESIGN]. Fence for the land inside grows as the field shrinks:
+        a square of 40 acres takes 132 ft an acre, one of 10 acres 264, an acre
+        alone 835.
 
     Source:
         definition: a rectangle; LSP-FENCE prints the square of 40 acres
@@ -1842,6 +1848,138 @@ def regrowth_bitten(open, place):
     return _regrowth_bitten(open, place)
 
 
+_patch_next = _core.formula(231, "grazing.PatchNext", (
+    ("stand", "stand", ""),
+    ("growth", "growth", ""),
+    ("crowding", "crowding", ""),
+    ("most", "most", ""),
+    ("half", "half", ""),
+))
+
+
+def patch_next(stand, growth, crowding, most, half):
+    """Returns what stands on one patch of grazed grass a step later: it grows the
+    less the more stands, and of a thin stand the animals find little.
+
+    Formula:
+        stand*exp(growth-crowding*stand) - most*stand*stand/(stand*stand+half*half)
+
+    Arguments:
+        stand: what stands now, in units of one's own; a number; limits >= 0
+        growth: what a thin stand grows by in a step, as a logarithm: 0.75 is to
+            2.1 times as much; a number; limits 0 to 10
+        crowding: how much less, for each unit that stands; a number; limits > 0
+        most: the most that the animals take in a step; a number; limits >= 0
+        half: the stand of which they take half of that; a number; limits > 0
+
+    Returns:
+        a number.
+
+    Note:
+        it shows the shape, not a stocking rate: no unit is printed, and a step is
+        no printed time. Without animals the stand goes to growth ÷ crowding. A
+        result below 0 says that more would be eaten than stands.
+
+    Source:
+        ONE-PATCH-CODE after NOY-MEIR-1975; growth 0.75, crowding 0.1, half 0.75
+        there
+    """
+    return _patch_next(stand, growth, crowding, most, half)
+
+
+_patch_gain = _core.formula(232, "grazing.PatchGain", (
+    ("stand", "stand", ""),
+    ("growth", "growth", ""),
+    ("ceiling", "ceiling", ""),
+    ("most", "most", ""),
+))
+
+
+def patch_gain(stand, growth, ceiling, most):
+    """Returns how fast one patch of grazed grass gains, below 0 where it loses:
+    patch_next without steps, logistic, with stands counted in those of which the
+    animals take half of the most that they take.
+
+    Formula:
+        stand * (growth*(1-stand/ceiling) - most*stand/(1+stand*stand))
+
+    Arguments:
+        stand: what stands now, 1 where the animals take half of the most; a
+            number; limits >= 0
+        growth: what a thin stand gains for each unit of it, in a unit of time;
+            a number; limits >= 0
+        ceiling: the stand at which growth ends; a number; limits > 0
+        most: the most that the animals take in a unit of time; a number; limits
+            >= 0
+
+    Returns:
+        a number.
+
+    Note:
+        it shows the shape, not a stocking rate.
+
+    Source:
+        ONE-PATCH-CODE after NOY-MEIR-1975; growth 1.25, ceiling 10, most 2 there
+    """
+    return _patch_gain(stand, growth, ceiling, most)
+
+
+
+def patch_next_stands(growth, crowding, most, half):
+    """Returns the stands that a step of patch_next leaves as they are.
+
+    Method:
+        exp(growth - crowding × stand) - 1 = most × stand ÷ (stand² + half²), sought
+        in 20,000 equal parts up to growth ÷ crowding, above which nothing can stay,
+        and there by halving; two stands in one part are not told from none
+
+    Arguments:
+        growth: a number
+        crowding: a number
+        most: a number
+        half: a number
+
+    Returns:
+        a dict, see soum.documents.GrazingPatchStands.
+
+    Errors:
+        DomainError where growth is not 0 to 10, most below 0, crowding or half not
+        above 0
+
+    Note:
+        in steps of a growth above 2 a stand may swing about the highest instead.
+
+    Source:
+        ONE-PATCH-CODE the model; ours: the search
+    """
+    return _core.call("grazing.PatchNextStands", {"growth": growth, "crowding": crowding, "most": most, "half": half})
+
+
+
+def patch_gain_stands(growth, ceiling, most):
+    """Returns the stands at which patch_gain is 0.
+
+    Method:
+        growth × (1 - stand ÷ ceiling) = most × stand ÷ (1 + stand²), sought as in
+        patch_next_stands, up to the ceiling
+
+    Arguments:
+        growth: a number
+        ceiling: a number
+        most: a number
+
+    Returns:
+        a dict, see soum.documents.GrazingPatchStands.
+
+    Errors:
+        DomainError where growth or most is below 0 or the ceiling not above 0
+
+    Source:
+        ONE-PATCH-CODE the model; ours: the search
+    """
+    return _core.call("grazing.PatchGainStands", {"growth": growth, "ceiling": ceiling, "most": most})
+
+
 
 def plan_season(farm):
     """Plans a farm's season day by day: who goes where, how long a strip, what to
@@ -1911,7 +2049,7 @@ def wires(stock, line, end):
     return _core.call("grazing.Wires", {"stock": stock, "line": line, "end": end})
 
 
-_fence_posts = _core.formula(231, "grazing.FencePosts", (
+_fence_posts = _core.formula(233, "grazing.FencePosts", (
     ("fence", "fence", "Length"),
     ("spacing", "spacing", "Length"),
 ))
@@ -1940,7 +2078,7 @@ def fence_posts(fence, spacing):
     return _fence_posts(fence, spacing)
 
 
-_netting_rolls = _core.formula(232, "grazing.NettingRolls", (
+_netting_rolls = _core.formula(234, "grazing.NettingRolls", (
     ("fence", "fence", "Length"),
     ("roll", "roll", "Length"),
 ))
@@ -1972,7 +2110,7 @@ def netting_rolls(fence, roll):
     return _netting_rolls(fence, roll)
 
 
-_netting_square = _core.formula(233, "grazing.NettingSquare", (
+_netting_square = _core.formula(235, "grazing.NettingSquare", (
     ("rolls", "rolls", ""),
     ("roll", "roll", "Length"),
 ))
@@ -2073,7 +2211,7 @@ def initial_rate(site, year, end):
     return _core.call("grazing.InitialRate", {"site": site, "year": year, "end": end})
 
 
-_tame_rate = _core.formula(234, "grazing.TameRate", (
+_tame_rate = _core.formula(236, "grazing.TameRate", (
     ("native", "native", "UseRate"),
 ))
 
@@ -2101,7 +2239,7 @@ def tame_rate(native):
     return _tame_rate(native)
 
 
-_use_of_yield = _core.formula(235, "grazing.UseOfYield", (
+_use_of_yield = _core.formula(237, "grazing.UseOfYield", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("demand", "demand", "Demand"),
@@ -2137,7 +2275,7 @@ def use_of_yield(yield_, use, demand):
     return _use_of_yield(yield_, use, demand)
 
 
-_land_of_use = _core.formula(236, "grazing.LandOfUse", (
+_land_of_use = _core.formula(238, "grazing.LandOfUse", (
     ("rate", "rate", "UseRate"),
 ))
 
@@ -2162,7 +2300,7 @@ def land_of_use(rate):
     return _land_of_use(rate)
 
 
-_use_of_land = _core.formula(237, "grazing.UseOfLand", (
+_use_of_land = _core.formula(239, "grazing.UseOfLand", (
     ("land", "land", "LandPerUse"),
 ))
 
@@ -2187,7 +2325,7 @@ def use_of_land(land):
     return _use_of_land(land)
 
 
-_feed_for_use = _core.formula(238, "grazing.FeedForUse", (
+_feed_for_use = _core.formula(240, "grazing.FeedForUse", (
     ("use", "use", "UnitDays"),
     ("month", "month", "DryMatter"),
 ))
@@ -2218,7 +2356,7 @@ def feed_for_use(use, month):
     return _feed_for_use(use, month)
 
 
-_head_for_use = _core.formula(239, "grazing.HeadForUse", (
+_head_for_use = _core.formula(241, "grazing.HeadForUse", (
     ("use", "use", "UnitDays"),
     ("each", "each", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2248,7 +2386,7 @@ def head_for_use(use, each, days):
     return _head_for_use(use, each, days)
 
 
-_days_for_use = _core.formula(240, "grazing.DaysForUse", (
+_days_for_use = _core.formula(242, "grazing.DaysForUse", (
     ("use", "use", "UseRate"),
     ("density", "density", "UnitRate"),
 ))
@@ -2276,7 +2414,7 @@ def days_for_use(use, density):
     return _days_for_use(use, density)
 
 
-_use_lost = _core.formula(241, "grazing.UseLost", (
+_use_lost = _core.formula(243, "grazing.UseLost", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
     ("years", "years", ""),
@@ -2314,7 +2452,7 @@ def use_lost(rate, area, years, lost):
     return _use_lost(rate, area, years, lost)
 
 
-_slope_reduction = _core.formula(242, "grazing.SlopeReduction", (
+_slope_reduction = _core.formula(244, "grazing.SlopeReduction", (
     ("slope", "slope", "Fraction"),
 ))
 
@@ -2346,7 +2484,7 @@ def slope_reduction(slope):
     return _slope_reduction(slope)
 
 
-_water_reduction = _core.formula(243, "grazing.WaterReduction", (
+_water_reduction = _core.formula(245, "grazing.WaterReduction", (
     ("distance", "distance", "Length"),
 ))
 
@@ -2377,7 +2515,7 @@ def water_reduction(distance):
     return _water_reduction(distance)
 
 
-_grazed_area = _core.formula(244, "grazing.GrazedArea", (
+_grazed_area = _core.formula(246, "grazing.GrazedArea", (
     ("area", "area", "Area"),
     ("slope", "slope", "Fraction"),
     ("water", "water", "Fraction"),
@@ -2411,7 +2549,7 @@ def grazed_area(area, slope, water):
     return _grazed_area(area, slope, water)
 
 
-_resting_share = _core.formula(245, "grazing.RestingShare", (
+_resting_share = _core.formula(247, "grazing.RestingShare", (
     ("paddocks", "paddocks", ""),
     ("groups", "groups", ""),
 ))
@@ -2437,7 +2575,7 @@ def resting_share(paddocks, groups):
     return _resting_share(paddocks, groups)
 
 
-_land_in_use = _core.formula(246, "grazing.LandInUse", (
+_land_in_use = _core.formula(248, "grazing.LandInUse", (
     ("area", "area", "Area"),
     ("resting", "resting", "Fraction"),
     ("deferred", "deferred", "Fraction"),
@@ -2745,7 +2883,7 @@ def space(stock, rule, by, head, end):
     return _core.call("grazing.Space", {"stock": stock, "rule": rule, "by": by, "head": head, "end": end})
 
 
-_land_per_use = _core.formula(247, "grazing.LandPerUse", (
+_land_per_use = _core.formula(249, "grazing.LandPerUse", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2781,7 +2919,7 @@ def land_per_use(area, animals, days):
     return _land_per_use(area, animals, days)
 
 
-_use_per_land = _core.formula(248, "grazing.UsePerLand", (
+_use_per_land = _core.formula(250, "grazing.UsePerLand", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2817,7 +2955,7 @@ def use_per_land(area, animals, days):
     return _use_per_land(area, animals, days)
 
 
-_use = _core.formula(249, "grazing.Use", (
+_use = _core.formula(251, "grazing.Use", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
 ))
@@ -2845,7 +2983,7 @@ def use(rate, area):
     return _use(rate, area)
 
 
-_stock_density = _core.formula(250, "grazing.StockDensity", (
+_stock_density = _core.formula(252, "grazing.StockDensity", (
     ("weight", "weight", "LiveWeight"),
     ("area", "area", "Area"),
 ))
@@ -2874,7 +3012,7 @@ def stock_density(weight, area):
     return _stock_density(weight, area)
 
 
-_stay_area = _core.formula(251, "grazing.StayArea", (
+_stay_area = _core.formula(253, "grazing.StayArea", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("available", "available", "Yield"),
@@ -2913,7 +3051,7 @@ def stay_area(demand, days, available, use):
     return _stay_area(demand, days, available, use)
 
 
-_stay_days = _core.formula(252, "grazing.StayDays", (
+_stay_days = _core.formula(254, "grazing.StayDays", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -2952,7 +3090,7 @@ def stay_days(area, available, use, demand):
     return _stay_days(area, available, use, demand)
 
 
-_stay_head = _core.formula(253, "grazing.StayHead", (
+_stay_head = _core.formula(255, "grazing.StayHead", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -2992,7 +3130,7 @@ def stay_head(area, available, use, weight, intake, days):
     return _stay_head(area, available, use, weight, intake, days)
 
 
-_days_per_height = _core.formula(254, "grazing.DaysPerHeight", (
+_days_per_height = _core.formula(256, "grazing.DaysPerHeight", (
     ("density", "density", "Density"),
     ("intake", "intake", "Demand"),
 ))
@@ -3024,7 +3162,7 @@ def days_per_height(density, intake):
     return _days_per_height(density, intake)
 
 
-_days_per_land = _core.formula(255, "grazing.DaysPerLand", (
+_days_per_land = _core.formula(257, "grazing.DaysPerLand", (
     ("height", "height", "Height"),
     ("residual", "residual", "Height"),
     ("density", "density", "UseDensity"),
@@ -3055,7 +3193,7 @@ def days_per_land(height, residual, density):
     return _days_per_land(height, residual, density)
 
 
-_day_area = _core.formula(256, "grazing.DayArea", (
+_day_area = _core.formula(258, "grazing.DayArea", (
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
     ("use", "use", "UseRate"),
@@ -3085,7 +3223,7 @@ def day_area(animals, days, use):
     return _day_area(animals, days, use)
 
 
-_carrying_capacity = _core.formula(257, "grazing.CarryingCapacity", (
+_carrying_capacity = _core.formula(259, "grazing.CarryingCapacity", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("intake", "intake", "Demand"),
@@ -3116,8 +3254,10 @@ def carrying_capacity(yield_, use, intake, days):
 
     Note:
         the share eaten over a season and the share eaten in one stay are two
-        figures; the first is the lower on range and where stock stay long. What a
-        season carries also depends on when the grass grows: this sum does not know.
+        figures; the first is the lower on range and where stock stay long. Print
+        has the first by system (forage.system_use), the second by stay
+        (forage.usable_share). What a season carries also depends on when the grass
+        grows: this sum does not know.
 
     Source:
         UMAINE-LESSON-5 equations 1 and 2; NRCS-BRYAN-528 job sheet
@@ -3125,7 +3265,7 @@ def carrying_capacity(yield_, use, intake, days):
     return _carrying_capacity(yield_, use, intake, days)
 
 
-_land_for_head = _core.formula(258, "grazing.LandForHead", (
+_land_for_head = _core.formula(260, "grazing.LandForHead", (
     ("head", "head", ""),
     ("rate", "rate", "HeadRate"),
 ))
@@ -3151,7 +3291,7 @@ def land_for_head(head, rate):
     return _land_for_head(head, rate)
 
 
-_strip_length = _core.formula(259, "grazing.StripLength", (
+_strip_length = _core.formula(261, "grazing.StripLength", (
     ("area", "area", "Area"),
     ("width", "width", "Length"),
 ))
@@ -3182,7 +3322,7 @@ def strip_length(area, width):
     return _strip_length(area, width)
 
 
-_strip_area = _core.formula(260, "grazing.StripArea", (
+_strip_area = _core.formula(262, "grazing.StripArea", (
     ("length", "length", "Length"),
     ("width", "width", "Length"),
 ))
@@ -3208,7 +3348,7 @@ def strip_area(length, width):
     return _strip_area(length, width)
 
 
-_strips_per_lane = _core.formula(261, "grazing.StripsPerLane", (
+_strips_per_lane = _core.formula(263, "grazing.StripsPerLane", (
     ("lane", "lane", "Length"),
     ("strip", "strip", "Length"),
 ))
@@ -3236,7 +3376,7 @@ def strips_per_lane(lane, strip):
     return _strips_per_lane(lane, strip)
 
 
-_part_of_day_demand = _core.formula(262, "grazing.PartOfDayDemand", (
+_part_of_day_demand = _core.formula(264, "grazing.PartOfDayDemand", (
     ("demand", "demand", "Demand"),
     ("share", "share", "Fraction"),
     ("part", "part", "Fraction"),
@@ -3305,8 +3445,11 @@ def study(studied):
         know nothing of one another, and a year of them varies less than those of a
         record in which dry months come together. A record of thirty years holds no
         drought of one in a hundred. Normals are those of the farm's rain, or the
-        record's means where it has none. Whether the water reaches for more head is
-        not asked. Notes and cautions are those of plan_season.
+        record's means where it has none. A rain factor makes every month that is
+        drawn so much drier or wetter, those before today too where they are drawn;
+        normals stay, and so do months that are kept as they fell. Whether the water
+        reaches for more head is not asked. Notes and cautions are those of
+        plan_season.
 
     Errors:
         a document error with the path, the value and what is allowed; a DomainError
@@ -3332,7 +3475,7 @@ def walk_rows():
     return _core.call("grazing.WalkRows", {})
 
 
-_walk_limit = _core.formula(263, "grazing.WalkLimit", (
+_walk_limit = _core.formula(265, "grazing.WalkLimit", (
     ("by", "by", "grazing.WalkSource"),
     ("place", "place", "Fraction"),
 ))
@@ -3389,7 +3532,7 @@ def visit_of(distance):
     return _core.call("grazing.VisitOf", {"distance": distance})
 
 
-_tank_volume = _core.formula(264, "grazing.TankVolume", (
+_tank_volume = _core.formula(266, "grazing.TankVolume", (
     ("rule", "rule", "grazing.TankRule"),
     ("head", "head", ""),
     ("each", "each", "WaterRate"),
@@ -3425,7 +3568,7 @@ def tank_volume(rule, head, each):
     return _tank_volume(rule, head, each)
 
 
-_fill_rate = _core.formula(265, "grazing.FillRate", (
+_fill_rate = _core.formula(267, "grazing.FillRate", (
     ("volume", "volume", "Volume"),
     ("time", "time", "Days"),
 ))
@@ -3457,7 +3600,7 @@ def fill_rate(volume, time):
     return _fill_rate(volume, time)
 
 
-_tank_edge = _core.formula(266, "grazing.TankEdge", (
+_tank_edge = _core.formula(268, "grazing.TankEdge", (
     ("head", "head", ""),
     ("share", "share", "Fraction"),
     ("each", "each", "Length"),
@@ -3490,7 +3633,7 @@ def tank_edge(head, share, each):
     return _tank_edge(head, share, each)
 
 
-_round_tank = _core.formula(267, "grazing.RoundTank", (
+_round_tank = _core.formula(269, "grazing.RoundTank", (
     ("radius", "radius", "Length"),
     ("depth", "depth", "Length"),
 ))

@@ -171,6 +171,18 @@ grazing_strip_open <- function(stay, strips)
 grazing_regrowth_bitten <- function(open, place)
     eval_formula("grazing_regrowth_bitten", list(open = open, place = place))
 
+grazing_patch_next <- function(stand, growth, crowding, most, half)
+    eval_formula("grazing_patch_next", list(stand = stand, growth = growth, crowding = crowding, most = most, half = half))
+
+grazing_patch_gain <- function(stand, growth, ceiling, most)
+    eval_formula("grazing_patch_gain", list(stand = stand, growth = growth, ceiling = ceiling, most = most))
+
+grazing_patch_next_stands <- function(growth, crowding, most, half)
+    call_function("grazing_patch_next_stands", list(growth = growth, crowding = crowding, most = most, half = half))
+
+grazing_patch_gain_stands <- function(growth, ceiling, most)
+    call_function("grazing_patch_gain_stands", list(growth = growth, ceiling = ceiling, most = most))
+
 grazing_plan_season <- function(farm)
     call_function("grazing_plan_season", list(farm = farm))
 
