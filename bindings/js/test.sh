@@ -35,7 +35,7 @@ printf '%s\n' "They want 67.5 lb/day; 1,000 lb/ac stand above what is left, of w
 	"That is 0.0844 ac: a strip of 36.8 ft." | cmp - answer.txt
 
 echo "js: the Go tests, built for wasm"
-(cd "$here/../.." && CGO_ENABLED=0 GOOS=wasip1 GOARCH=wasm go test -exec "node --no-warnings '$here/tools/gotest.mjs'" \
+(cd "$here/../.." && CGO_ENABLED=0 GOOS=wasip1 GOARCH=wasm go test -exec "node --no-warnings --liftoff-only '$here/tools/gotest.mjs'" \
 	-skip TestTheCompiler ./units ./herd ./forage ./rainfall ./internal/door) # a compiler cannot be started from wasm
 
 echo "js: tools for types, a bundle and a browser"

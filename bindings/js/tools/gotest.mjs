@@ -1,7 +1,10 @@
 // Runs a Go test that was built for wasm, so that the arithmetic is tested as
 // browsers compute it:
 //
-//   GOOS=wasip1 GOARCH=wasm go test -exec "node --no-warnings $PWD/bindings/js/tools/gotest.mjs" ./units ./herd ./forage ./rainfall
+//   GOOS=wasip1 GOARCH=wasm go test -exec "node --no-warnings --liftoff-only $PWD/bindings/js/tools/gotest.mjs" ./units ./herd ./forage ./rainfall
+//
+// --liftoff-only: Node 20 fell over one run in four of TestStepsHold, on Linux, while it
+// compiled hot functions a second time. The module that users load is tested without it.
 import { readFileSync } from "node:fs";
 import { dirname, relative } from "node:path";
 import { cwd, env, argv } from "node:process";
