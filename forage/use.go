@@ -305,7 +305,8 @@ func UseRows() []UseRow { return slices.Clone(useRows) }
 //
 // It is not the share of one stay, which is UsableShare: a paddock grazed seven times
 // at 70 % of what stands above the residual, and one set-stocked at 35 % of all that
-// grew, are told in different numbers. Never multiply the two.
+// grew, are told in different numbers. Never multiply the two. From the share to head
+// on the land goes grazing.CarryingCapacity.
 //
 // Table: shares by system and source
 //

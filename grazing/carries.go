@@ -196,9 +196,13 @@ var limits = map[season.Reason]Limit{
 // drinks gives what each group drinks at the most, by day; nothing where print
 // has no figure.
 func (s *setting) drinks() [][]units.WaterRate {
+	if s.farm.Water.Supply == 0 {
+		return nil
+	}
 	all := make([][]units.WaterRate, len(s.herd))
 	for g := range s.herd {
-		all[g], _ = s.drink(g, units.High)
+		all[g] = make([]units.WaterRate, s.input.Days)
+		s.drink(all[g], g, units.High)
 	}
 	return all
 }

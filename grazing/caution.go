@@ -307,8 +307,12 @@ func regrowth(s *setting, plan *Plan) []Caution {
 			}
 		}
 		if on := longest - units.Day + last.Behind; on > regrazingLimit {
-			all = append(all, caution("regrowth bitten", fmt.Sprintf("On %s, %s are still eating %s after the first bite; regrowth can be bitten from 4 to 5 days on.", land, last.Group, on.In(units.Metric)),
-				map[string]any{"land": land, "group": last.Group, "days": float64(on), "limit_days": float64(regrazingLimit)}))
+			c := caution("regrowth bitten", fmt.Sprintf("On %s, %s are still eating %s after the first bite; regrowth can be bitten from 4 to 5 days on.", land, last.Group, on.In(units.Metric)),
+				map[string]any{"land": land, "group": last.Group, "days": float64(on), "limit_days": float64(regrazingLimit)})
+			if last.Behind == 0 {
+				c.Do = "Shorten the stay, with more paddocks or smaller ones: regrowth bitten in its first days sets the plant back."
+			}
+			all = append(all, c)
 		}
 	}
 	return all
@@ -357,11 +361,27 @@ func grazedIn(plan *Plan, year int, month time.Month) (land []string) {
 
 // list puts ids into a sentence.
 func list(ids []string) string {
-	ids = slices.Clone(ids)
-	slices.Sort(ids)
-	last := len(ids) - 1
-	if last < 1 {
-		return strings.Join(ids, "")
+	if len(ids) == 1 {
+		return ids[0]
 	}
-	return strings.Join(ids[:last], ", ") + " and " + ids[last]
+	if !slices.IsSorted(ids) {
+		ids = slices.Sorted(slices.Values(ids))
+	}
+	var b strings.Builder
+	size := len(" and ")
+	for _, id := range ids {
+		size += len(", ") + len(id)
+	}
+	b.Grow(size)
+	for i, id := range ids {
+		switch {
+		case i == 0:
+		case i < len(ids)-1:
+			b.WriteString(", ")
+		default:
+			b.WriteString(" and ")
+		}
+		b.WriteString(id)
+	}
+	return b.String()
 }

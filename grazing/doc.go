@@ -15,11 +15,11 @@
 //	tank        the walk to water, tanks and flow             WalkLimit, TankVolume, FillRate …
 //	money       fence, rent, hay against grass                FenceCost, RentPerUse, PaybackYears …
 //	fencebill   a bill of fence                               BillOfFence
-//	movelog     a log of moves read back                      ReadMoves, PaddockRecords
+//	movelog     a log of moves read back                      ReadMoves
+//	records     what a log tells of each paddock              PaddockRecords
 //	setstocked  one paddock, fixed stock: another model       SetStocked, SetStockedBalances
 //	farm        the farm document                             ReadFarm, FirstFarm
-//	movelog     a log of moves, what it tells               ReadMoves, PaddockRecords
-//	resume      the farm on a later day, by its log         FarmToday
+//	resume      the farm on a later day, by its log           FarmToday
 //	plan        the season day by day                         PlanSeason, Explain
 //	carries     how many head, how much land                  Carries, LandFor
 //	study       many seasons under drawn rain                 Study, ReadStudied

@@ -484,7 +484,7 @@ func (e *StudyDesign) UnmarshalText(text []byte) error {
 	return &units.ParseError{Quantity: "grazing.StudyDesign", Text: string(text), Problem: "no such word", Accepts: namesStudyDesign[1:], Word: true}
 }
 
-var namesStudyInput = []string{"", "growth", "head", "head factor", "leave", "turn in", "rest", "moves"}
+var namesStudyInput = []string{"", "growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor", "intake factor"}
 
 // String gives the text of the constant, "" for a value that is none of them.
 func (e StudyInput) String() string {

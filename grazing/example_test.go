@@ -3,6 +3,7 @@ package grazing_test
 import (
 	"fmt"
 
+	"example.org/soum/forage"
 	"example.org/soum/grazing"
 	"example.org/soum/units"
 )
@@ -93,6 +94,28 @@ func ExampleCarryingCapacity() {
 	rate, _ := grazing.CarryingCapacity(6*units.TonnePerHectare, 60*units.Percent, 2*units.KilogramPerDay, 180*units.Day)
 	fmt.Println(rate.In(units.Metric))
 	// Output: 10 head/ha
+}
+
+// Twenty acres grow 3,000 lb an acre in a season of 150 days, and a dry cow eats 25 lb
+// a day. How many head where the stock stay in one place, and how many where they move
+// every third day?
+func ExampleCarryingCapacity_bySystem() {
+	for _, system := range []forage.GrazingSystem{forage.SystemContinuous, forage.SystemModerate} {
+		use, err := forage.SystemUse(system, forage.UseByMaine, units.Low)
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		rate, _ := grazing.CarryingCapacity(3000*units.PoundPerAcre, use, 25*units.PoundPerDay, 150*units.Day)
+		head, _ := grazing.HeadOnLand(20*units.Acre, rate)
+		fmt.Printf("%s: %s used, %.2f head an acre, %.1f head\n", system, use.In(units.US), rate.HeadPerAcre(), head)
+	}
+	// 3,000 × 30 % ÷ (25 × 150) = 900 ÷ 3,750 = 0.24 head an acre, × 20 = 4.8;
+	// 3,000 × 70 % ÷ 3,750 = 2,100 ÷ 3,750 = 0.56, × 20 = 11.2. Round down.
+
+	// Output:
+	// continuous: 30 % used, 0.24 head an acre, 4.8 head
+	// moderate: 70 % used, 0.56 head an acre, 11.2 head
 }
 
 // Ewes go 13 to the hectare. What do 350 take?

@@ -44,6 +44,16 @@ func TestFenceOfLongerShapes(t *testing.T) {
 	assert.InDelta(t, 1.061, float64(two/square), 0.0005)
 }
 
+// TestFencePerAcre: 5,280 ft ÷ 40, 2,640 ft ÷ 10 and 835 ft ÷ 1, each acre of the
+// smaller field taking more.
+func TestFencePerAcre(t *testing.T) {
+	for acres, feet := range map[float64]float64{40: 132, 10: 264, 1: 835} {
+		fence, err := grazing.FenceLength(units.Area(acres)*units.Acre, 1)
+		require.NoError(t, err)
+		assert.InDelta(t, feet, fence.Feet()/acres, 0.5)
+	}
+}
+
 func TestOneLaneIsAFencedRectangle(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		length := drawn(t, "length", 10, 2000, units.Foot)

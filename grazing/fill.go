@@ -234,11 +234,12 @@ func (s *setting) fillHay(plan *Plan, r *season.Result) error {
 }
 
 func (s *setting) fillWater(plan *Plan, _ *season.Result) error {
+	plan.Water = make([]Drink, 0, len(s.herd))
+	low, high := make([]units.WaterRate, s.input.Days), make([]units.WaterRate, s.input.Days)
 	for g := range s.herd {
 		drink := Drink{Group: s.farm.Groups[g].ID}
-		low, _ := s.drink(g, units.Low)
-		high, known := s.drink(g, units.High)
-		drink.Known = known
+		s.drink(low, g, units.Low)
+		drink.Known = s.drink(high, g, units.High)
 		for day := range high {
 			if high[day] > drink.High {
 				drink.Low, drink.High = low[day], high[day]
@@ -268,6 +269,7 @@ var nutrientOf = map[herd.Excreta]herd.Nutrient{
 }
 
 func (s *setting) fillManure(plan *Plan, _ *season.Result) error {
+	plan.Manure = make([]Manure, 0, len(s.herd))
 	for g := range s.herd {
 		m := Manure{Group: s.farm.Groups[g].ID}
 		class := &s.herd[g].Class
@@ -321,6 +323,9 @@ func leftBy(class *herd.Class, what herd.Excreta, state herd.State, days units.D
 		return mass, true, err
 	}
 	mass, err := herd.Excretion(class.Excretion, class.ExcretionBy, what, state.Head, state.Weight, days)
+	if err == nil {
+		return mass, true, nil // and nothing is put on the heap
+	}
 	var none *units.ParseError
 	if errors.As(err, &none) {
 		return 0, false, nil
@@ -350,7 +355,22 @@ func (s *setting) fillFence(plan *Plan, _ *season.Result) error {
 	if roll := s.farm.Fence.Roll; roll > 0 {
 		f.Rolls = int(math.Ceil(float64(f.Cross/roll) - 1e-9))
 	}
-	return s.fillSides(f)
+	if err := s.fillSides(f); err != nil {
+		return err
+	}
+	return s.fillCurrent(f)
+}
+
+// fillCurrent fills in what electric fence of that length wants.
+func (s *setting) fillCurrent(f *FenceNeed) (err error) {
+	if s.farm.Fence.Dead {
+		return nil
+	}
+	if f.Energizer, err = EnergizerOutput(f.Sides + f.Cross); err != nil {
+		return err
+	}
+	f.Rods, err = GroundRod(f.Energizer, RodUtility)
+	return err
 }
 
 // fillSides adds up the sides of lanes and paddocks. Adjoining lanes of one

@@ -24,7 +24,7 @@ const mixedFitting = `{
   "stock": [
     {"id": "cows", "class": "suckler-cow", "eats": "printed"},
     {"id": "ewes", "class": "ewe", "eats": "up to printed", "birth": 4, "weaned": 8},
-    {"id": "donkeys", "class": "donkey", "eats": "anything"}
+    {"id": "donkeys", "class": "donkey", "eats": "anything", "drinks": "20 L/day"}
   ],
   "hay": {"store": "6 t"},
   "housing": [{"id": "barn", "room": 12, "takes": {"cows": 4, "ewes": 1}}],
@@ -42,30 +42,71 @@ func mixedModel(t *testing.T, change func(*Fitting)) *fitModel {
 	return m
 }
 
+// proved tells what the prices of an answer leave unproved: that none is below 0, that
+// they come to the value, and that they price no column under what it brings.
+func (m *fitModel) proved(answer linear.Answer) error {
+	bound, costs := 0.0, make([]float64, m.columns)
+	for i, row := range m.rows {
+		if answer.Prices[i] < 0 {
+			return fmt.Errorf("row %d: price %v", i, answer.Prices[i])
+		}
+		bound += answer.Prices[i] * row.Most
+		for j, v := range row.Coefficients {
+			costs[j] += answer.Prices[i] * v
+		}
+	}
+	if math.Abs(bound-answer.Value) > 1e-7*(1+math.Abs(bound)) {
+		return fmt.Errorf("value %v, bound %v", answer.Value, bound)
+	}
+	first, _ := m.goals()
+	for j, brings := range first {
+		if costs[j] < brings-1e-8*(1+greatest(first)) { // the steps end where less than 1e-9 of the goal is to be won
+			return fmt.Errorf("column %d brings %v and costs %v", j, brings, costs[j])
+		}
+	}
+	return nil
+}
+
+// priced gives every stock a margin, hay a price, and lets some be bought.
+func priced(t require.TestingT, f *Fitting, margins []string, price string) {
+	f.Hay.Price, f.Hay.Buy = new(units.FeedPrice), 4000
+	require.NoError(t, f.Hay.Price.UnmarshalText([]byte(price)))
+	for i := range f.Stock {
+		f.Stock[i].Margin = new(units.Money)
+		require.NoError(t, f.Stock[i].Margin.UnmarshalText([]byte(margins[i%len(margins)])))
+	}
+}
+
 // TestFitStockDual: the prices of a farm's rules come to the value of its herd,
 // and price no stock under what it brings, which proves that no herd is better.
 func TestFitStockDual(t *testing.T) {
-	for goal := FitAnimalUnits; goal <= FitLeastHay; goal++ {
-		m := mixedModel(t, func(f *Fitting) { f.Goal = goal })
-		answer, err := m.best()
-		require.NoError(t, err)
-		bound, costs := 0.0, make([]float64, m.columns)
-		for i, row := range m.rows {
-			assert.GreaterOrEqual(t, answer.Prices[i], 0.0)
-			bound += answer.Prices[i] * row.Most
-			for j, v := range row.Coefficients {
-				costs[j] += answer.Prices[i] * v
-			}
+	for _, goal := range []FitGoal{FitAnimalUnits, FitLeastHay, FitMargin} {
+		for _, water := range []units.WaterRate{0, 150 * units.LitrePerDay} {
+			m := mixedModel(t, func(f *Fitting) {
+				f.Goal, f.Water.Supply = goal, water
+				priced(t, f, []string{"400 USD", "30 USD", "-20 USD"}, "120 USD/t")
+			})
+			answer, err := m.best()
+			require.NoError(t, err)
+			require.NoError(t, m.proved(answer), "%s", goal)
+			assert.NotZero(t, answer.Value, "%s", goal)
+			assert.True(t, m.holds(answer.X))
+			answer.X[0]++
+			assert.False(t, m.holds(answer.X), "a cow more, and nothing eaten for her")
 		}
-		assert.InDelta(t, answer.Value, bound, 1e-9*(1+math.Abs(bound)))
-		first, _ := m.goals()
-		for j, brings := range first {
-			assert.GreaterOrEqual(t, costs[j], brings-1e-9, "column %d", j)
-		}
-		assert.True(t, m.holds(answer.X))
-		answer.X[0]++
-		assert.False(t, m.holds(answer.X), "a cow more, and nothing eaten for her")
 	}
+}
+
+// TestFitStockKeepsSmallRules: rules whose numbers are a ten-thousandth of the farm's
+// and less hold like the rest: a kilogram of hay, and browse by the crumb.
+func TestFitStockKeepsSmallRules(t *testing.T) {
+	m := mixedModel(t, func(f *Fitting) {
+		f.Carry, f.Land[0].Area, f.Land[0].Browse, f.Hay.Store = 0.7, 66510.875, 2.9103830456733704e-11, 1
+	})
+	answer, err := m.best()
+	require.NoError(t, err)
+	assert.True(t, m.holds(answer.X))
+	assert.NoError(t, m.proved(answer))
 }
 
 // TestFitStockLargest asks the largest question that there may be of stock and rules,
@@ -178,7 +219,7 @@ func TestFitStockWords(t *testing.T) {
 	}
 }
 
-// TestFitStockHoldsUp draws farms of up to six stocks by the printed diets: each
+// TestFitStockHoldsUp draws farms of up to six stocks by the printed diets and any goal: each
 // has an answer that keeps every rule and is proved by its prices, or a clash.
 func TestFitStockHoldsUp(t *testing.T) {
 	classes := []string{"suckler-cow", "ewe", "meat-goat", "horse", "growing-cattle", "growing-lamb", "weaned-calf", "ram"}
@@ -187,7 +228,8 @@ func TestFitStockHoldsUp(t *testing.T) {
 		if err != nil {
 			r.Fatal(err)
 		}
-		f.Goal = FitGoal(rapid.IntRange(1, 2).Draw(r, "goal"))
+		f.Goal = rapid.SampledFrom([]FitGoal{FitAnimalUnits, FitLeastHay, FitMargin}).Draw(r, "goal")
+		f.Water.Supply = units.WaterRate(rapid.SampledFrom([]int{0, 0, 200, 2000}).Draw(r, "water")) * units.LitrePerDay
 		f.Carry = units.Fraction(rapid.IntRange(0, 9).Draw(r, "carry")) / 10
 		f.Land[0].Area = units.Area(rapid.Float64Range(100, 1e6).Draw(r, "area"))
 		f.Land[0].Browse = units.Fraction(rapid.Float64Range(0, 0.5).Draw(r, "browse"))
@@ -198,6 +240,11 @@ func TestFitStockHoldsUp(t *testing.T) {
 				Eats: []FitDiet{DietPrinted, DietUpToPrinted, DietAnything}[rapid.IntRange(0, 2).Draw(r, "eats")], Least: float64(rapid.IntRange(0, 4).Draw(r, "least")),
 			})
 		}
+		var margins []string
+		for range f.Stock {
+			margins = append(margins, fmt.Sprintf("%d USD", rapid.IntRange(-50, 500).Draw(r, "margin")))
+		}
+		priced(r, f, margins, fmt.Sprintf("%d USD/t", rapid.IntRange(0, 400).Draw(r, "price")))
 		m, err := f.settle(units.Middle)
 		if err != nil {
 			r.Fatal(err)
@@ -210,12 +257,11 @@ func TestFitStockHoldsUp(t *testing.T) {
 		if err != nil {
 			r.Fatal(err)
 		}
-		bound := 0.0
-		for i, row := range m.rows {
-			bound += answer.Prices[i] * row.Most
+		if !m.holds(answer.X) {
+			r.Fatal("a rule is broken")
 		}
-		if !m.holds(answer.X) || math.Abs(bound-answer.Value) > 1e-7*(1+math.Abs(bound)) {
-			r.Fatalf("holds %v, value %v, bound %v", m.holds(answer.X), answer.Value, bound)
+		if err := m.proved(answer); err != nil {
+			r.Fatal(err)
 		}
 	})
 }

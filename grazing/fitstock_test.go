@@ -104,7 +104,7 @@ func TestFitStockByHand(t *testing.T) {
 	}
 	low := fitStock(t, readFitting(t, changedFitting(t, `"goal": "animal units"`, `"goal": "animal units", "end": "low"`)))
 	assert.InDelta(t, 3000.0/124, low.Relaxed.Head[0].Head, 1e-9)
-	assert.Equal(t, "32 wethers: 7.05 animal units. With parts of animals allowed it would be 7.11 animal units; no herd of whole animals is better. It is fed no hay. 1 ha more of meadow would carry 32.3 more wethers (7.11 animal units more). 1 t more of hay in store would carry 5.45 more wethers (1.2 animal units more). 1 t more of May grass would carry 1.08 more wethers (0.237 animal units more).", a.English)
+	assert.Equal(t, "32 wethers: 7.05 animal units. With parts of animals allowed it would be 7.11 animal units. No herd of whole animals is better. It is fed no hay. 1 ha more of meadow would carry 32.3 more wethers (7.11 animal units more). 1 t more of hay in store would carry 5.45 more wethers (1.2 animal units more). 1 t more of May grass would carry 1.08 more wethers (0.237 animal units more).", a.English)
 }
 
 var within = cmp.Comparer(func(a, b units.DryMatter) bool { return math.Abs(float64(a-b)) < 1e-6 })
@@ -381,7 +381,7 @@ func TestFitStockMoney(t *testing.T) {
 	// 29.33: 999.17 USD, where 33 of them bring 998.25 with hay from the store alone.
 	assert.Equal(t, "999.17 USD", a.Whole.Margin.String())
 	assert.Equal(t, "29.33 USD", a.Whole.Cost.String())
-	assert.Contains(t, a.English, "34 wethers: 999.17 USD. With parts of animals allowed it would be 1006.11 USD;")
+	assert.Contains(t, a.English, "34 wethers: 999.17 USD. With parts of animals allowed it would be 1006.11 USD.")
 	assert.Contains(t, a.English, "It is fed 0.247 t of hay, 0.147 t of it bought for 29.33 USD.")
 }
 
@@ -396,7 +396,16 @@ func TestFitStockLeastHay(t *testing.T) {
 	require.NotEmpty(t, a.Binds)
 	need := a.Binds[slices.IndexFunc(a.Binds, func(b grazing.FitBind) bool { return b.Rule.Kind == grazing.FitRuleNeed })]
 	assert.InDelta(t, 304*3/0.9/3, need.Price, 1e-6)
-	assert.Equal(t, "Asking for 1 less in the need of wool (at least 30 kg) would save 0.338 t of hay.", need.English)
+	assert.Equal(t, "Asking for 1 kg less in the need of wool would save 0.338 t of hay.", need.English)
+	// 304 × 3 × 10 ÷ 0.9 is 10.1 t; the figure stands once where it is the same
+	assert.Contains(t, a.English, "10 wethers: 10.1 t of hay. No herd of whole animals is better. 10.1 t of it must be bought. Asking")
+	f.Hay.Store, f.Needs[0].Unit = 20*units.FreshTonne, ""
+	a = fitStock(t, f)
+	assert.Contains(t, a.English, "10 wethers: 10.1 t of hay. No herd of whole animals is better. All of it is from the store. Asking for 1 less in the need of wool would save")
+	// 31 kg want 31/3 wethers, 10.5 t, and 11 whole ones 11.1 t
+	f.Needs[0].Least = 31
+	a = fitStock(t, f)
+	assert.Contains(t, a.English, "11 wethers: 11.1 t of hay. With parts of animals allowed it would be 10.5 t of hay. No herd of whole animals is better. All of it is from the store.")
 	f.Needs[0].Least = 6 // two would do; three are asked for
 	a = fitStock(t, f)
 	assert.InDelta(t, 3, a.Relaxed.Head[0].Head, 1e-9)
@@ -530,39 +539,159 @@ func grazedMost(want [2]float64, diet [2][3]float64, supply [3]float64) float64 
 	return best
 }
 
-// everyHerd tries every herd of two stocks and gives the most animal units, and
-// whether any herd fits.
-func everyHerd(f *grazing.Fitting) (best float64, any bool) {
-	var diet [2][3]float64
-	var weight [2]float64
+// goalCase is fitCase with any of the three goals, and in some cases a limit of water
+// or with what a month leaves carried over. Where it is carried each stock eats one
+// class of plants only, so that no more than a sum over the months tells what it grazes.
+func goalCase(r *rapid.T) *grazing.Fitting {
+	f := fitCase(r)
+	f.Goal = rapid.SampledFrom([]grazing.FitGoal{grazing.FitAnimalUnits, grazing.FitLeastHay, grazing.FitMargin}).Draw(r, "goal")
+	if f.Goal == grazing.FitLeastHay { // else no animals is the answer
+		f.Stock[0].Least, *f.Stock[0].Most = f.Stock[0].Least+1, *f.Stock[0].Most+4
+	}
+	f.Hay.Buy = units.FreshFeed(rapid.IntRange(0, 3000).Draw(r, "buy more"))
+	f.Hay.Price = new(units.FeedPrice)
+	read := func(v interface{ UnmarshalText([]byte) error }, text string, args ...any) {
+		if err := v.UnmarshalText(fmt.Appendf(nil, text, args...)); err != nil {
+			r.Fatal(err)
+		}
+	}
+	read(f.Hay.Price, "%d USD/t", rapid.IntRange(0, 400).Draw(r, "price"))
+	water, carry := rapid.Bool().Draw(r, "water"), rapid.Bool().Draw(r, "carries")
+	if water {
+		f.Water.Supply = units.WaterRate(rapid.IntRange(30, 200).Draw(r, "supply")) * units.LitrePerDay
+	}
+	if carry {
+		f.Carry = units.Fraction(rapid.IntRange(1, 9).Draw(r, "carry")) / 10
+	}
+	for i := range f.Stock {
+		s := &f.Stock[i]
+		s.Margin = new(units.Money)
+		read(s.Margin, "%d USD", rapid.IntRange(-10, 60).Draw(r, "margin"))
+		s.Drinks = units.WaterRate(rapid.IntRange(1, 20).Draw(r, "drinks")) * units.LitrePerDay
+		if carry {
+			var only [3]units.Span[units.Fraction]
+			only[rapid.IntRange(0, 2).Draw(r, "eats only")] = units.Single(units.Whole)
+			s.Diet = &grazing.FitOwnDiet{Grass: only[0], Forbs: only[1], Browse: only[2]}
+		}
+	}
+	return f
+}
+
+// smallYear is what a drawn question comes to, by hand: two stocks, May to July.
+type smallYear struct {
+	diet   [2][3]float64
+	weight [2]float64
+	grown  [12][3]float64 // by month and class of plants
+}
+
+var monthDays = [12]float64{4: 31, 5: 30, 6: 31} // those on which there may be stock
+
+func smallYearOf(f *grazing.Fitting) (y smallYear) {
 	for i, s := range f.Stock {
-		diet[i] = [3]float64{float64(s.Diet.Grass.Low), float64(s.Diet.Forbs.Low), float64(s.Diet.Browse.Low)}
-		weight[i] = float64(s.Class.Row.Weight)
+		y.diet[i] = [3]float64{float64(s.Diet.Grass.Low), float64(s.Diet.Forbs.Low), float64(s.Diet.Browse.Low)}
+		y.weight[i] = float64(s.Class.Row.Weight)
 	}
 	l := f.Land[0]
-	year := float64(l.Yield) * float64(l.Area) * float64(l.Use)
+	half := float64(l.Yield) * float64(l.Area) * float64(l.Use) / 2 // in May, and as much in June
+	for _, month := range []int{4, 5} {
+		y.grown[month] = [3]float64{half * float64(1-l.Forbs-l.Browse), half * float64(l.Forbs), half * float64(l.Browse)}
+	}
+	return y
+}
+
+// wants is what so many of each want in a month.
+func (y *smallYear) wants(f *grazing.Fitting, month int, head [2]float64) (want [2]float64) {
+	for i := range head {
+		if slices.Contains(f.Stock[i].Months, month+1) {
+			want[i] = head[i] * y.weight[i] * 0.03 * monthDays[month]
+		}
+	}
+	return want
+}
+
+// fed is the dry matter of hay that a herd must be fed in a year where nothing is
+// carried over.
+func (y *smallYear) fed(f *grazing.Fitting, head [2]float64) (fed float64) {
+	for month := range monthDays {
+		want := y.wants(f, month, head)
+		fed += want[0] + want[1] - grazedMost(want, y.diet, y.grown[month])
+	}
+	return fed
+}
+
+// fedCarried is fed where a share of what is left stands for the next month, and every
+// stock eats one class of plants. What is eaten now and not kept saves as much hay and
+// loses nothing, so the herd eats what there is; a hundred years of 90 % a month forget
+// the first January but for 0.9^1200.
+func (y *smallYear) fedCarried(f *grazing.Fitting, head [2]float64) (fed float64) {
+	left := [3]float64{}
+	for range 100 {
+		fed = 0
+		for month := range monthDays {
+			want := y.wants(f, month, head)
+			for k := range left {
+				wanted := want[0]*y.diet[0][k] + want[1]*y.diet[1][k]
+				there := y.grown[month][k] + left[k]*float64(f.Carry)
+				fed += max(0, wanted-there)
+				left[k] = max(0, there-wanted)
+			}
+		}
+	}
+	return fed
+}
+
+// keepsRules tells whether a herd keeps to room, need, ratios and water.
+func keepsRules(f *grazing.Fitting, head [2]float64) bool {
+	a, b := head[0], head[1]
+	if len(f.Housing) > 0 && a+3*b > f.Housing[0].Room || len(f.Needs) > 0 && 2*a+b < f.Needs[0].Least || !keepsRatios(f, a, b) {
+		return false
+	}
+	for month := range monthDays {
+		drunk := 0.0
+		for i := range head {
+			if slices.Contains(f.Stock[i].Months, month+1) {
+				drunk += head[i] * f.Stock[i].Drinks.LitresPerDay()
+			}
+		}
+		if f.Water.Supply > 0 && drunk > f.Water.Supply.LitresPerDay()+1e-6 {
+			return false
+		}
+	}
+	return true
+}
+
+// everyHerd tries every herd of two stocks of whole animals and gives the best value by
+// the goal, and whether any herd fits.
+func everyHerd(f *grazing.Fitting) (best float64, any bool) {
+	y := smallYearOf(f)
 	for a := f.Stock[0].Least; a <= *f.Stock[0].Most; a++ {
 		for b := f.Stock[1].Least; b <= *f.Stock[1].Most; b++ {
-			if len(f.Housing) > 0 && a+3*b > f.Housing[0].Room || len(f.Needs) > 0 && 2*a+b < f.Needs[0].Least || !keepsRatios(f, a, b) {
+			head := [2]float64{a, b}
+			if !keepsRules(f, head) {
 				continue
 			}
 			fed := 0.0
-			for month, days := range map[int]float64{5: 31, 6: 30, 7: 31} {
-				var want [2]float64
-				for i, head := range []float64{a, b} {
-					if slices.Contains(f.Stock[i].Months, month) {
-						want[i] = head * weight[i] * 0.03 * days
-					}
-				}
-				grown := year / 2
-				if month == 7 {
-					grown = 0
-				}
-				supply := [3]float64{grown * float64(1-l.Forbs-l.Browse), grown * float64(l.Forbs), grown * float64(l.Browse)}
-				fed += want[0] + want[1] - grazedMost(want, diet, supply)
+			if f.Carry > 0 {
+				fed = y.fedCarried(f, head)
+			} else {
+				fed = y.fed(f, head)
 			}
-			if hay := fed / 0.9 / float64(1-f.Hay.Waste); hay <= float64(f.Hay.Store+f.Hay.Buy)+1e-6 {
-				any, best = true, max(best, (a*weight[0]+b*weight[1])/453.59237)
+			hay := fed / 0.9 / float64(1-f.Hay.Waste)
+			if hay > float64(f.Hay.Store+f.Hay.Buy)+1e-6 {
+				continue
+			}
+			value := 0.0
+			switch f.Goal {
+			case grazing.FitAnimalUnits:
+				value = (a*y.weight[0] + b*y.weight[1]) / 453.59237
+			case grazing.FitLeastHay:
+				value = -hay
+			case grazing.FitMargin:
+				price := f.Hay.Price.Of(units.FreshTonne, 0).Amount.InexactFloat64() / 1000 // of a kilogram
+				value = a*f.Stock[0].Margin.Amount.InexactFloat64() + b*f.Stock[1].Margin.Amount.InexactFloat64() - price*max(0, hay-float64(f.Hay.Store))
+			}
+			if !any || value > best {
+				any, best = true, value
 			}
 		}
 	}
@@ -570,32 +699,43 @@ func everyHerd(f *grazing.Fitting) (best float64, any bool) {
 }
 
 // TestFitStockAgainstEveryHerd compares the herd of whole animals with the best
-// of every herd there is; the relaxed herd is no worse.
+// of every herd there is, by all three goals; the relaxed herd is no worse.
 func TestFitStockAgainstEveryHerd(t *testing.T) {
+	found := map[grazing.FitGoal]int{}
 	rapid.Check(t, func(r *rapid.T) {
-		f := fitCase(r)
+		f := goalCase(r)
 		a, err := grazing.FitStock(f)
 		if err != nil {
 			r.Fatal(err)
 		}
 		best, any := everyHerd(f)
+		relaxed, whole := a.Relaxed.Value, a.Whole.Value
+		if f.Goal == grazing.FitLeastHay {
+			relaxed, whole = -relaxed, -whole
+		}
 		switch {
 		case !a.Fits && any:
-			r.Fatalf("a herd of %v animal units fits, but: %s", best, a.English)
+			r.Fatalf("a herd of %v fits, but: %s", best, a.English)
 		case a.Fits && !a.Proved:
 			r.Fatal("so small a search must end")
 		case a.Found != any:
 			r.Fatalf("found %v, every herd %v", a.Found, any)
-		case a.Found && math.Abs(a.Whole.Value-best) > 1e-6:
-			r.Fatalf("%v, the best of every herd is %v", a.Whole.Value, best)
-		case a.Found && a.Relaxed.Value < a.Whole.Value-1e-9:
-			r.Fatalf("relaxed %v, whole %v", a.Relaxed.Value, a.Whole.Value)
+		case a.Found && math.Abs(whole-best) > 1e-6:
+			r.Fatalf("%v, the best of every herd is %v", whole, best)
+		case a.Found && relaxed < whole-1e-9*(1+math.Abs(whole)):
+			r.Fatalf("relaxed %v, whole %v", relaxed, whole)
+		}
+		if a.Found {
+			found[f.Goal]++
 		}
 		again, err := grazing.FitStock(f)
 		if err != nil || !cmp.Equal(a, again, cmp.Comparer(func(x, y units.Money) bool { return x.String() == y.String() })) {
 			r.Fatal("the same question has two answers")
 		}
 	})
+	for _, goal := range []grazing.FitGoal{grazing.FitAnimalUnits, grazing.FitLeastHay, grazing.FitMargin} {
+		assert.Positive(t, found[goal], "%s was compared", goal)
+	}
 }
 
 // TestFitStockScales: twice the land, hay, room, needs and limits is twice the
@@ -948,7 +1088,7 @@ func ExampleFitStock() {
 	answer, err := grazing.FitStock(question)
 	fmt.Println(answer.English, err)
 	// Output:
-	// 20 wethers: 4.41 animal units. With parts of animals allowed it would be 4.41 animal units; no herd of whole animals is better. It is fed no hay. 1 more in the room of barn (20 places) would carry 1 more head of wethers (0.22 animal units more). <nil>
+	// 20 wethers: 4.41 animal units. No herd of whole animals is better. It is fed no hay. 1 more in the room of barn (20 places) would carry 1 more head of wethers (0.22 animal units more). <nil>
 }
 
 // A question with a slip in it: the error names the place and what would be right.

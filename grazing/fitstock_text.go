@@ -173,7 +173,7 @@ func (m *fitModel) moreText(b *FitBind) string {
 		}
 		return "1 ha more of " + b.Rule.ID
 	case FitRuleNeed:
-		return "Asking for " + units.Number(b.More) + " less in " + b.Rule.English
+		return "Asking for " + counted(b.More, m.needUnit(b.Rule.ID)) + " less in the need of " + b.Rule.ID
 	case FitRuleLeast:
 		return "Asking for " + m.head(b.More, "fewer", b.Rule.ID)
 	case FitRuleMost:
@@ -184,6 +184,12 @@ func (m *fitModel) moreText(b *FitBind) string {
 		return "Allowing 1 head of " + b.Rule.ID + " beyond " + b.Rule.English
 	}
 	return "1 more in " + b.Rule.English
+}
+
+// needUnit is what a need is counted in; empty where the document does not say.
+func (m *fitModel) needUnit(id string) string {
+	at := slices.IndexFunc(m.question.Needs, func(n FitNeed) bool { return n.ID == id })
+	return m.question.Needs[at].Unit
 }
 
 // mostTold is how much of what binds the paragraph tells.
@@ -201,11 +207,15 @@ func (m *fitModel) text(a *Fitted) string {
 	case !a.Found:
 		fmt.Fprintf(&b, "No herd of whole animals was found before the search was ended; with parts of animals allowed it would be %s.", m.value(a.Relaxed.Value))
 	default:
-		fmt.Fprintf(&b, "%s: %s. With parts of animals allowed it would be %s", m.herdText(&a.Whole), m.value(a.Whole.Value), m.value(a.Relaxed.Value))
+		whole, relaxed := m.value(a.Whole.Value), m.value(a.Relaxed.Value)
+		fmt.Fprintf(&b, "%s: %s.", m.herdText(&a.Whole), whole)
+		if relaxed != whole { // else it would say the same figure again
+			fmt.Fprintf(&b, " With parts of animals allowed it would be %s.", relaxed)
+		}
 		if a.Proved {
-			b.WriteString("; no herd of whole animals is better.")
+			b.WriteString(" No herd of whole animals is better.")
 		} else {
-			b.WriteString("; the search was ended before every herd of whole animals was ruled out, so a better one may exist.")
+			b.WriteString(" The search was ended before every herd of whole animals was ruled out, so a better one may exist.")
 		}
 		m.hayText(&b, &a.Whole)
 	}
@@ -222,18 +232,24 @@ func (m *fitModel) text(a *Fitted) string {
 	return b.String()
 }
 
+// hayText tells the hay; how much it is stands there already where that is the goal.
 func (m *fitModel) hayText(b *strings.Builder, h *FitHerd) {
+	least, all, bought := m.question.Goal == FitLeastHay, m.ton(float64(h.Hay)), m.ton(float64(h.Bought))
+	cost := ""
+	if h.Cost.Currency != "" {
+		cost = " for " + h.Cost.String()
+	}
 	switch {
 	case h.Hay == 0:
 		b.WriteString(" It is fed no hay.")
+	case h.Bought == 0 && least:
+		b.WriteString(" All of it is from the store.")
 	case h.Bought == 0:
-		fmt.Fprintf(b, " It is fed %s of hay from the store.", m.ton(float64(h.Hay)))
+		fmt.Fprintf(b, " It is fed %s of hay from the store.", all)
+	case least:
+		fmt.Fprintf(b, " %s of it must be bought%s.", bought, cost)
 	default:
-		fmt.Fprintf(b, " It is fed %s of hay, %s of it bought", m.ton(float64(h.Hay)), m.ton(float64(h.Bought)))
-		if h.Cost.Currency != "" {
-			b.WriteString(" for " + h.Cost.String())
-		}
-		b.WriteString(".")
+		fmt.Fprintf(b, " It is fed %s of hay, %s of it bought%s.", all, bought, cost)
 	}
 }
 

@@ -364,6 +364,33 @@ var formulaRegrowthBitten = units.Formula{
 	},
 }
 
+var formulaPatchNext = units.Formula{
+	Name: "grazing.PatchNext", Source: "ONE-PATCH-CODE after NOY-MEIR-1975; growth 0.75, crowding 0.1, half 0.75 there",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "exp", Terms: []units.Term{{Op: "-", Terms: []units.Term{{Argument: 2}, {Op: "*", Terms: []units.Term{{Argument: 3}, {Argument: 1}}}}}}}}}, {Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 4}, {Argument: 1}}}, {Argument: 1}}}, {Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 1}}}, {Op: "*", Terms: []units.Term{{Argument: 5}, {Argument: 5}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "stand", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "growth", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 10, HighOf: -1}},
+		{Name: "crowding", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "most", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "half", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaPatchGain = units.Formula{
+	Name: "grazing.PatchGain", Source: "ONE-PATCH-CODE after NOY-MEIR-1975; growth 1.25, ceiling 10, most 2 there",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 2}, {Op: "-", Terms: []units.Term{{Number: 1}, {Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 3}}}}}}}, {Op: "/", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 4}, {Argument: 1}}}, {Op: "+", Terms: []units.Term{{Number: 1}, {Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 1}}}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "stand", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "growth", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "ceiling", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "most", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 var formulaFencePosts = units.Formula{
 	Name: "grazing.FencePosts", Source: "POULTRY-NET-SELLER a roll of 164 ft with posts every 7.5 ft; ARS-SPURGE-FENCE posts each 30 ft; ours: counted",
 	Lookup: "fence / spacing, rounded up, and one more",
@@ -824,6 +851,8 @@ func Formulas() []units.Formula {
 		formulaStayOfRest,
 		formulaStripOpen,
 		formulaRegrowthBitten,
+		formulaPatchNext,
+		formulaPatchGain,
 		formulaFencePosts,
 		formulaNettingRolls,
 		formulaNettingSquare,

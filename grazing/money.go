@@ -204,7 +204,8 @@ func RentByHay(animals units.AnimalUnits, hay units.FeedPrice, rule RentRule) (u
 	}, float64(animals))
 }
 
-// RENT-BY-HAY of RANCHERS-EDGE, mark B.
+// The shares of the price of hay that RANCHERS-EDGE prints as rent, mark B: a fifth for
+// excellent grass and legume, or one part in 8.5.
 var (
 	rentQuality = decimal.RequireFromString("0.20")
 	rentEighth  = decimal.RequireFromString("8.5")

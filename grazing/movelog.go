@@ -7,7 +7,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"math"
 	"slices"
 	"strings"
 
@@ -106,12 +105,9 @@ const (
 //
 // Source: definition: the form of the log is ours
 func ReadMoves(log string) ([]LoggedMove, error) {
-	stays, err := readStays(log)
+	stays, err := someStays(log)
 	if err != nil {
 		return nil, err
-	}
-	if len(stays) == 0 {
-		return nil, &LogError{Problem: "has a header and no stays"}
 	}
 	moves := make([]LoggedMove, len(stays))
 	for i := range stays {
@@ -124,6 +120,15 @@ func ReadMoves(log string) ([]LoggedMove, error) {
 type stay struct {
 	LoggedMove
 	line int
+}
+
+// someStays gives the stays of a log, which must have one.
+func someStays(log string) ([]stay, error) {
+	stays, err := readStays(log)
+	if err == nil && len(stays) == 0 {
+		err = &LogError{Problem: "has a header and no stays"}
+	}
+	return stays, err
 }
 
 // readStays is ReadMoves with the lines.
@@ -320,113 +325,4 @@ func repeated(stays []stay) error {
 		}
 	}
 	return nil
-}
-
-// RecordRules is what a log of moves is read with.
-type RecordRules struct {
-	Today  units.Date     `json:"today"`         // the day of the question; stays that begin later are left out
-	Demand units.Demand   `json:"demand_kg_day"` // what an animal unit eats in a day, as of herd.UnitDemand
-	Use    units.Fraction `json:"use"`           // share of what stood that was eaten
-	Rest   units.Days     `json:"rest_days"`     // rest wanted before the next stay
-}
-
-// PaddockRecord is what a log tells of one paddock.
-type PaddockRecord struct {
-	Paddock   string        `json:"paddock"`         // its name
-	Stays     int           `json:"stays"`           // stays that had begun
-	Grazed    units.Days    `json:"grazed_days"`     // days of all stays together
-	Use       units.UseRate `json:"use_aud_m2"`      // animal-unit days taken from an area
-	Harvested units.Yield   `json:"harvested_kg_m2"` // what was eaten, by the demand
-	Standing  units.Yield   `json:"standing_kg_m2"`  // what stood in all, by the share eaten
-	Left      units.Date    `json:"left"`            // the day on which the last stay ended
-	Shortest  units.Days    `json:"shortest_days"`   // the shortest rest between two stays; 0 with one stay
-	Rested    units.Days    `json:"rested_days"`     // since the last stay; 0 where they are on it
-	Occupied  bool          `json:"occupied"`        // they are on it
-	Ready     units.Date    `json:"ready"`           // the day on which it has rested enough
-}
-
-var recordGuard = units.Formula{
-	Name: "grazing.PaddockRecords", Source: "NEB-AUM",
-	Arguments: []units.Argument{
-		{Name: "demand", Unit: "kg/day", Factor: 1, Domain: atLeast(0)},
-		{Name: "use", Unit: "%", Factor: float64(units.Percent), Domain: above(0, 1)},
-		{Name: "rest", Unit: "days", Factor: 1, Domain: between(0, longestLook)},
-	},
-}
-
-// PaddockRecords tells of each paddock in a log what was taken from it, what grew,
-// what rest it had and when it is ready; the one to go to next comes first.
-//
-// Method: animal units × days ÷ area, added up over the stays; × what an animal unit
-// eats is harvested; ÷ the share eaten is what stood; rest from the day of leaving to
-// the next day of coming
-//
-// The harvest is what the animals should have eaten, not what was weighed: where they
-// were fed beside the pasture, or gained or lost, it is off by that. The land of a
-// paddock is that of each stay, so strips of one paddock are each an area of their
-// own. Readiness is a matter of days here: look at the grass before you open the gate.
-//
-// Errors: a *LogError of ReadMoves; *units.DomainError where a rule is impossible
-//
-// Check: TestPaddockRecordsByHand, TestPaddockRecordsRefuse, TestRecordsAddUp
-//
-// Source: NEB-AUM animal-unit days; ours: harvested and standing yield by them
-func PaddockRecords(log string, rules RecordRules) ([]PaddockRecord, error) {
-	if _, err := units.Answer(&recordGuard, 0.0, float64(rules.Demand), float64(rules.Use), float64(rules.Rest)); err != nil {
-		return nil, err
-	}
-	moves, err := ReadMoves(log)
-	if err != nil {
-		return nil, err
-	}
-	at := map[string]int{}
-	records := []PaddockRecord{}
-	for i := range moves {
-		m := &moves[i]
-		if m.In > rules.Today {
-			continue
-		}
-		n, known := at[m.Paddock]
-		if !known {
-			n = len(records)
-			at[m.Paddock] = n
-			records = append(records, PaddockRecord{Paddock: m.Paddock})
-		}
-		records[n].add(m, rules.Today)
-	}
-	for i := range records {
-		records[i].finish(rules)
-	}
-	slices.SortStableFunc(records, func(a, b PaddockRecord) int {
-		return cmp.Or(cmp.Compare(a.Ready, b.Ready), cmp.Compare(a.Paddock, b.Paddock))
-	})
-	return records, nil
-}
-
-// add takes one stay into the record, as far as it lies before today.
-func (r *PaddockRecord) add(m *LoggedMove, today units.Date) {
-	days := m.days()
-	if m.Out > today {
-		days = units.Days(today-m.In) + 1
-		r.Occupied = true
-	}
-	if r.Stays > 0 {
-		rest := max(0, units.Days(m.In-r.Left))
-		if r.Stays == 1 || rest < r.Shortest {
-			r.Shortest = rest
-		}
-	}
-	r.Stays++
-	r.Grazed += days
-	r.Use += units.UseRate(float64(m.Animals) * float64(days) / float64(m.Area))
-	r.Left = max(r.Left, min(m.Out, today))
-}
-
-func (r *PaddockRecord) finish(rules RecordRules) {
-	r.Harvested = units.Yield(float64(r.Use) * float64(rules.Demand))
-	r.Standing = units.Yield(float64(r.Harvested) / float64(rules.Use))
-	if !r.Occupied {
-		r.Rested = units.Days(rules.Today - r.Left)
-	}
-	r.Ready = r.Left + units.Date(math.Ceil(float64(rules.Rest)))
 }

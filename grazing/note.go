@@ -21,6 +21,7 @@ type Note struct {
 type notebook struct {
 	notes  []Note
 	ranges []*rangeNote
+	text   []byte // to write in
 }
 
 // rangeNote is a RangeError met on one or more days.
@@ -57,7 +58,8 @@ func (n *notebook) keep(err error, date units.Date, days int) error {
 // add writes a note.
 func (n *notebook) add(code string, values map[string]any, format string, args ...any) {
 	if n != nil {
-		n.notes = append(n.notes, Note{Code: code, Values: values, English: sentence(fmt.Sprintf(format, args...))})
+		n.text = fmt.Appendf(n.text[:0], format, args...)
+		n.notes = append(n.notes, Note{Code: code, Values: values, English: sentence(n.text)})
 	}
 }
 
@@ -72,19 +74,21 @@ func (n *notebook) all() []Note {
 				"formula": e.Function, "argument": e.Argument, "value": e.Value, "unit": e.Unit,
 				"low": bound(e.Low), "high": bound(e.High), "source": e.Source, "first_day": r.first.String(), "days": r.days,
 			},
-			English: sentence(fmt.Sprintf("%s The value is used all the same (%s; first on %s, %d days in all).", e.Outside(), e.Function, r.first, r.days)),
+			English: sentence(fmt.Appendf(nil, "%s The value is used all the same (%s; first on %s, %d days in all).", e.Outside(), e.Function, r.first, r.days)),
 		})
 	}
 	return notes
 }
 
 // sentence begins with a capital letter, whatever the id it begins with.
-func sentence(text string) string {
-	first, size := utf8.DecodeRuneInString(text)
-	if unicode.IsUpper(first) {
-		return text
+func sentence(text []byte) string {
+	first, size := utf8.DecodeRune(text)
+	upper := unicode.ToUpper(first)
+	if utf8.RuneLen(upper) != size { // a letter whose capital is longer or shorter
+		return string(upper) + string(text[size:])
 	}
-	return string(unicode.ToUpper(first)) + text[size:]
+	utf8.EncodeRune(text, upper)
+	return string(text)
 }
 
 // bound gives a limit for JSON, which knows no infinity.

@@ -42,7 +42,9 @@ type Place struct {
 // their dams gained half a pound a day more in one report
 // [MISSOURI-LEADER-FOLLOWER], and a dairy trial found no gain in the mean of both
 // groups [MAYNE-LEADER-FOLLOWER]. Three days for birds is custom, meant for fly
-// larvae; the one controlled trial found no effect [PHILLIPS-BROILERS].
+// larvae; the one controlled trial found no effect [PHILLIPS-BROILERS]. No source
+// found has the share of the grass that leaders take and followers find: a plan gives
+// each group what it wants, in turn, and its visits tell how the ground was shared.
 //
 // Check: TestOrder
 //
@@ -83,7 +85,7 @@ func place(row herd.Class, i int, behind units.Days) Place {
 	p := Place{Class: row.Name, Behind: behind, Role: RoleFollow, Source: "common practice, without an agreed source"}
 	switch {
 	case row.Kind.Bird():
-		p.Role, p.Why = RoleCleanUp, "birds come last: they scratch the dung apart and take what the others leave"
+		p.Role, p.Why = RoleCleanUp, "birds come last: they scratch the dung apart and take what the others leave; the days between are custom, meant for fly larvae, and the one controlled trial found no effect [PHILLIPS-BROILERS]"
 	case row.Kind == herd.Pigs:
 		p.Role, p.Why = RoleCleanUp, "pigs come behind the ruminants: they root up what is still to be grazed"
 	case i == 0:

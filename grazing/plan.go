@@ -159,6 +159,9 @@ type FenceNeed struct {
 	Strips  int          `json:"strips"`                   // in use at one time
 	Rolls   int          `json:"rolls"`                    // of netting for the cross fence; 0 where no roll is given
 	Assumed bool         `json:"paddocks_taken_as_square"` // paddocks have an area and no shape
+
+	Energizer units.PulseEnergy `json:"energizer_j"`  // at least, of each pulse, for sides and cross; 0 where the fence is dead
+	Rods      units.Length      `json:"ground_rod_m"` // in the earth, all rods together, by the safer rule
 }
 
 // PlanDay is a day of the plan, for pictures.

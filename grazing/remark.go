@@ -3,6 +3,7 @@ package grazing
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"time"
 
 	"example.org/soum/herd"
@@ -24,6 +25,9 @@ func (s *setting) remark(plan *Plan, r *season.Result) {
 	s.remarkSurplus(plan)
 	s.remarkBirths(plan)
 	s.remarkWorms(plan)
+	s.remarkBirds()
+	s.remarkRoom()
+	s.remarkGeese(plan)
 	s.remarkMixing()
 	s.remarkLegume()
 	s.remarkEndophyte()
@@ -148,19 +152,20 @@ func (f *fedSum) add(spell *Feeding) {
 // reasons names why, and tells it in words, with the days of each where there are
 // several.
 func (f *fedSum) reasons() (names []string, text string) {
+	var b strings.Builder
 	for why, days := range f.by {
 		if days == 0 {
 			continue
 		}
 		if names = append(names, FeedReason(why).String()); len(names) > 1 {
-			text += "; "
+			b.WriteString("; ")
 		}
-		text += feedReasons[FeedReason(why)]
+		b.WriteString(feedReasons[FeedReason(why)])
 		if days < f.days {
-			text += fmt.Sprintf(" (%s)", units.Days(days).In(units.Metric))
+			b.WriteString(" (" + units.Days(days).In(units.Metric) + ")")
 		}
 	}
-	return names, text
+	return names, b.String()
 }
 
 // feedReasons tells the reasons for feeding in words.
@@ -270,8 +275,12 @@ func (s *setting) remarkSurplus(plan *Plan) {
 			last = over.Date
 		}
 		if first != 0 {
+			when := "on " + first.String()
+			if last > first {
+				when = fmt.Sprintf("piece by piece, first on %s and last on %s", first, last)
+			}
 			s.notes.add("surplus", map[string]any{"land": id, "from": first.String(), "to": last.String()},
-				"%s outgrows its mowing height of %s before the front gets there, piece by piece, first on %s and last on %s: consider a cut. Nothing is cut unless the document says so.", id, s.text(s.farm.Land[i].MowAbove), first, last)
+				"%s outgrows its mowing height of %s before the front gets there, %s: consider a cut. Nothing is cut unless the document says so.", id, s.text(s.farm.Land[i].MowAbove), when)
 		}
 	}
 }

@@ -274,30 +274,31 @@ func (s *setting) peaks(at *site) ([]float64, error) {
 		return nil, err
 	}
 	peaks := make([]float64, s.input.Days)
-	return peaks, s.fillPeaks(peaks, at, meanToPeak)
-}
-
-// fillPeaks writes the potential growth of every day over that of another rain.
-func (s *setting) fillPeaks(peaks []float64, at *site, meanToPeak float64) error {
 	for _, m := range s.months {
 		peak, err := s.peak(at, m, meanToPeak)
 		if err != nil {
-			return err
+			return nil, err
 		}
 		for day := m.from; day < m.to; day++ {
 			peaks[day] = float64(peak)
 		}
 	}
-	return nil
+	return peaks, nil
 }
 
 // peak gives the potential growth of the days of a month.
 func (s *setting) peak(at *site, m month, meanToPeak float64) (units.Growth, error) {
-	date := s.date(m.from)
-	scale, err := s.rainScale(at, date)
+	scale, err := s.rainScale(at, s.date(m.from))
 	if err != nil {
 		return 0, err
 	}
+	return s.peakBy(scale, at, m, meanToPeak)
+}
+
+// peakBy gives the potential growth of the days of a month by forage as a share of
+// normal.
+func (s *setting) peakBy(scale units.Fraction, at *site, m month, meanToPeak float64) (units.Growth, error) {
+	date := s.date(m.from)
 	mean, err := forage.MonthGrowth(at.annual, at.pasture.Shares[m.month-time.January]*scale, units.Days(m.days))
 	if err = s.notes.keep(err, date, m.to-m.from); err != nil {
 		return 0, err

@@ -26,7 +26,7 @@ const (
 )
 
 // LogNote begins what FarmToday writes into the notes of a farm.
-const LogNote = "By the log up to "
+const LogNote = "As carried on to "
 
 // FarmToday returns the farm as it stands on a later day, by the log of the moves
 // since the document's: today moved on, today's heights, the days of the last bite
@@ -62,17 +62,19 @@ const LogNote = "By the log up to "
 // The rest. Head, weight and stage of the groups, and the young weaned by then, become
 // those of the day; changes and cuts that are past go. season.from is not before the
 // new today. Where the account of the soil's water would begin later than it did, it
-// begins with the water that was there. Hay in store, and the rain of the months
-// since, are yours to put in. Notes of this function begin with "By the log up to",
-// and whatever stands behind these words is written anew each time.
+// begins with the water that was there. The rain of the months since, and the hay in
+// store, are yours to put in: the log tells neither what was fed nor what a cut gave, so
+// the store stays as it was, and the note of the feed tells what the cuts gave by the
+// heights reckoned. Notes of this function begin with "As carried on to", and whatever
+// stands behind these words is written anew each time.
 //
-// The log is that of ReadMoves, "" for no moves. The readings are a list of their own,
+// The log is that of ReadMoves, "" for no moves; a group that it names is one of the farm. The readings are a list of their own,
 // "" for none: columns paddock and height, and from and to for a piece of a lane, as in
 // paddock, height (in), from (ft), to (ft).
 //
 // Errors: a *LogError with line, column and mend where the log or the readings are
 // wrong, or do not fit the land; a *document error where the new day is before the
-// farm's or behind its season, or the farm is wrong
+// farm's or after its season, or the farm is wrong
 //
 // Check: TestFarmTodayByHand, TestLogGivesThePlanAgain, TestGrowsOnByTheCurve, TestHerdGoesOn
 //
@@ -85,7 +87,7 @@ func FarmToday(farm *Farm, log string, today units.Date, readings string) (*Farm
 	case today < farm.Today:
 		return nil, fault("today", today, "is before the day of the farm's heights", "a date from "+farm.Today.String()+" to "+farm.Season.To.String())
 	case today > farm.Season.To:
-		return nil, fault("today", today, "is behind the season's end", "a date from "+farm.Today.String()+" to "+farm.Season.To.String()+", or a farm whose season.to is later")
+		return nil, fault("today", today, "is after the season's end", "a date from "+farm.Today.String()+" to "+farm.Season.To.String()+", or a farm whose season.to is later")
 	}
 	s, err := settle(farm, units.Middle, nil)
 	if err != nil {
@@ -111,7 +113,13 @@ type resumed struct {
 	next    *Farm
 	stays   []placed
 	grounds []ground
+	logged  bool        // there is a log
+	outside map[int]out // stays of the log that are left out, by land
+	made    []string    // what the cuts since gave
 }
+
+// out counts the stays that are left out.
+type out struct{ before, later int }
 
 // placed is a stay on land of the farm.
 type placed struct {
@@ -162,6 +170,7 @@ func (r *resumed) readLog(log string) error {
 	if err != nil {
 		return err
 	}
+	r.logged, r.outside = true, map[int]out{}
 	reach := 0
 	for i := range r.farm.Rotations {
 		reach = max(reach, r.farm.Rotations[i].longestLag())
@@ -171,11 +180,15 @@ func (r *resumed) readLog(log string) error {
 		if s.Out > r.today {
 			last = r.today // they are on it
 		}
+		r.count(&s, last)
 		if s.In >= r.today || last < r.farm.Today.Add(-reach) {
 			continue
 		}
 		p := placed{stay: s, last: last}
 		if p.land, err = r.landNamed(s.Paddock, &LogError{Line: s.line, Column: "paddock", Text: s.Paddock}); err != nil {
+			return err
+		}
+		if err := r.knows(&s); err != nil {
 			return err
 		}
 		if err := r.place(&p); err != nil {
@@ -188,6 +201,22 @@ func (r *resumed) readLog(log string) error {
 	return nil
 }
 
+// count keeps how many stays on a land are left out: over before the document's own
+// today, or not begun by the new one.
+func (r *resumed) count(s *stay, last units.Date) {
+	at := r.farm.landIndex(s.Paddock)
+	n := r.outside[at]
+	switch {
+	case at < 0:
+		return
+	case s.In >= r.today:
+		n.later++
+	case last < r.farm.Today:
+		n.before++
+	}
+	r.outside[at] = n
+}
+
 // landNamed gives the land of a name; else what is wrong with it, and names near it.
 func (r *resumed) landNamed(name string, wrong *LogError) (int, error) {
 	at := r.farm.landIndex(name)
@@ -198,16 +227,37 @@ func (r *resumed) landNamed(name string, wrong *LogError) (int, error) {
 	for i := range r.farm.Land {
 		ids = append(ids, r.farm.Land[i].ID)
 	}
-	wrong.Problem = "is the id of no land"
-	if near := document.Nearest(name, ids); near != "" {
-		wrong.Problem += "; perhaps " + strconv.Quote(near) + " is meant"
+	wrong.Problem = "is the id of no land" + meant(name, ids) + "; the land is " + someOf(ids)
+	return -1, wrong
+}
+
+// knows refuses a stay of a group that the farm has not.
+func (r *resumed) knows(s *stay) error {
+	if s.Group == "" || r.farm.groupIndex(s.Group) >= 0 {
+		return nil
 	}
+	var ids []string
+	for i := range r.farm.Groups {
+		ids = append(ids, r.farm.Groups[i].ID)
+	}
+	return &LogError{Line: s.line, Column: "group", Text: s.Group, Problem: "is the id of no group" + meant(s.Group, ids) + "; the groups are " + someOf(ids) + "; empty where nobody knows"}
+}
+
+// meant tells which id is near what was written.
+func meant(name string, ids []string) string {
+	if near := document.Nearest(name, ids); near != "" {
+		return "; perhaps " + strconv.Quote(near) + " is meant"
+	}
+	return ""
+}
+
+// someOf lists ids, not too many.
+func someOf(ids []string) string {
 	const most = 8
 	if len(ids) > most {
 		ids = append(ids[:most:most], "…")
 	}
-	wrong.Problem += "; the land is " + strings.Join(ids, ", ")
-	return -1, wrong
+	return strings.Join(ids, ", ")
 }
 
 // place puts a stay on its land.
@@ -345,12 +395,26 @@ func (r *resumed) cut(g *ground, land, day int) {
 			continue
 		}
 		g.made = append(g.made, date.String())
-		for i, all := 0, g.within(units.Length(c.From), units.Length(c.To)); i < len(all); i++ {
-			if p := &all[i]; p.mass > units.Yield(c.Stubble) {
-				p.mass, p.grazed = units.Yield(c.Stubble), &date
-			}
+		taken := g.mow(units.Length(c.From), units.Length(c.To), units.Yield(c.Stubble), date)
+		hay := units.FreshFeed(float64(r.farm.kept(taken)) / float64(r.farm.hayDryMatter()))
+		r.made = append(r.made, fmt.Sprintf("the cut of %s on %s gave %s by the heights reckoned", g.land.ID, date, r.text(hay)))
+	}
+}
+
+// mow cuts what stands above the stubble between two places and gives how much it was.
+func (g *ground) mow(from, to units.Length, stubble units.Yield, date units.Date) (taken units.DryMatter) {
+	width := float64(g.land.area()) / float64(g.land.length())
+	for i, last := g.split(from), g.split(to); i < last; i++ {
+		p, start := &g.pieces[i], units.Length(0)
+		if i > 0 {
+			start = g.pieces[i-1].to
+		}
+		if p.mass > stubble {
+			taken += units.DryMatter(float64(p.mass-stubble) * width * float64(p.to-start))
+			p.mass, p.grazed = stubble, &date
 		}
 	}
+	return taken
 }
 
 // graze sets the ground of the stays that end on a day.
@@ -490,7 +554,7 @@ func (r *resumed) reading(row *logRow) (p placed, height units.Height, err error
 func (r *resumed) settleLand() error {
 	for i := range r.grounds {
 		g, l, at := &r.grounds[i], &r.next.Land[i], &r.lands[i]
-		l.Note = r.noted(l.Note, r.remarks(g, both(at.leaveHeight)))
+		l.Note = r.noted(l.Note, r.remarks(g, i, r.text(at.leaveHeight)))
 		g.join()
 		l.Height, l.Grazed, l.Stretches = 0, nil, nil
 		var pieces []Stretch
@@ -543,12 +607,12 @@ func (p *piece) alike(next *piece) bool {
 }
 
 // remarks tells what of a land's figures is reckoned, and how.
-func (r *resumed) remarks(g *ground, leave string) []string {
+func (r *resumed) remarks(g *ground, land int, leave string) []string {
 	var all []string
 	if g.measured > 0 {
 		all = append(all, "heights read that day are taken as they were read")
 	}
-	if on := g.unread(); on != "" {
+	if on := r.unread(g); on != "" {
 		all = append(all, fmt.Sprintf("nobody read what was left on %s, and the leave height is taken, %s", on, leave))
 	}
 	if g.due != 0 {
@@ -560,14 +624,37 @@ func (r *resumed) remarks(g *ground, leave string) []string {
 	if len(g.made) > 0 {
 		all = append(all, "cut as written on "+strings.Join(g.made, " and "))
 	}
-	if len(all) == 0 && len(g.on) == 0 && r.today > r.farm.Today {
-		all = append(all, "not in it, so grown on from the document's heights")
+	if len(all) == 0 && !g.trodden(r.farm.Today) && r.today > r.farm.Today {
+		all = append(all, r.untouched(land))
+	}
+	if n := r.outside[land].before; n > 0 {
+		all = append(all, fmt.Sprintf("%s before %s left out, being in the document's heights already", plural(float64(n), "stay"), r.farm.Today))
+	}
+	if n := r.outside[land].later; n > 0 {
+		all = append(all, fmt.Sprintf("%s from %s on left out, being still to come", plural(float64(n), "stay"), r.today))
 	}
 	return all
 }
 
+// trodden tells whether anybody was on it since a day.
+func (g *ground) trodden(since units.Date) bool {
+	return slices.ContainsFunc(g.on, func(p placed) bool { return p.last >= since })
+}
+
+// untouched tells of a land on which nobody was why its heights are what they are.
+func (r *resumed) untouched(land int) string {
+	const grown = "grown on from the document's heights"
+	switch {
+	case !r.logged:
+		return "no log, so " + grown
+	case r.outside[land] != out{}:
+		return grown
+	}
+	return "not in the log, so " + grown
+}
+
 // unread tells how much of a land stands as taken and not as read, "" for nothing.
-func (g *ground) unread() string {
+func (r *resumed) unread(g *ground) string {
 	from, on := units.Length(0), units.Length(0)
 	for _, p := range g.pieces {
 		if p.unread {
@@ -581,7 +668,7 @@ func (g *ground) unread() string {
 	case on >= from-logSnap:
 		return "the whole of it"
 	}
-	return both(on) + " of it"
+	return r.text(on) + " of it"
 }
 
 // noted puts remarks behind what the user wrote, in place of earlier ones.
@@ -590,6 +677,9 @@ func (r *resumed) noted(note string, remarks []string) string {
 	own = strings.TrimSpace(own)
 	if len(remarks) == 0 {
 		return own
+	}
+	if own != "" && !strings.ContainsAny(own[len(own)-1:], ".!?:;") {
+		own += "."
 	}
 	return strings.TrimSpace(own + " " + LogNote + r.today.String() + ": " + strings.Join(remarks, "; ") + ".")
 }
@@ -674,11 +764,20 @@ func (r *resumed) settleRest() {
 	f.Season.From = max(f.Season.From, r.today)
 	f.Cuts = slices.DeleteFunc(f.Cuts, func(c Cut) bool { return c.Date < r.today })
 	if r.today > r.farm.Today {
-		f.Feed.Note = r.noted(f.Feed.Note, []string{"hay in store is carried over as it stood: put in what lies there now, with what the cuts since have given"})
+		f.Feed.Note = r.noted(f.Feed.Note, r.hayRemarks())
 	}
 	for i := range f.Rotations {
 		r.settleFront(&f.Rotations[i])
 	}
+}
+
+// hayRemarks tells what the store leaves out.
+func (r *resumed) hayRemarks() []string {
+	all := []string{"hay in store is carried over as it stood, nothing taken off for what was fed since: put in what lies there now"}
+	if len(r.made) > 0 {
+		all = append(append(all, r.made...), "none of that is in the store yet")
+	}
+	return all
 }
 
 // settleFront puts a rotation's front where the ground opened last ends.

@@ -170,12 +170,12 @@ func logOf(p *grazing.Plan, before units.Date) string {
 }
 
 // TestLogGivesThePlanAgain writes the first days of a plan as a log, carries the farm
-// on by it and plans again: the moves that are still to come are the same ones, to two
-// centimetres and 200 grams, and as much stands there. They are the same to the last
-// digits but where a strip took in a remainder over two pieces: what was left on them
-// differs, and the log has the mean. That holds where nobody is due on ground already opened
-// (all groups stand together here), nobody is in the middle of a stay in a paddock, and
-// nobody was fed since the last move: then the plan has given up its place in the lane,
+// on by it and plans again: the moves that are still to come are the same ones, to a
+// tenth of a millimetre and a gram, and as much stands there. That holds up to ground of a
+// strip that took in a remainder: it may lie over two pieces on which different heights
+// were left, and the log has their mean. It holds where nobody is due on ground already
+// opened (all groups stand together here), nobody is in the middle of a stay in a paddock,
+// and nobody was fed since the last move: then the plan has given up its place in the lane,
 // and a log, which tells where they went and not where they might have gone, keeps it.
 func TestLogGivesThePlanAgain(t *testing.T) {
 	compared := 0
@@ -191,8 +191,13 @@ func TestLogGivesThePlanAgain(t *testing.T) {
 		require.NoError(t, err)
 		for rotation := range farm.Rotations {
 			if !goesOn(farm, once, rotation, today) {
-				want := movesFrom(once, rotation, today)
-				sameMoves(t, want, movesFrom(again, rotation, today), 20)
+				want, got := movesFrom(once, rotation, today), movesFrom(again, rotation, today)
+				if i := slices.IndexFunc(want, func(m grazing.Move) bool { return onRemainder(once, m, today) }); i >= 0 {
+					want = want[:i]
+					require.GreaterOrEqual(t, len(got), i)
+					got = got[:i]
+				}
+				sameMoves(t, want, got, 0.1)
 				compared += len(want)
 				for _, id := range farm.Rotations[rotation].Land { // and as much stands there that evening
 					l := slices.IndexFunc(farm.Land, func(l grazing.Land) bool { return l.ID == id })
@@ -202,6 +207,14 @@ func TestLogGivesThePlanAgain(t *testing.T) {
 		}
 	})
 	assert.Greater(t, compared, 1000)
+}
+
+// onRemainder tells whether a move comes to ground of a strip before a day that took in a
+// remainder, and so ended above the height to be left.
+func onRemainder(p *grazing.Plan, m grazing.Move, before units.Date) bool {
+	return slices.ContainsFunc(p.Moves, func(d grazing.Move) bool {
+		return d.Date < before && d.Length > 0 && overlap(d, m) && float64(d.Left) > float64(d.Leave)*(1+1e-9)
+	})
 }
 
 // goesOn tells whether a rotation is, that day, in the middle of what a document cannot
@@ -223,9 +236,9 @@ func goesOn(farm *grazing.Farm, p *grazing.Plan, rotation int, today units.Date)
 
 // TestLogWithFollowersDue does the same where a group follows some days behind. The
 // moves are the same ones, to 5 cm and half a kilogram, until the front comes to ground
-// on which the follower was still due; the plan has the follower fed until then, and
-// that is all it is fed more. It is not to the millimetre: between leader and follower
-// two pieces of one strip grow apart, and the log has their mean.
+// on which the follower was still due, or where the log has one height for a strip over
+// ground of earlier strips: its pieces grow apart, and the log has their mean. The plan has
+// the follower fed until then, and that is all it is fed more.
 func TestLogWithFollowersDue(t *testing.T) {
 	compared := 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -244,9 +257,14 @@ func TestLogWithFollowersDue(t *testing.T) {
 		again, err := grazing.PlanSeason(next)
 		require.NoError(t, err)
 		want, got := movesFrom(once, 0, today), movesFrom(again, 0, today)
-		due := slices.DeleteFunc(movesFrom(once, 0, today.Add(-lag)), func(m grazing.Move) bool { return m.Date >= today })
+		logged := slices.DeleteFunc(movesFrom(once, 0, farm.Today), func(m grazing.Move) bool { return m.Date >= today })
 		reaches := slices.IndexFunc(want, func(m grazing.Move) bool {
-			return slices.ContainsFunc(due, func(d grazing.Move) bool { return d.Land == m.Land && d.From < m.To && m.From < d.To })
+			for i, d := range logged {
+				if overlap(d, m) && (d.Date.Add(lag) >= today || slices.ContainsFunc(logged[:i], func(e grazing.Move) bool { return overlap(e, d) })) {
+					return true
+				}
+			}
+			return false
 		})
 		if reaches >= 0 {
 			want = slices.DeleteFunc(want, func(m grazing.Move) bool { return m.Date >= want[reaches].Date })
@@ -263,6 +281,8 @@ func TestLogWithFollowersDue(t *testing.T) {
 	})
 	assert.Greater(t, compared, 500)
 }
+
+func overlap(a, b grazing.Move) bool { return a.Land == b.Land && a.From < b.To && b.From < a.To }
 
 func movesFrom(p *grazing.Plan, rotation int, from units.Date) (all []grazing.Move) {
 	for _, m := range p.Moves {
@@ -319,8 +339,8 @@ func TestGrowsOnByTheCurve(t *testing.T) {
 		assert.InDelta(t, stretchAt(t, once, "A", at).Height.Metres(), stretchAt(t, twice, "A", at).Height.Metres(), 1e-12)
 	}
 	assert.Equal(t, once.Land[0].Note, twice.Land[0].Note)
-	assert.Contains(t, once.Land[0].Note, "By the log up to 2001-06-16: nobody read what was left on 20 m (65.6 ft) of it, and the leave height is taken, 12 cm (4.72 in).")
-	assert.Contains(t, once.Land[1].Note, "mine By the log up to 2001-06-16: not in it, so grown on")
+	assert.Contains(t, once.Land[0].Note, "As carried on to 2001-06-16: nobody read what was left on 20 m of it, and the leave height is taken, 12 cm.")
+	assert.Contains(t, once.Land[1].Note, "mine. As carried on to 2001-06-16: not in the log, so grown on")
 	for _, system := range []units.System{units.Metric, units.US} {
 		text, err := once.JSON(system)
 		require.NoError(t, err)
@@ -373,7 +393,7 @@ func TestLaterStaysLieOverEarlierOnes(t *testing.T) {
 	assert.InDelta(t, afterMonths(0.10, 8.0/31), next.Land[0].Stretches[2].Height.Metres(), 1e-12)
 	assert.Empty(t, next.Land[1].Stretches)
 	assert.InDelta(t, afterMonths(0.10, 3.0/31), next.Land[1].Height.Metres(), 1e-12)
-	assert.Contains(t, next.Land[0].Note, "log up to 2001-05-11: animals are on it up to 2001-05-13, and it is taken as grazed today")
+	assert.Contains(t, next.Land[0].Note, "As carried on to 2001-05-11: animals are on it up to 2001-05-13, and it is taken as grazed today")
 	assert.Equal(t, "mine", next.Land[1].Note)
 	require.NotNil(t, next.Rotations[0].Front)
 	assert.Equal(t, grazing.Front{Land: "A", At: 30}, *next.Rotations[0].Front) // the ground opened last
@@ -384,8 +404,60 @@ func TestLaterStaysLieOverEarlierOnes(t *testing.T) {
 		require.NoError(t, err)
 		none, err := grazing.FarmToday(farm, "", dateOf(t, "2001-05-11"), "")
 		require.NoError(t, err)
+		alone.Land[0].Note, alone.Land[1].Note = none.Land[0].Note, none.Land[1].Note
 		assert.Equal(t, none, alone)
 	}
+}
+
+// TestNotesTellWhatWasLeftOut: of land on which nobody was, why its heights are what they
+// are, in the farm's own units, and which stays of the log do not count.
+func TestNotesTellWhatWasLeftOut(t *testing.T) {
+	const carried = "As carried on to 2001-05-11: "
+	for log, want := range map[string]string{
+		"": "no log, so grown on from the document's heights.",
+		handHead + "B,2001-05-02,2001-05-03,2080,1,,,,\n":                                                                                "not in the log, so grown on from the document's heights.",
+		handHead + "A,2001-04-11,2001-04-12,600,1,0,20,,\nA,2001-04-30,2001-05-01,600,1,0,20,,\n":                                        "grown on from the document's heights; 2 stays before 2001-05-01 left out, being in the document's heights already.",
+		handHead + "A,2001-05-11,2001-05-12,600,1,0,20,,\n":                                                                              "grown on from the document's heights; 1 stay from 2001-05-11 on left out, being still to come.",
+		handHead + "A,2001-05-02,2001-05-03,600,1,0,20,,\nA,2001-05-01,2001-05-02,600,1,20,40,,\nA,2001-04-11,2001-04-12,600,1,0,20,,\n": "nobody read what was left on 131 ft of it, and the leave height is taken, 4.72 in; 1 stay before 2001-05-01 left out, being in the document's heights already.",
+	} {
+		farm := grownFarm(t)
+		farm.Units = units.US
+		next, err := grazing.FarmToday(farm, log, dateOf(t, "2001-05-11"), "")
+		require.NoError(t, err)
+		assert.Equal(t, carried+want, next.Land[0].Note)
+	}
+	for own, want := range map[string]string{"mine": "mine. ", "mine!": "mine! ", "": ""} {
+		farm := grownFarm(t)
+		farm.Land[0].Note = own
+		next, err := grazing.FarmToday(farm, "", dateOf(t, "2001-05-11"), "")
+		require.NoError(t, err)
+		assert.Equal(t, want+carried+"no log, so grown on from the document's heights.", next.Land[0].Note)
+	}
+}
+
+// TestHayOfPastCutsIsTold: the store stays as it was, and the note tells what a cut gave:
+// 20 m × 30 m of a lane at 15 cm, grown on for 9 of 31 days of May, cut to 6 cm, of
+// 1.1 kg/m2 in 1 m of height; a fifth is lost, and the hay is 90 % dry matter. Of the
+// other cut, still to come, nothing is told.
+func TestHayOfPastCutsIsTold(t *testing.T) {
+	farm := grownFarm(t)
+	loss := 20 * units.Percent
+	farm.Feed = grazing.Feed{Hay: 100, Loss: &loss, Note: "in the barn"}
+	farm.Cuts = []grazing.Cut{
+		{Land: "A", Date: dateOf(t, "2001-05-10"), Stubble: 0.06, From: 10, To: 30},
+		{Land: "B", Date: dateOf(t, "2001-05-21"), Stubble: 0.06},
+	}
+	next, err := grazing.FarmToday(farm, "", dateOf(t, "2001-05-20"), "")
+	require.NoError(t, err)
+	hay := units.FreshFeed((afterMonths(0.15, 9.0/31) - 0.06) * 1.1 * 20 * 30 * 0.8 / 0.9)
+	assert.Equal(t, "in the barn. As carried on to 2001-05-20: hay in store is carried over as it stood, nothing taken off for what was fed since: "+
+		"put in what lies there now; the cut of A on 2001-05-10 gave "+hay.In(units.Metric)+" by the heights reckoned; none of that is in the store yet.", next.Feed.Note)
+	assert.Equal(t, 100*units.FreshKilogram, next.Feed.Hay)
+	assert.Greater(t, hay, 50*units.FreshKilogram)
+
+	same, err := grazing.FarmToday(farm, "", farm.Today, "")
+	require.NoError(t, err)
+	assert.Equal(t, "in the barn", same.Feed.Note)
 }
 
 // TestBordersAndAreasNearby: borders half a millimetre apart are one, five are two; an
@@ -414,7 +486,7 @@ func TestReadingsWin(t *testing.T) {
 	assert.Equal(t, "2001-05-02", stretchAt(t, next, "A", 15).Grazed.String()) // the bite is where it was
 	assert.Nil(t, stretchAt(t, next, "A", 25).Grazed)
 	assert.InDelta(t, 0.22, next.Land[1].Height.Metres(), 1e-12)
-	assert.Contains(t, next.Land[1].Note, "mine By the log up to 2001-05-11: heights read that day are taken as they were read.")
+	assert.Contains(t, next.Land[1].Note, "mine. As carried on to 2001-05-11: heights read that day are taken as they were read.")
 
 	same, err := grazing.FarmToday(farm, "", farm.Today, "paddock,height\nA,16 cm\n") // today's walk alone
 	require.NoError(t, err)
@@ -539,6 +611,8 @@ func TestBadLogsForTheFarm(t *testing.T) {
 		"plot,2001-05-02,2001-05-03,2000,1,0,20,,":     `"plot" is a paddock, grazed whole: leave from and to empty`,
 		"plot,2001-05-02,2001-05-03,1000,1,,,,":        `"plot", which is 0.2 ha (0.494 ac) and grazed whole: make it a lane`,
 		"plot,2001-05-03,2001-05-02,2000,1,,,,":        "is before they came",
+		"long,2001-05-02,2001-05-03,400,1,0,20,,pigs":  `line 2, column "group": "pigs": is the id of no group; the groups are milkers, dry ewes, ganders; empty where nobody knows`,
+		"long,2001-05-02,2001-05-03,400,1,0,20,,miker": `"miker": is the id of no group; perhaps "milkers" is meant`,
 	} {
 		_, err := grazing.FarmToday(farm, handHead+row+"\n", today, "")
 		holdsLogError(t, err, "the log of moves", want)
@@ -560,7 +634,7 @@ func TestBadLogsForTheFarm(t *testing.T) {
 		_, err := grazing.FarmToday(farm, "", today, readings)
 		holdsLogError(t, err, "the readings of today", want)
 	}
-	for day, want := range map[string]string{"2001-04-30": "today: 2001-04-30 is before the day of the farm's heights", "2001-09-01": "is behind the season's end"} {
+	for day, want := range map[string]string{"2001-04-30": "today: 2001-04-30 is before the day of the farm's heights", "2001-09-01": "is after the season's end"} {
 		_, err := grazing.FarmToday(farm, "", dateOf(t, day), "")
 		assert.ErrorContains(t, err, want)
 	}
@@ -611,7 +685,7 @@ func TestFrontInTheDocument(t *testing.T) {
 func FuzzFarmToday(f *testing.F) {
 	farm, err := grazing.ReadFarm([]byte(smallFarm))
 	require.NoError(f, err)
-	f.Add(handHead+"long,2001-05-02,2001-05-03,400,1,0,20,0.1,x\nplot,2001-05-02,2001-05-09,2000,1,,,,\n", "paddock,height (cm)\nshort,12\n", 9)
+	f.Add(handHead+"long,2001-05-02,2001-05-03,400,1,0,20,0.1,milkers\nplot,2001-05-02,2001-05-09,2000,1,,,,\n", "paddock,height (cm)\nshort,12\n", 9)
 	f.Fuzz(func(t *testing.T, log, readings string, days int) {
 		next, err := grazing.FarmToday(farm, log, farm.Today.Add(days%200), readings)
 		if err != nil {

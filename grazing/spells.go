@@ -89,10 +89,10 @@ func (s *setting) settleSeasons() {
 	}
 }
 
-// drink gives what a group drinks, by day, at one end of the printed span; nothing
-// from the day on for which print has no figure, and whether it has any.
-func (s *setting) drink(group int, end units.End) (all []units.WaterRate, known bool) {
-	all = make([]units.WaterRate, s.input.Days)
+// drink writes what a group drinks, by day, at one end of the printed span; nothing
+// from the day on for which print has no figure, and tells whether it has any.
+func (s *setting) drink(all []units.WaterRate, group int, end units.End) (known bool) {
+	clear(all)
 	for _, sp := range s.spells[group] {
 		var by [2]units.WaterRate
 		var have [2]bool
@@ -104,12 +104,12 @@ func (s *setting) drink(group int, end units.End) (all []units.WaterRate, known 
 			if !have[at] {
 				drink, err := s.herd[group].WaterOn(s.date(day), s.seasons[day], end)
 				if units.Impossible(err) {
-					return all, known
+					return known
 				}
 				by[at], have[at] = drink, true
 			}
 			all[day], known = by[at], true
 		}
 	}
-	return all, known
+	return known
 }

@@ -197,7 +197,8 @@ func DayArea(animals units.AnimalUnits, days units.Days, use units.UseRate) (uni
 //   - days in days: length of the season, or of the stay; > 0
 //
 // Note: the share eaten over a season and the share eaten in one stay are two
-// figures; the first is the lower on range and where stock stay long. What a
+// figures; the first is the lower on range and where stock stay long. Print has the
+// first by system (forage.SystemUse), the second by stay (forage.UsableShare). What a
 // season carries also depends on when the grass grows: this sum does not know.
 //
 // Source: UMAINE-LESSON-5 equations 1 and 2; NRCS-BRYAN-528 job sheet

@@ -60,25 +60,31 @@ type StudyInput int
 
 // The inputs.
 const (
-	InputGrowth     StudyInput = iota + 1 // the own factor on growth, in place of the document's
-	InputHead                             // whole head of a group, its changes in proportion
-	InputHeadFactor                       // a factor on a group's head
-	InputLeave                            // the height a rotation leaves
-	InputTurnIn                           // the height from which a rotation grazes
-	InputRest                             // the shortest rest of a rotation, whole days
-	InputMoves                            // moves a day of a rotation, whole
+	InputGrowth       StudyInput = iota + 1 // the own factor on growth, in place of the document's
+	InputHead                               // whole head of a group, its changes in proportion
+	InputHeadFactor                         // a factor on a group's head
+	InputLeave                              // the height a rotation leaves
+	InputTurnIn                             // the height from which a rotation grazes
+	InputRest                               // the shortest rest of a rotation, whole days
+	InputMoves                              // moves a day of a rotation, whole
+	InputRainFactor                         // a factor on the rain of every month that is drawn; what past keeps as it fell, and the normals, stay
+	InputHay                                // the hay in store, as it lies, in place of the document's
+	InputLandFactor                         // a factor on the size of land: the width of a lane, the area of a paddock
+	InputIntakeFactor                       // a factor on what animals want, from grass and in place of it
 )
 
 // StudySweep is an input and the span over which it goes.
 type StudySweep struct {
-	Input    StudyInput                `json:"input" document:"required" allowed:"\"growth\", \"head\", \"head factor\", \"leave\", \"turn in\", \"rest\" or \"moves\""`
-	Group    string                    `json:"group,omitempty" allowed:"the id of a group, with head and head factor"`
-	Rotation int                       `json:"rotation,omitempty" allowed:"the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves"`
-	Span     *units.Span[float64]      `json:"span,omitempty" allowed:"low and high as numbers: factors, or whole head, days or moves"`
-	Heights  *units.Span[units.Height] `json:"heights,omitempty" allowed:"low and high, with leave and turn in"`
-	Steps    int                       `json:"steps,omitempty" allowed:"steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone"`
-	Note     string                    `json:"note,omitempty"`
-	Extra    map[string]any            `json:"-" document:"extra"`
+	Input    StudyInput                   `json:"input" document:"required" allowed:"\"growth\", \"head\", \"head factor\", \"leave\", \"turn in\", \"rest\", \"moves\", \"rain factor\", \"hay\", \"land factor\" or \"intake factor\""`
+	Group    string                       `json:"group,omitempty" allowed:"the id of a group, with head and head factor; with intake factor too, or all groups if left out"`
+	Land     string                       `json:"land,omitempty" allowed:"the id of land, with land factor; all land if left out"`
+	Rotation int                          `json:"rotation,omitempty" allowed:"the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves"`
+	Span     *units.Span[float64]         `json:"span,omitempty" allowed:"low and high as numbers: whole head, days or moves, or factors; those on rain, land and intake up to 10"`
+	Heights  *units.Span[units.Height]    `json:"heights,omitempty" allowed:"low and high, with leave and turn in"`
+	Hay      *units.Span[units.FreshFeed] `json:"hay,omitempty" allowed:"low and high, 0 or more, with hay"`
+	Steps    int                          `json:"steps,omitempty" allowed:"steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone"`
+	Note     string                       `json:"note,omitempty"`
+	Extra    map[string]any               `json:"-" document:"extra"`
 }
 
 // StudyResult is what came of the seasons.
@@ -157,14 +163,16 @@ func (s *Studied) JSON(system units.System) ([]byte, error) { return document.En
 // nothing of one another, and a year of them varies less than those of a record in
 // which dry months come together. A record of thirty years holds no drought of one
 // in a hundred. Normals are those of the farm's rain, or the record's means where it
-// has none. Whether the water reaches for more head is not asked. Notes and cautions
+// has none. A rain factor makes every month that is drawn so much drier or wetter, those
+// before today too where they are drawn; normals stay, and so do months that are kept as
+// they fell. Whether the water reaches for more head is not asked. Notes and cautions
 // are those of PlanSeason.
 //
 // Errors: a document error with the path, the value and what is allowed; a
 // *units.DomainError where figures are impossible together at a point
 //
 // Check: TestStudyOfItsOwnYearIsThePlan, TestStudyAgainstPlans,
-// TestStudyIsTheSameOnAnyWorkers, TestStudySweeps
+// TestStudyIsTheSameOnAnyWorkers, TestStudySweeps, TestStudyRainFactorIsAnotherRecord
 //
 // Source: ours: the draw of whole years and the counting; rainfall.ForageShare and
 // rainfall.FitRain name what they stand on
@@ -176,6 +184,10 @@ func Study(studied *Studied) (StudyResult, error) {
 // that is done. Workers is how many seasons run at a time, 0 for as many as there are
 // processors; the answer does not depend on it. Progress, where it is not nil, is told
 // from time to time how many seasons of how many are done, by one worker at a time.
+//
+// The number of pieces of memory does not grow with the seasons. Their size does, by
+// what the percentiles need of every season: 40 bytes and 9 for each month of the plan,
+// about 100 bytes a season of seven months, whatever the number of points.
 func (s *Studied) Run(ctx context.Context, workers int, progress func(done, all int)) (StudyResult, error) {
 	p, err := s.plan()
 	if err != nil {

@@ -19,7 +19,9 @@ const (
 	mostSeasons = 10000
 	mostPoints  = 1000
 	mostSteps   = 100
-	mostInputs  = 7
+	mostInputs  = 11
+	mostFactor  = 10        // on rain, land and intake
+	mostHay     = 1e9       // kg; beyond it no farm stores any
 	mostSeed    = 1<<53 - 1 // beyond it not every language has whole numbers
 )
 
@@ -155,18 +157,48 @@ func (p *studyPlan) fitMonths() error {
 // heights tells whether an input goes over heights.
 func (i StudyInput) heights() bool { return i == InputLeave || i == InputTurnIn }
 
-// group tells whether an input is of a group.
-func (i StudyInput) group() bool { return i == InputHead || i == InputHeadFactor }
+// head tells whether an input is the head of a group.
+func (i StudyInput) head() bool { return i == InputHead || i == InputHeadFactor }
+
+// rotation tells whether an input is of a rotation.
+func (i StudyInput) rotation() bool { return i.heights() || i == InputRest || i == InputMoves }
 
 // whole tells whether an input knows whole numbers only.
 func (i StudyInput) whole() bool { return i == InputHead || i == InputRest || i == InputMoves }
 
+// most gives the highest number that an input may take.
+func (i StudyInput) most() float64 {
+	if i == InputRainFactor || i == InputLandFactor || i == InputIntakeFactor {
+		return mostFactor
+	}
+	return mostCounted
+}
+
 // ends gives the span of a sweep in base units.
 func (w *StudySweep) ends() (low, high float64) {
-	if w.Input.heights() {
+	switch {
+	case w.Input.heights():
 		return float64(w.Heights.Low), float64(w.Heights.High)
+	case w.Input == InputHay:
+		return float64(w.Hay.Low), float64(w.Hay.High)
 	}
 	return w.Span.Low, w.Span.High
+}
+
+// meets tells whether two sweeps change the same. All groups, or all land, meet each
+// of them.
+func (w *StudySweep) meets(o *StudySweep) bool {
+	switch {
+	case w.Input.head() && o.Input.head():
+		return w.Group == o.Group
+	case w.Input != o.Input:
+		return false
+	case w.Input == InputIntakeFactor:
+		return w.Group == o.Group || w.Group == "" || o.Group == ""
+	case w.Input == InputLandFactor:
+		return w.Land == o.Land || w.Land == "" || o.Land == ""
+	}
+	return w.Rotation == o.Rotation
 }
 
 func (p *studyPlan) checkInputs() error {
@@ -192,44 +224,77 @@ func (p *studyPlan) checkInputs() error {
 }
 
 func (p *studyPlan) checkInput(path string, w *StudySweep, before []StudySweep) error {
-	alike := func(o StudySweep) bool {
-		return (o.Input == w.Input || o.Input.group() && w.Input.group()) && o.Group == w.Group && o.Rotation == w.Rotation
-	}
 	switch {
 	case w.Input.String() == "":
-		return fault(path+".input", int(w.Input), "is no input", `"growth", "head", "head factor", "leave", "turn in", "rest" or "moves"`)
-	case slices.ContainsFunc(before, alike):
+		return fault(path+".input", int(w.Input), "is no input", `"growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor" or "intake factor"`)
+	case slices.ContainsFunc(before, func(o StudySweep) bool { return w.meets(&o) }):
 		return fault(path+".input", strconv.Quote(w.Input.String()), "stands twice for the same", "each once")
-	case w.Input.group() && p.farm.groupIndex(w.Group) < 0:
-		return fault(path+".group", strconv.Quote(w.Group), "is the id of no group", "the id of a group in the farm")
-	case w.Input.group() && p.farm.Groups[p.farm.groupIndex(w.Group)].Head == 0:
-		return fault(path+".group", strconv.Quote(w.Group), "begins without animals: the young of another group come into it", "the id of a group with head at the start")
-	case !w.Input.group() && w.Group != "":
-		return fault(path+".group", strconv.Quote(w.Group), "stands beside an input that is of no group", "no group")
-	case w.Rotation < 0 || w.Rotation >= len(p.farm.Rotations):
-		return fault(path+".rotation", w.Rotation, "is the place of no rotation", "0 to "+strconv.Itoa(len(p.farm.Rotations)-1))
-	case (w.Input.group() || w.Input == InputGrowth) && w.Rotation != 0:
-		return fault(path+".rotation", w.Rotation, "stands beside an input that is of no rotation", "no rotation")
-	case w.Input.heights() && (w.Heights == nil || w.Span != nil):
-		return fault(path+".heights", "", "a height goes from height to height", `heights such as {"low": "3 in", "high": "5 in"}, and no span`)
-	case !w.Input.heights() && (w.Span == nil || w.Heights != nil):
-		return fault(path+".span", "", "the input goes from number to number", `a span such as {"low": 1, "high": 2}, and no heights`)
 	case p.studied.Design == DesignGrid && (w.Steps < 2 || w.Steps > mostSteps):
 		return fault(path+".steps", w.Steps, "cannot make a grid", "2 to "+strconv.Itoa(mostSteps))
 	case p.studied.Design == DesignHypercube && w.Steps != 0:
 		return fault(path+".steps", w.Steps, "stand beside a hypercube", "points of the study, and no steps")
 	}
-	low, high := w.ends()
-	if w.Input.heights() {
-		if !(low > 0 && high >= low && high <= 100) {
-			return fault(path+".heights", spanText(*w.Heights), "is no span of heights", "low above 0, high up to 100 m and not below it")
-		}
-		return nil
+	if err := p.checkWhose(path, w); err != nil {
+		return err
 	}
+	return w.checkSpan(path)
+}
+
+// checkWhose checks of which group, land or rotation an input is.
+func (p *studyPlan) checkWhose(path string, w *StudySweep) error {
+	group := p.farm.groupIndex(w.Group)
+	takesGroup := w.Input.head() || w.Input == InputIntakeFactor && w.Group != ""
+	switch {
+	case takesGroup && group < 0:
+		return fault(path+".group", strconv.Quote(w.Group), "is the id of no group", "the id of a group in the farm")
+	case w.Input.head() && p.farm.Groups[group].Head == 0:
+		return fault(path+".group", strconv.Quote(w.Group), "begins without animals: the young of another group come into it", "the id of a group with head at the start")
+	case !takesGroup && w.Group != "":
+		return fault(path+".group", strconv.Quote(w.Group), "stands beside an input that is of no group", "no group")
+	case w.Input != InputLandFactor && w.Land != "":
+		return fault(path+".land", strconv.Quote(w.Land), "stands beside an input that is of no land", "no land")
+	case w.Land != "" && p.farm.landIndex(w.Land) < 0:
+		return fault(path+".land", strconv.Quote(w.Land), "is the id of no land", "the id of land in the farm, or none for all of it")
+	case !w.Input.rotation() && w.Rotation != 0:
+		return fault(path+".rotation", w.Rotation, "stands beside an input that is of no rotation", "no rotation")
+	case w.Rotation < 0 || w.Rotation >= len(p.farm.Rotations):
+		return fault(path+".rotation", w.Rotation, "is the place of no rotation", "0 to "+strconv.Itoa(len(p.farm.Rotations)-1))
+	}
+	return nil
+}
+
+// checkSpan checks from where to where an input goes.
+func (w *StudySweep) checkSpan(path string) error {
+	switch {
+	case w.Input.heights() && (w.Heights == nil || w.Span != nil || w.Hay != nil):
+		return fault(path+".heights", "", "a height goes from height to height", `heights such as {"low": "3 in", "high": "5 in"}, and no span or hay`)
+	case w.Input == InputHay && (w.Hay == nil || w.Span != nil || w.Heights != nil):
+		return fault(path+".hay", "", "hay goes from mass to mass", `hay such as {"low": "0 t", "high": "6 t"}, and no span or heights`)
+	case !w.Input.heights() && w.Input != InputHay && (w.Span == nil || w.Heights != nil || w.Hay != nil):
+		return fault(path+".span", "", "the input goes from number to number", `a span such as {"low": 1, "high": 2}, and no heights or hay`)
+	}
+	switch low, high := w.ends(); {
+	case w.Input.heights() && !(low > 0 && high >= low && high <= 100):
+		return fault(path+".heights", spanText(*w.Heights), "is no span of heights", "low above 0, high up to 100 m and not below it")
+	case w.Input == InputHay && !(low >= 0 && high >= low && high <= mostHay):
+		return fault(path+".hay", spanText(*w.Hay), "is no span of hay", "low 0 or more, high up to 1,000,000 t and not below it")
+	case w.Input.heights() || w.Input == InputHay:
+		return nil
+	default:
+		return w.checkNumbers(path, low, high)
+	}
+}
+
+// checkNumbers checks a span of numbers.
+func (w *StudySweep) checkNumbers(path string, low, high float64) error {
 	whole := func(v float64) bool { return v >= 1 && v == math.Floor(v) }
+	most := w.Input.most()
+	inside := high >= low && high <= most
 	switch text := fmt.Sprintf("%g to %g", low, high); {
-	case !(low > 0 && high >= low && high <= mostCounted):
-		return fault(path+".span", text, "is no span", "low above 0 and high not below it")
+	case w.Input == InputRainFactor && !(low >= 0 && inside):
+		return fault(path+".span", text, "is no span of factors on rain", "low 0 (no rain) or more, high up to "+units.Number(most)+" and not below it")
+	case w.Input != InputRainFactor && !(low > 0 && inside):
+		return fault(path+".span", text, "is no span", "low above 0, high up to "+units.Number(most)+" and not below it")
 	case w.Input.whole() && !(whole(low) && whole(high)):
 		return fault(path+".span", text, "is no span of whole numbers", "whole numbers, 1 or more")
 	case w.Input.whole() && float64(w.Steps) > high-low+1:
@@ -310,10 +375,10 @@ func (p *studyPlan) tryPoints() error {
 	return nil
 }
 
-// at gives the farm at a point, but for its head.
+// at gives the farm at a point, but for its head, its appetite and its rain.
 func (p *studyPlan) at(point int) *Farm {
 	farm := p.farm
-	farm.Rotations = slices.Clone(farm.Rotations)
+	farm.Rotations, farm.Land = slices.Clone(farm.Rotations), slices.Clone(farm.Land)
 	for k, value := range p.points[point] {
 		w := &p.studied.Inputs[k]
 		r := &farm.Rotations[w.Rotation]
@@ -328,7 +393,22 @@ func (p *studyPlan) at(point int) *Farm {
 			r.ShortestRest = units.Days(value)
 		case InputMoves:
 			r.MovesADay = int(value)
+		case InputHay:
+			farm.Feed.Hay = units.FreshFeed(value)
+		case InputLandFactor:
+			farm.enlarge(w.Land, value)
 		}
 	}
 	return &farm
+}
+
+// enlarge multiplies the size of land, of all where none is named. Lengths of lanes
+// stay, since stretches, cuts and a front lie along them.
+func (f *Farm) enlarge(id string, factor float64) {
+	for i := range f.Land {
+		if l := &f.Land[i]; id == "" || l.ID == id {
+			l.Width *= units.Length(factor)
+			l.Area *= units.Area(factor)
+		}
+	}
 }

@@ -46,6 +46,7 @@ type studyRun struct {
 	months   []StudyOddsMonth // empty, in order
 	monthOf  []int            // by day
 	sorted   []float64
+	ordered  []int // of tally.first
 
 	mutex   sync.Mutex
 	next    int // the first season of the point that nobody has taken
@@ -62,7 +63,10 @@ type studyWorker struct {
 	pcg        rand.PCG
 	random     *rand.Rand
 	rain       []rainfall.MonthlyRain
-	meanToPeak []float64 // by land
+	rainFactor rain               // on the rain that is drawn
+	meanToPeak []float64          // by land
+	alike      []int              // by land, the first that goes by the same key months
+	scales     [][]units.Fraction // by such a land and month of the plan, forage as a share of normal
 }
 
 func (p *studyPlan) run(ctx context.Context, workers int, progress func(done, all int)) (StudyResult, error) {
@@ -97,7 +101,7 @@ func (r *studyRun) begin() {
 		}
 	}
 	t := &r.tally
-	t.fed, t.short, t.first, r.sorted = make([]float64, n), make([]float64, n), make([]int, n), make([]float64, n)
+	t.fed, t.short, t.first, r.sorted, r.ordered = make([]float64, n), make([]float64, n), make([]int, n), make([]float64, n), make([]int, n)
 	t.left, t.missed = make([][]float64, len(r.months)), make([][]bool, len(r.months))
 	for m := range r.months {
 		t.left[m], t.missed[m] = make([]float64, n), make([]bool, n)
@@ -174,14 +178,9 @@ func (w *studyWorker) settle(point int) error {
 	if err != nil {
 		return err
 	}
+	w.rainFactor = 1
 	for k, value := range w.points[point] {
-		if sweep := &w.studied.Inputs[k]; sweep.Input.group() {
-			group := farm.groupIndex(sweep.Group)
-			if sweep.Input == InputHead {
-				value /= farm.Groups[group].Head
-			}
-			s.multiply(group, value)
-		}
+		w.apply(s, &w.studied.Inputs[k], value)
 	}
 	w.setting, w.meanToPeak = s, w.meanToPeak[:0]
 	for i := range s.lands {
@@ -192,7 +191,31 @@ func (w *studyWorker) settle(point int) error {
 		}
 		w.meanToPeak = append(w.meanToPeak, share)
 	}
+	w.alike, w.scales = w.alike[:0], w.scales[:0]
+	for i := range s.lands {
+		w.alike = append(w.alike, slices.IndexFunc(s.lands, func(o site) bool { return slices.Equal(o.pasture.KeyMonths, s.lands[i].pasture.KeyMonths) }))
+		w.scales = append(w.scales, make([]units.Fraction, len(s.months)))
+	}
 	return nil
+}
+
+// apply sets an input that is no figure of the farm document.
+func (w *studyWorker) apply(s *setting, sweep *StudySweep, value float64) {
+	group := s.farm.groupIndex(sweep.Group)
+	switch sweep.Input {
+	case InputRainFactor:
+		w.rainFactor = rain(value)
+	case InputHead:
+		s.multiply(group, value/s.farm.Groups[group].Head)
+	case InputHeadFactor:
+		s.multiply(group, value)
+	case InputIntakeFactor:
+		for i := range s.herd {
+			if group < 0 || i == group {
+				s.multiply(i, value)
+			}
+		}
+	}
 }
 
 // season runs one season and writes down what counts.
@@ -232,8 +255,8 @@ func (w *studyWorker) season(i int) error {
 	return nil
 }
 
-// draw draws the rain of a season. It depends on the seed and the season's number
-// alone.
+// draw draws the rain of a season. But for the factor it depends on the seed and the
+// season's number alone.
 func (w *studyWorker) draw(i int) {
 	w.pcg.Seed(uint64(w.studied.Seed), uint64(i))
 	for y := range w.drawn {
@@ -246,7 +269,7 @@ func (w *studyWorker) draw(i int) {
 			}
 		}
 		for month, depth := range year {
-			w.rain[12*y+month] = rainfall.MonthlyRain{Year: w.first + y, Month: time.Month(month + 1), Rain: depth}
+			w.rain[12*y+month] = rainfall.MonthlyRain{Year: w.first + y, Month: time.Month(month + 1), Rain: depth * w.rainFactor}
 		}
 	}
 	for _, k := range w.known {
@@ -263,11 +286,34 @@ func (w *studyWorker) drawMonth(fit *rainfall.RainFit) rain {
 	return rain(gamma.Rand()) * fit.Scale
 }
 
-// grow writes the potential growth of every land by the drawn rain.
+// grow writes the potential growth of every land by the drawn rain. Land of the same key
+// months has the same rain: it is asked for once.
 func (w *studyWorker) grow() error {
 	s := w.setting
 	for i := range s.lands {
-		if err := s.fillPeaks(s.input.Lands[i].Peak, &s.lands[i], w.meanToPeak[i]); err != nil {
+		if w.alike[i] == i {
+			if err := w.scale(i); err != nil {
+				return err
+			}
+		}
+		peaks := s.input.Lands[i].Peak
+		for k, m := range s.months {
+			peak, err := s.peakBy(w.scales[w.alike[i]][k], &s.lands[i], m, w.meanToPeak[i])
+			if err != nil {
+				return err
+			}
+			for day := m.from; day < m.to; day++ {
+				peaks[day] = float64(peak)
+			}
+		}
+	}
+	return nil
+}
+
+// scale writes forage as a share of normal in the months of the plan.
+func (w *studyWorker) scale(land int) (err error) {
+	for k, m := range w.setting.months {
+		if w.scales[land][k], err = w.setting.rainScale(&w.setting.lands[land], w.setting.date(m.from)); err != nil {
 			return err
 		}
 	}
@@ -302,7 +348,9 @@ func (r *studyRun) spread(values []float64) StudySpread {
 func (r *studyRun) sum(point int) StudyPoint {
 	t := &r.tally
 	p := StudyPoint{Values: r.points[point], Fed: r.spread(t.fed), Short: r.spread(t.short), First: []units.Date{}, Months: slices.Clone(r.months)}
-	first := slices.Sorted(slices.Values(t.first))
+	first := r.ordered
+	copy(first, t.first)
+	slices.Sort(first)
 	short, _ := slices.BinarySearch(first, noShortage)
 	p.Odds = units.Fraction(short) / units.Fraction(len(first))
 	if short > 0 {

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"runtime"
 	"slices"
 	"strings"
 	"testing"
@@ -17,6 +18,8 @@ import (
 	"pgregory.net/rapid"
 
 	"example.org/soum/grazing"
+	"example.org/soum/herd"
+	"example.org/soum/internal/document"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
@@ -234,17 +237,33 @@ func TestStudyIsTheSameOnAnyWorkers(t *testing.T) {
 	assert.NotEmpty(t, cmp.Diff(answers[0].Points[0].Fed, other.Points[0].Fed), "another seed, other seasons")
 }
 
-// TestStudyTakesNoMoreMemoryForMore: a season leaves nothing on the heap.
+// TestStudyTakesNoMoreMemoryForMore: a season leaves nothing on the heap but what the
+// percentiles need of it, the numbers of one point, whatever the number of points.
 func TestStudyTakesNoMoreMemoryForMore(t *testing.T) {
-	takes := func(seasons int) float64 {
+	months := 0
+	takes := func(seasons int) (pieces, bytes float64) {
 		s := exampleStudy(t, seasons)
-		return testing.AllocsPerRun(2, func() {
-			if _, err := s.Run(context.Background(), 1, nil); err != nil {
-				t.Fatal(err)
-			}
-		})
+		s.Design = grazing.DesignGrid
+		s.Inputs = []grazing.StudySweep{{Input: grazing.InputHay, Hay: &units.Span[units.FreshFeed]{Low: 0, High: 100}, Steps: 2}}
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		result, err := s.Run(context.Background(), 1, nil)
+		runtime.ReadMemStats(&after)
+		require.NoError(t, err)
+		months = len(result.Points[0].Months)
+		return float64(after.Mallocs - before.Mallocs), float64(after.TotalAlloc - before.TotalAlloc)
 	}
-	assert.InDelta(t, takes(100), takes(400), 50, "of 300 seasons")
+	takes(10)                  // what is made once
+	few, fewBytes := takes(64) // powers of two, which the runtime hands out as they are asked for
+	many, manyBytes := takes(1024)
+	assert.InDelta(t, few, many, 50, "of 960 seasons")
+	// Of a season: fed and short, the first day, and room to put either in order, 8
+	// bytes each; of each month 8 for what is left and 1 for whether any was missed. An
+	// eighth more is for what the runtime and the day loop do by the way.
+	assert.Equal(t, 7, months, "April to October")
+	each := (manyBytes - fewBytes) / 960
+	assert.LessOrEqual(t, each, (5*8+7*(8+1))*9/8.0, "bytes a season")
+	assert.Greater(t, each, 0.0)
 }
 
 // TestStudyCanBeStopped: the answer is the context's error then.
@@ -310,6 +329,149 @@ func TestStudySweeps(t *testing.T) {
 		}
 		assert.Greater(t, len(feeds), 1, "%s changes something", c.sweep.Input)
 	}
+}
+
+// appetite multiplies what a group wants by hand, in a class row of its own.
+func appetite(t testing.TB, g *grazing.Group, factor float64) {
+	t.Helper()
+	class, err := herd.ClassByName(g.Class.Name)
+	require.NoError(t, err)
+	class.Intake = slices.Clone(class.Intake)
+	for i := range class.Intake {
+		share := &class.Intake[i].Share
+		share.Low *= units.Fraction(factor)
+		share.High *= units.Fraction(factor)
+	}
+	g.Class = document.RowOr[herd.Class]{Row: &class}
+}
+
+// TestStudySweptIsTheDocumentChangedByHand holds the points of a sweep, all that is told
+// of them, against a study of its own whose document was changed by hand.
+func TestStudySweptIsTheDocumentChangedByHand(t *testing.T) {
+	number := func(low, high float64) *units.Span[float64] { return &units.Span[float64]{Low: low, High: high} }
+	for name, c := range map[string]struct {
+		sweep  grazing.StudySweep
+		values [3]float64
+		change func(s *grazing.Studied, value float64)
+		within float64 // of a figure; 0: bit for bit
+	}{
+		"rain factor": {grazing.StudySweep{Input: grazing.InputRainFactor, Span: number(0, 1.5)}, [3]float64{0, 0.75, 1.5}, func(s *grazing.Studied, v float64) {
+			for i := range s.Record {
+				s.Record[i].Rain *= units.RainDepth(v)
+			}
+		}, 0},
+		"hay": {grazing.StudySweep{Input: grazing.InputHay, Hay: &units.Span[units.FreshFeed]{Low: 0, High: 2000}}, [3]float64{0, 1000, 2000}, func(s *grazing.Studied, v float64) {
+			s.Farm.Feed.Hay = units.FreshFeed(v)
+		}, 0},
+		"all land": {grazing.StudySweep{Input: grazing.InputLandFactor, Span: number(0.5, 1.5)}, [3]float64{0.5, 1, 1.5}, func(s *grazing.Studied, v float64) {
+			for i := range s.Farm.Land {
+				s.Farm.Land[i].Width *= units.Length(v)
+				s.Farm.Land[i].Area *= units.Area(v)
+			}
+		}, 0},
+		"a lane": {grazing.StudySweep{Input: grazing.InputLandFactor, Land: "meadow 1", Span: number(0.25, 1.25)}, [3]float64{0.25, 0.75, 1.25}, func(s *grazing.Studied, v float64) {
+			require.Equal(t, "meadow 1", s.Farm.Land[0].ID)
+			s.Farm.Land[0].Width *= units.Length(v)
+		}, 0},
+		"all appetites": {grazing.StudySweep{Input: grazing.InputIntakeFactor, Span: number(0.5, 1.5)}, [3]float64{0.5, 1, 1.5}, func(s *grazing.Studied, v float64) {
+			for i := range s.Farm.Groups {
+				appetite(t, &s.Farm.Groups[i], v)
+			}
+		}, 1e-9},
+		"one appetite": {grazing.StudySweep{Input: grazing.InputIntakeFactor, Group: "goats", Span: number(0.5, 1.5)}, [3]float64{0.5, 1, 1.5}, func(s *grazing.Studied, v float64) {
+			require.Equal(t, "goats", s.Farm.Groups[0].ID)
+			appetite(t, &s.Farm.Groups[0], v)
+		}, 1e-9},
+	} {
+		fresh := func() *grazing.Studied {
+			s := exampleStudy(t, 40)
+			crowd(&s.Farm)
+			return s
+		}
+		s := fresh()
+		s.Design, s.Inputs = grazing.DesignGrid, []grazing.StudySweep{c.sweep}
+		s.Inputs[0].Steps = 3
+		swept := study(t, s).Points
+		require.Len(t, swept, 3, name)
+		for i, value := range c.values {
+			s := fresh()
+			s.Record, s.Farm.Land, s.Farm.Groups = slices.Clone(s.Record), slices.Clone(s.Farm.Land), slices.Clone(s.Farm.Groups)
+			c.change(s, value)
+			want := study(t, s).Points[0]
+			assert.Equal(t, []float64{value}, swept[i].Values, name)
+			want.Values = swept[i].Values
+			near := cmp.Comparer(func(a, b units.DryMatter) bool {
+				// Of what was fed too, since what is left of a store may be near 0.
+				return math.Abs(float64(a-b)) <= c.within*float64(max(a, -a, want.Fed.High))
+			})
+			assert.Empty(t, cmp.Diff(want, swept[i], near), "%s %v", name, value)
+		}
+		assert.NotEqual(t, swept[0].Short, swept[2].Short, "%s changes something", name)
+	}
+}
+
+// TestStudyRainFactorIsAnotherRecord: the factor is on what is drawn, months and
+// distributions alike, neither on months that are known nor on the normals.
+func TestStudyRainFactorIsAnotherRecord(t *testing.T) {
+	for _, past := range []grazing.StudyPast{grazing.PastKnown, grazing.PastDrawn} {
+		for _, draw := range []grazing.StudyDraw{grazing.DrawYears, grazing.DrawGamma} {
+			s := exampleStudy(t, 30)
+			s.Past, s.Draw = past, draw
+			if draw == grazing.DrawGamma {
+				s.Fit = rainfall.FitMoments
+			}
+			plain, err := grazing.StudyRain(s, 30)
+			require.NoError(t, err)
+			without := study(t, s).Points[0]
+			s.Design = grazing.DesignGrid
+			s.Inputs = []grazing.StudySweep{{Input: grazing.InputRainFactor, Span: &units.Span[float64]{Low: 0.5, High: 1}, Steps: 2}}
+			drier, err := grazing.StudyRain(s, 30) // of the first point
+			require.NoError(t, err)
+			for i := range plain {
+				for m, was := range plain[i] {
+					// The farm knows January to March 2001, and today is 20 April.
+					if known := past == grazing.PastKnown && was.Year == 2001 && was.Month <= time.March; !known {
+						was.Rain *= 0.5
+					}
+					require.Equal(t, was, drier[i][m])
+				}
+			}
+			with := study(t, s).Points[1]
+			without.Values = []float64{1}
+			assert.Equal(t, without, with, "a factor of 1 is none, bit for bit")
+		}
+	}
+	// A farm without normals of its own has the record's, as they are.
+	s := exampleStudy(t, 30)
+	normals, err := rainfall.MonthNormals(s.Record)
+	require.NoError(t, err)
+	s.Farm.Rain.Normal = nil
+	s.Design = grazing.DesignGrid
+	s.Inputs = []grazing.StudySweep{{Input: grazing.InputRainFactor, Span: &units.Span[float64]{Low: 0.5, High: 1}, Steps: 2}}
+	none := study(t, s)
+	s.Farm.Rain.Normal = normals[:]
+	assert.Equal(t, study(t, s), none)
+	assert.NotEqual(t, none.Points[0].Fed, none.Points[1].Fed)
+}
+
+// TestStudyMoreHayLowersNoOdds: hay in store moves what is left by its own dry matter
+// and nothing else, so that no season and no month runs short that did not with less.
+func TestStudyMoreHayLowersNoOdds(t *testing.T) {
+	s := exampleStudy(t, 200)
+	s.Design = grazing.DesignGrid
+	s.Inputs = []grazing.StudySweep{{Input: grazing.InputHay, Hay: &units.Span[units.FreshFeed]{Low: 0, High: 8000}, Steps: 9}}
+	points := study(t, s).Points
+	for i := 1; i < len(points); i++ {
+		less, more := points[i-1], points[i]
+		assert.LessOrEqual(t, more.Odds, less.Odds)
+		assert.Equal(t, less.Fed, more.Fed)
+		for m := range more.Months {
+			assert.LessOrEqual(t, more.Months[m].Odds, less.Months[m].Odds)
+			// 1,000 kg at 90 % dry matter less 13 % waste.
+			assert.InDelta(t, 1000*0.90*(1-0.13), float64(more.Months[m].Left.Middle-less.Months[m].Left.Middle), 1e-6)
+		}
+	}
+	assert.Less(t, points[8].Odds, points[0].Odds, "and some less")
 }
 
 // TestStudyDesigns: a grid has every step with every other; of a hypercube every
@@ -560,6 +722,23 @@ func TestBadStudies(t *testing.T) {
 		{`"note": "ours"`, sweep(`{"input": "rest", "span": {"low": 20, "high": 22}, "steps": 4}`), "inputs[0].steps", "4 are more than the whole numbers of 20 to 22; up to 3, or a wider span"},
 		{`"note": "ours"`, sweep(`{"input": "head", "group": "cows", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].group", "of no group"},
 		{`"note": "ours"`, sweep(`{"input": "head", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}, {"input": "head factor", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[1].input", "stands twice"},
+		{`"note": "ours"`, sweep(`{"input": "rain factor", "span": {"low": -0.1, "high": 2}, "steps": 2}`), "inputs[0].span", "low 0 (no rain) or more, high up to 10"},
+		{`"note": "ours"`, sweep(`{"input": "rain factor", "span": {"low": 0, "high": 10.5}, "steps": 2}`), "inputs[0].span", "0 to 10.5 is no span of factors on rain"},
+		{`"note": "ours"`, sweep(`{"input": "land factor", "span": {"low": 0, "high": 2}, "steps": 2}`), "inputs[0].span", "low above 0, high up to 10"},
+		{`"note": "ours"`, sweep(`{"input": "land factor", "span": {"low": 1, "high": 11}, "steps": 2}`), "inputs[0].span", "low above 0, high up to 10"},
+		{`"note": "ours"`, sweep(`{"input": "land factor", "land": "b", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].land", "of no land"},
+		{`"note": "ours"`, sweep(`{"input": "rain factor", "land": "a", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].land", "beside an input that is of no land"},
+		{`"note": "ours"`, sweep(`{"input": "rain factor", "rotation": 1, "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].rotation", "of no rotation"},
+		{`"note": "ours"`, sweep(`{"input": "land factor", "span": {"low": 1, "high": 2}, "steps": 2}, {"input": "land factor", "land": "a", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[1].input", "stands twice"},
+		{`"note": "ours"`, sweep(`{"input": "intake factor", "span": {"low": 1, "high": 12}, "steps": 2}`), "inputs[0].span", "low above 0, high up to 10"},
+		{`"note": "ours"`, sweep(`{"input": "intake factor", "group": "cows", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].group", "of no group"},
+		{`"note": "ours"`, sweep(`{"input": "intake factor", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}, {"input": "intake factor", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[1].input", "stands twice"},
+		{`"note": "ours"`, sweep(`{"input": "hay", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].hay", "mass to mass"},
+		{`"note": "ours"`, sweep(`{"input": "hay", "hay": {"low": "1 t", "high": "2 t"}, "heights": {"low": "1 in", "high": "2 in"}, "steps": 2}`), "inputs[0].hay", "no span or heights"},
+		{`"note": "ours"`, sweep(`{"input": "growth", "hay": {"low": "1 t", "high": "2 t"}, "steps": 2}`), "inputs[0].span", "no heights or hay"},
+		{`"note": "ours"`, sweep(`{"input": "leave", "hay": {"low": "1 t", "high": "2 t"}, "steps": 2}`), "inputs[0].heights", "no span or hay"},
+		{`"note": "ours"`, sweep(`{"input": "hay", "hay": {"low": "-1 t", "high": "2 t"}, "steps": 2}`), "inputs[0].hay", ""},
+		{`"note": "ours"`, sweep(`{"input": "hay", "hay": {"low": "3 t", "high": "2 t"}, "steps": 2}`), "inputs[0].hay", "low 0 or more"},
 		{`"note": "ours"`, sweep(`{"input": "growth", "span": {"low": 1, "high": 2}, "steps": 40}, {"input": "rest", "span": {"low": 1, "high": 40}, "steps": 26}`), "inputs", "up to 1000"},
 		{`"note": "ours"`, `"nots": "ours"`, "nots", "note"},
 	} {
@@ -576,6 +755,9 @@ func TestBadStudies(t *testing.T) {
 	}
 	for _, good := range []string{
 		`"seed": 9007199254740991`,
+		sweep(`{"input": "rain factor", "span": {"low": 0, "high": 10}, "steps": 2}`),
+		sweep(`{"input": "hay", "hay": {"low": "0 t", "high": "1000000 t"}, "steps": 2}`),
+		sweep(`{"input": "land factor", "land": "a", "span": {"low": 0.1, "high": 10}, "steps": 2}, {"input": "intake factor", "span": {"low": 0.5, "high": 10}, "steps": 2}, {"input": "head factor", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}`),
 		`"design": "hypercube", "points": 1000, "inputs": [{"input": "growth", "span": {"low": 1, "high": 2}}]`,
 		sweep(`{"input": "growth", "span": {"low": 1, "high": 2}, "steps": 100}, {"input": "rest", "span": {"low": 1, "high": 40}, "steps": 10}`),
 	} {

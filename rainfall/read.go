@@ -29,7 +29,7 @@ type DailyRain struct {
 // cell, or NA, is a gap: the record has no such month. Lines that begin with #
 // are remarks.
 //
-// Errors: each names line and column, what stands there and what would be right:
+// Errors: each names line and column, counted from 1, what stands there and what would be right:
 // a column that is missing or stands twice, rain without unit, a cell that is no
 // number, below zero or above 1,000 m, a month that stands twice
 //
@@ -173,8 +173,8 @@ func (s *sheet) advance() bool {
 // fail keeps what was wrong in a cell.
 func (s *sheet) fail(at int, format string, args ...any) {
 	if s.err == nil {
-		line, column := s.r.FieldPos(at)
-		s.err = fmt.Errorf("%s: line %d, column %d (%s): %s", s.function, line, column, s.head[at], fmt.Sprintf(format, args...))
+		line, _ := s.r.FieldPos(at)
+		s.err = fmt.Errorf("%s: line %d, column %d (%s): %s", s.function, line, at+1, s.head[at], fmt.Sprintf(format, args...))
 	}
 }
 

@@ -66,23 +66,23 @@ func TestReadMonthsRefuses(t *testing.T) {
 		"year;month;rain mm\n":                     "parted by commas",
 		"year,rain mm\n":                           `names no column "month"`,
 		"year,month\n":                             `names no column "rain"`,
-		"year,month,rain\n":                        `line 1, column 12 (rain): no unit: write "rain mm" or "rain in"`,
+		"year,month,rain\n":                        `line 1, column 3 (rain): no unit: write "rain mm" or "rain in"`,
 		"year,month,rain kg\n":                     `the unit "kg" is none of rain`,
 		"year,year,month,rain mm\n":                `names "year" twice`,
 		"year,jan mm,january mm\n":                 "names January twice",
-		"year,jan mm,feb\n":                        "line 1, column 13 (feb): no unit",
+		"year,jan mm,feb\n":                        "line 1, column 3 (feb): no unit",
 		"year,month,rain mm\n2000,1\n":             "line 2 has 2 columns, the first line names 3",
-		"year,month,rain mm\n2000,13,5\n":          `line 2, column 6 (month): "13" is not a month from 1 to 12`,
+		"year,month,rain mm\n2000,13,5\n":          `line 2, column 2 (month): "13" is not a month from 1 to 12`,
 		"year,month,rain mm\n2000,0,5\n":           `"0" is not a month`,
 		"year,month,rain mm\nMM,1,5\n":             `line 2, column 1 (year): "MM" is not a year`,
 		"year,month,rain mm\n10000,1,5\n":          "is not a year",
 		"year,month,rain mm\n-10000,1,5\n":         "is not a year",
-		"year,month,rain mm\n2000,1,T\n":           `line 2, column 8 (rain mm): "T" is no number: an empty cell is a gap`,
+		"year,month,rain mm\n2000,1,T\n":           `line 2, column 3 (rain mm): "T" is no number: an empty cell is a gap`,
 		"year,month,rain mm\n2000,1,-99\n":         "-99 is below zero: leave the cell empty",
 		"year,month,rain mm\n2000,1,Inf\n":         "Inf is no depth of rain",
 		"year,month,rain mm\n2000,1,NaN\n":         "NaN is no depth of rain",
 		"year,month,rain m\n2000,1,1001\n":         "1001 is no depth of rain",
-		"year,month,rain mm\n2000,1,5\n2000,1,6\n": "line 3, column 8 (rain mm): January 2000 stands twice",
+		"year,month,rain mm\n2000,1,5\n2000,1,6\n": "line 3, column 3 (rain mm): January 2000 stands twice",
 		"year,month,rain mm\n2000,\"1,5\n":         "extraneous or missing",
 		"\"year":                                   "extraneous or missing",
 	} {
@@ -107,7 +107,7 @@ func TestReadDaysRefuses(t *testing.T) {
 		"date\n":                       `names no column "rain"`,
 		"date,rain\n":                  "no unit",
 		"date,rain mm\n2001-02-29,1\n": `line 2, column 1 (date): "2001-02-29" is no date`,
-		"date,rain mm\n2001-03-01,x\n": `line 2, column 12 (rain mm): "x" is no number`,
+		"date,rain mm\n2001-03-01,x\n": `line 2, column 2 (rain mm): "x" is no number`,
 		"date,rain mm\n2001-03-01,1\n2001-03-01,1\n": "line 3, column 1 (date): 2001-03-01 comes after 2001-03-01: each day stands once",
 	} {
 		days, err := rainfall.ReadDays(text)
@@ -182,7 +182,7 @@ func ExampleReadMonths() {
 	fmt.Println(err)
 	// Output:
 	// 2 months known; June 2.5 in <nil>
-	// rainfall.ReadMonths: line 2, column 8 (rain in): "trace" is no number: an empty cell is a gap, and a trace of rain is 0
+	// rainfall.ReadMonths: line 2, column 3 (rain in): "trace" is no number: an empty cell is a gap, and a trace of rain is 0
 }
 
 // And with a line for every day?

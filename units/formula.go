@@ -146,6 +146,9 @@ func (f *Formula) wanted(l *Limits, a *Argument, arguments []float64) string {
 
 // Impossible tells whether an error of a formula means that there is no value.
 func Impossible(err error) bool {
+	if err == nil {
+		return false // and nothing is put on the heap
+	}
 	var domain *DomainError
 	return errors.As(err, &domain)
 }

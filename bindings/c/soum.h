@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 1887164829 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 487454114 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -1128,7 +1128,11 @@ enum soum_grazing_study_input {
 	SOUM_GRAZING_STUDY_INPUT_LEAVE = 4, /* "leave" */
 	SOUM_GRAZING_STUDY_INPUT_TURN_IN = 5, /* "turn in" */
 	SOUM_GRAZING_STUDY_INPUT_REST = 6, /* "rest" */
-	SOUM_GRAZING_STUDY_INPUT_MOVES = 7 /* "moves" */
+	SOUM_GRAZING_STUDY_INPUT_MOVES = 7, /* "moves" */
+	SOUM_GRAZING_STUDY_INPUT_RAIN_FACTOR = 8, /* "rain factor" */
+	SOUM_GRAZING_STUDY_INPUT_HAY = 9, /* "hay" */
+	SOUM_GRAZING_STUDY_INPUT_LAND_FACTOR = 10, /* "land factor" */
+	SOUM_GRAZING_STUDY_INPUT_INTAKE_FACTOR = 11 /* "intake factor" */
 };
 enum soum_grazing_walk_source {
 	SOUM_GRAZING_WALK_SOURCE_KENTUCKY = 1, /* "kentucky" */
@@ -1400,43 +1404,45 @@ enum soum_formula {
 	SOUM_GRAZING_STAY_OF_REST = 228, /* 3 */
 	SOUM_GRAZING_STRIP_OPEN = 229, /* 2 */
 	SOUM_GRAZING_REGROWTH_BITTEN = 230, /* 2 */
-	SOUM_GRAZING_FENCE_POSTS = 231, /* 2 */
-	SOUM_GRAZING_NETTING_ROLLS = 232, /* 2 */
-	SOUM_GRAZING_NETTING_SQUARE = 233, /* 2 */
-	SOUM_GRAZING_TAME_RATE = 234, /* 1 */
-	SOUM_GRAZING_USE_OF_YIELD = 235, /* 3 */
-	SOUM_GRAZING_LAND_OF_USE = 236, /* 1 */
-	SOUM_GRAZING_USE_OF_LAND = 237, /* 1 */
-	SOUM_GRAZING_FEED_FOR_USE = 238, /* 2 */
-	SOUM_GRAZING_HEAD_FOR_USE = 239, /* 3 */
-	SOUM_GRAZING_DAYS_FOR_USE = 240, /* 2 */
-	SOUM_GRAZING_USE_LOST = 241, /* 4 */
-	SOUM_GRAZING_SLOPE_REDUCTION = 242, /* 1 */
-	SOUM_GRAZING_WATER_REDUCTION = 243, /* 1 */
-	SOUM_GRAZING_GRAZED_AREA = 244, /* 3 */
-	SOUM_GRAZING_RESTING_SHARE = 245, /* 2 */
-	SOUM_GRAZING_LAND_IN_USE = 246, /* 4 */
-	SOUM_GRAZING_LAND_PER_USE = 247, /* 3 */
-	SOUM_GRAZING_USE_PER_LAND = 248, /* 3 */
-	SOUM_GRAZING_USE = 249, /* 2 */
-	SOUM_GRAZING_STOCK_DENSITY = 250, /* 2 */
-	SOUM_GRAZING_STAY_AREA = 251, /* 4 */
-	SOUM_GRAZING_STAY_DAYS = 252, /* 4 */
-	SOUM_GRAZING_STAY_HEAD = 253, /* 6 */
-	SOUM_GRAZING_DAYS_PER_HEIGHT = 254, /* 2 */
-	SOUM_GRAZING_DAYS_PER_LAND = 255, /* 3 */
-	SOUM_GRAZING_DAY_AREA = 256, /* 3 */
-	SOUM_GRAZING_CARRYING_CAPACITY = 257, /* 4 */
-	SOUM_GRAZING_LAND_FOR_HEAD = 258, /* 2 */
-	SOUM_GRAZING_STRIP_LENGTH = 259, /* 2 */
-	SOUM_GRAZING_STRIP_AREA = 260, /* 2 */
-	SOUM_GRAZING_STRIPS_PER_LANE = 261, /* 2 */
-	SOUM_GRAZING_PART_OF_DAY_DEMAND = 262, /* 3 */
-	SOUM_GRAZING_WALK_LIMIT = 263, /* 2 */
-	SOUM_GRAZING_TANK_VOLUME = 264, /* 3 */
-	SOUM_GRAZING_FILL_RATE = 265, /* 2 */
-	SOUM_GRAZING_TANK_EDGE = 266, /* 3 */
-	SOUM_GRAZING_ROUND_TANK = 267 /* 2 */
+	SOUM_GRAZING_PATCH_NEXT = 231, /* 5 */
+	SOUM_GRAZING_PATCH_GAIN = 232, /* 4 */
+	SOUM_GRAZING_FENCE_POSTS = 233, /* 2 */
+	SOUM_GRAZING_NETTING_ROLLS = 234, /* 2 */
+	SOUM_GRAZING_NETTING_SQUARE = 235, /* 2 */
+	SOUM_GRAZING_TAME_RATE = 236, /* 1 */
+	SOUM_GRAZING_USE_OF_YIELD = 237, /* 3 */
+	SOUM_GRAZING_LAND_OF_USE = 238, /* 1 */
+	SOUM_GRAZING_USE_OF_LAND = 239, /* 1 */
+	SOUM_GRAZING_FEED_FOR_USE = 240, /* 2 */
+	SOUM_GRAZING_HEAD_FOR_USE = 241, /* 3 */
+	SOUM_GRAZING_DAYS_FOR_USE = 242, /* 2 */
+	SOUM_GRAZING_USE_LOST = 243, /* 4 */
+	SOUM_GRAZING_SLOPE_REDUCTION = 244, /* 1 */
+	SOUM_GRAZING_WATER_REDUCTION = 245, /* 1 */
+	SOUM_GRAZING_GRAZED_AREA = 246, /* 3 */
+	SOUM_GRAZING_RESTING_SHARE = 247, /* 2 */
+	SOUM_GRAZING_LAND_IN_USE = 248, /* 4 */
+	SOUM_GRAZING_LAND_PER_USE = 249, /* 3 */
+	SOUM_GRAZING_USE_PER_LAND = 250, /* 3 */
+	SOUM_GRAZING_USE = 251, /* 2 */
+	SOUM_GRAZING_STOCK_DENSITY = 252, /* 2 */
+	SOUM_GRAZING_STAY_AREA = 253, /* 4 */
+	SOUM_GRAZING_STAY_DAYS = 254, /* 4 */
+	SOUM_GRAZING_STAY_HEAD = 255, /* 6 */
+	SOUM_GRAZING_DAYS_PER_HEIGHT = 256, /* 2 */
+	SOUM_GRAZING_DAYS_PER_LAND = 257, /* 3 */
+	SOUM_GRAZING_DAY_AREA = 258, /* 3 */
+	SOUM_GRAZING_CARRYING_CAPACITY = 259, /* 4 */
+	SOUM_GRAZING_LAND_FOR_HEAD = 260, /* 2 */
+	SOUM_GRAZING_STRIP_LENGTH = 261, /* 2 */
+	SOUM_GRAZING_STRIP_AREA = 262, /* 2 */
+	SOUM_GRAZING_STRIPS_PER_LANE = 263, /* 2 */
+	SOUM_GRAZING_PART_OF_DAY_DEMAND = 264, /* 3 */
+	SOUM_GRAZING_WALK_LIMIT = 265, /* 2 */
+	SOUM_GRAZING_TANK_VOLUME = 266, /* 3 */
+	SOUM_GRAZING_FILL_RATE = 267, /* 2 */
+	SOUM_GRAZING_TANK_EDGE = 268, /* 3 */
+	SOUM_GRAZING_ROUND_TANK = 269 /* 2 */
 };
 
 
@@ -2194,6 +2200,15 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		  "grazing.StripOpen: limits of strips: >= 1" },
 		{ "grazing.RegrowthBitten: limits of open: >= 0 (days)",
 		  "grazing.RegrowthBitten: limits of place: 0 to 100 (%)" },
+		{ "grazing.PatchNext: limits of stand: >= 0",
+		  "grazing.PatchNext: limits of growth: 0 to 10",
+		  "grazing.PatchNext: limits of crowding: > 0",
+		  "grazing.PatchNext: limits of most: >= 0",
+		  "grazing.PatchNext: limits of half: > 0" },
+		{ "grazing.PatchGain: limits of stand: >= 0",
+		  "grazing.PatchGain: limits of growth: >= 0",
+		  "grazing.PatchGain: limits of ceiling: > 0",
+		  "grazing.PatchGain: limits of most: >= 0" },
 		{ "grazing.FencePosts: limits of fence: > 0 (ft)",
 		  "grazing.FencePosts: limits of spacing: > 0 (ft)" },
 		{ "grazing.NettingRolls: limits of fence: >= 0 (ft)",
@@ -2294,7 +2309,7 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		return "good";
 	if (status == SOUM_RESULT)
 		return "the result overflows";
-	if (status == SOUM_NO_FORMULA || formula < 0 || formula >= 268)
+	if (status == SOUM_NO_FORMULA || formula < 0 || formula >= 270)
 		return "there is no formula of this number";
 	if (status == SOUM_BROKEN || place > 8 || !limits[formula][place - 1])
 		return "a fault of the library";
@@ -7119,7 +7134,9 @@ static inline double soum_grazing_ground_rods(double rod, double each, int32_t *
  * Result: Length in m.
  * Note: a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1
  * takes 25 % more; slopes, soils and water come first all the same
- * [PSU-PADDOCK-DESIGN].
+ * [PSU-PADDOCK-DESIGN]. Fence for the land inside grows as the field shrinks:
+ * a square of 40 acres takes 132 ft an acre, one of 10 acres 264, an acre
+ * alone 835.
  * Source: definition: a rectangle; LSP-FENCE prints the square of 40 acres
  */
 static inline double soum_grazing_fence_length(double area, double ratio, int32_t *status)
@@ -7426,6 +7443,59 @@ static inline double soum_grazing_regrowth_bitten(double open, double place, int
 	const double given[] = { open, place };
 
 	return soum_one(SOUM_GRAZING_REGROWTH_BITTEN, given, status);
+}
+
+/* Returns what stands on one patch of grazed grass a step later: it grows the
+ * less the more stands, and of a thin stand the animals find little.
+ *
+ *     stand*exp(growth-crowding*stand) - most*stand*stand/(stand*stand+half*half)
+ *
+ * stand     what stands now, in units of one's own; limits >= 0
+ * growth    what a thin stand grows by in a step, as a logarithm: 0.75 is to
+ *           2.1 times as much; limits 0 to 10
+ * crowding  how much less, for each unit that stands; limits > 0
+ * most      the most that the animals take in a step; limits >= 0
+ * half      the stand of which they take half of that; limits > 0
+ *
+ * Result: a number.
+ * Note: it shows the shape, not a stocking rate: no unit is printed, and a
+ * step is no printed time. Without animals the stand goes to growth ÷
+ * crowding. A result below 0 says that more would be eaten than stands.
+ * Source: ONE-PATCH-CODE after NOY-MEIR-1975; growth 0.75, crowding 0.1, half
+ * 0.75 there
+ */
+static inline double soum_grazing_patch_next(
+	double stand, double growth, double crowding, double most, double half, int32_t *status)
+{
+	const double given[] = { stand, growth, crowding, most, half };
+
+	return soum_one(SOUM_GRAZING_PATCH_NEXT, given, status);
+}
+
+/* Returns how fast one patch of grazed grass gains, below 0 where it loses:
+ * PatchNext without steps, logistic, with stands counted in those of which the
+ * animals take half of the most that they take.
+ *
+ *     stand * (growth*(1-stand/ceiling) - most*stand/(1+stand*stand))
+ *
+ * stand    what stands now, 1 where the animals take half of the most; limits
+ *          >= 0
+ * growth   what a thin stand gains for each unit of it, in a unit of time;
+ *          limits >= 0
+ * ceiling  the stand at which growth ends; limits > 0
+ * most     the most that the animals take in a unit of time; limits >= 0
+ *
+ * Result: a number.
+ * Note: it shows the shape, not a stocking rate.
+ * Source: ONE-PATCH-CODE after NOY-MEIR-1975; growth 1.25, ceiling 10, most 2
+ * there
+ */
+static inline double soum_grazing_patch_gain(
+	double stand, double growth, double ceiling, double most, int32_t *status)
+{
+	const double given[] = { stand, growth, ceiling, most };
+
+	return soum_one(SOUM_GRAZING_PATCH_GAIN, given, status);
 }
 
 /* Returns the posts of a straight fence, one at each end and none further
@@ -8000,8 +8070,10 @@ static inline double soum_grazing_day_area(
  *
  * Result: HeadRate in head/m2.
  * Note: the share eaten over a season and the share eaten in one stay are two
- * figures; the first is the lower on range and where stock stay long. What a
- * season carries also depends on when the grass grows: this sum does not know.
+ * figures; the first is the lower on range and where stock stay long. Print
+ * has the first by system (forage.SystemUse), the second by stay
+ * (forage.UsableShare). What a season carries also depends on when the grass
+ * grows: this sum does not know.
  * Source: UMAINE-LESSON-5 equations 1 and 2; NRCS-BRYAN-528 job sheet
  */
 static inline double soum_grazing_carrying_capacity(
@@ -8682,7 +8754,8 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       grazing or cutting uses. It is not the share of one stay, which is
  *       UsableShare: a paddock grazed seven times at 70 % of what stands above
  *       the residual, and one set-stocked at 35 % of all that grew, are told
- *       in different numbers. Never multiply the two.
+ *       in different numbers. Never multiply the two. From the share to head
+ *       on the land goes grazing.CarryingCapacity.
  *   rainfall.WaterBalance       bucket, rain, demand
  *       Gives the account of the root zone's water, step by step: days or
  *       months, rain and demand in the same steps. Demand is of the crop
@@ -8982,9 +9055,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       figure stands in the header, as in area (ac) or area (ha), animals
  *       (AU), from (ft) and left (in), or with each number. A line that begins
  *       with # is a remark. The stays come back in the order of their days.
- *   grazing.PaddockRecords      log, rules
- *       Tells of each paddock in a log what was taken from it, what grew, what
- *       rest it had and when it is ready; the one to go to next comes first.
  *   grazing.Order               classes
  *       Gives the order in which classes of stock graze one after the other:
  *       the highest need leads, other ruminants and horses follow a day behind
@@ -8993,6 +9063,10 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *   grazing.Conflicts
  *       Gives the table of what must not follow what on the same ground. A
  *       pair that is not in it is no promise of safety.
+ *   grazing.PatchNextStands     growth, crowding, most, half
+ *       Returns the stands that a step of PatchNext leaves as they are.
+ *   grazing.PatchGainStands     growth, ceiling, most
+ *       Returns the stands at which PatchGain is 0.
  *   grazing.PlanSeason          farm
  *       Plans a farm's season day by day: who goes where, how long a strip,
  *       what to leave, when the ground may be grazed again, and what it takes
@@ -9043,6 +9117,9 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       grass beats them: CarryingCapacity and the plan. A farm stocked by a
  *       figure from elsewhere runs out of grass, and hungry stock come to
  *       harm. Ask a local adviser.
+ *   grazing.PaddockRecords      log, rules
+ *       Tells of each paddock in a log what was taken from it, what grew, what
+ *       rest it had and when it is ready; the one to go to next comes first.
  *   grazing.FarmToday           farm, log, today, readings
  *       Returns the farm as it stands on a later day, by the log of the moves
  *       since the document's: today moved on, today's heights, the days of the

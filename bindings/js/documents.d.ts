@@ -2267,44 +2267,6 @@ export interface GrazingLogError {
   problem: string;
 }
 
-/** RecordRules is what a log of moves is read with. */
-export interface GrazingRecordRules {
-  /** the day of the question; stays that begin later are left out */
-  today: string;
-  /** what an animal unit eats in a day, as of herd.UnitDemand */
-  demand_kg_day: number;
-  /** share of what stood that was eaten */
-  use: number;
-  /** rest wanted before the next stay */
-  rest_days: number;
-}
-
-/** PaddockRecord is what a log tells of one paddock. */
-export interface GrazingPaddockRecord {
-  /** its name */
-  paddock: string;
-  /** stays that had begun */
-  stays: number;
-  /** days of all stays together */
-  grazed_days: number;
-  /** animal-unit days taken from an area */
-  use_aud_m2: number;
-  /** what was eaten, by the demand */
-  harvested_kg_m2: number;
-  /** what stood in all, by the share eaten */
-  standing_kg_m2: number;
-  /** the day on which the last stay ended */
-  left: string;
-  /** the shortest rest between two stays; 0 with one stay */
-  shortest_days: number;
-  /** since the last stay; 0 where they are on it */
-  rested_days: number;
-  /** they are on it */
-  occupied: boolean;
-  /** the day on which it has rested enough */
-  ready: string;
-}
-
 /** Note is something the reader of a plan should know: a code and its values for a program, and the same in English. */
 export interface GrazingNote {
   /** plain words, always the same for one kind of note */
@@ -2341,6 +2303,16 @@ export interface GrazingConflict {
   why: string;
   /** keys of SOURCES.md */
   source: string;
+}
+
+/** PatchStands are the stands above 0 at which a grazed patch stays, growth and grazing being even. Where there are two that it comes back to, a stand between them is the edge: from below it the patch goes to the lower, from above to the higher, and once grazed down it does not come back by itself. */
+export interface GrazingPatchStands {
+  /** the lowest, 0 where it stays at none */
+  low: number;
+  /** between the two, 0 where there is one alone */
+  edge: number;
+  /** the highest, as Low where there is one alone */
+  high: number;
 }
 
 /** Plan is the season of a farm, day by day, and what comes of it. As JSON its quantities are numbers in base units under keys that end in the unit. */
@@ -2571,6 +2543,10 @@ export interface GrazingFenceNeed {
   rolls: number;
   /** paddocks have an area and no shape */
   paddocks_taken_as_square: boolean;
+  /** at least, of each pulse, for sides and cross; 0 where the fence is dead */
+  energizer_j: number;
+  /** in the earth, all rods together, by the safer rule */
+  ground_rod_m: number;
 }
 
 /** PlanDay is a day of the plan, for pictures. */
@@ -2637,6 +2613,50 @@ export interface GrazingPlanningRow {
   source: string;
   /** Mark is how the figure was come by. */
   mark: string;
+}
+
+/** RecordRules is what a log of moves is read with. */
+export interface GrazingRecordRules {
+  /** the day of the question; stays that begin later are left out */
+  today: string;
+  /** what an animal unit eats in a day, as of herd.UnitDemand */
+  demand_kg_day: number;
+  /** share of what stood that was eaten */
+  use: number;
+  /** rest wanted before the next pass */
+  rest_days: number;
+}
+
+/** PaddockRecord is what a log tells of one paddock, or of one lane. */
+export interface GrazingPaddockRecord {
+  /** its name */
+  paddock: string;
+  /** stays that had begun */
+  stays: number;
+  /** days of all stays together */
+  grazed_days: number;
+  /** the land that they were on, every place counted once */
+  ground_m2: number;
+  /** animal-unit days taken from an area of that land */
+  use_aud_m2: number;
+  /** what was eaten, by the demand */
+  harvested_kg_m2: number;
+  /** what stood in all, by the share eaten */
+  standing_kg_m2: number;
+  /** the day on which the last stay ended */
+  left: string;
+  /** the day on which the ground that has rested longest was left */
+  left_first: string;
+  /** the shortest rest between two passes over the same ground; 0 with one pass */
+  shortest_days: number;
+  /** since the last stay; 0 where they are on it */
+  rested_days: number;
+  /** they are on it */
+  occupied: boolean;
+  /** the day on which the ground that has rested longest has rested enough */
+  ready: string;
+  /** the day on which all of it has */
+  ready_all: string;
 }
 
 /** SetStocking is one paddock with the same animals on it all the time. Grass of mass V grows by RelativeGrowth × V × (1 - V / Ceiling) a day and is eaten at FullIntake × V / (V + HalfIntake). */
@@ -2763,16 +2783,20 @@ export interface GrazingStudied {
 
 /** StudySweep is an input and the span over which it goes. */
 export interface GrazingStudySweep {
-  /** "growth", "head", "head factor", "leave", "turn in", "rest" or "moves" */
-  input: "growth" | "head" | "head factor" | "leave" | "turn in" | "rest" | "moves";
-  /** the id of a group, with head and head factor */
+  /** "growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor" or "intake factor" */
+  input: "growth" | "head" | "head factor" | "leave" | "turn in" | "rest" | "moves" | "rain factor" | "hay" | "land factor" | "intake factor";
+  /** the id of a group, with head and head factor; with intake factor too, or all groups if left out */
   group?: string;
+  /** the id of land, with land factor; all land if left out */
+  land?: string;
   /** the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves */
   rotation?: number;
-  /** low and high as numbers: factors, or whole head, days or moves */
+  /** low and high as numbers: whole head, days or moves, or factors; those on rain, land and intake up to 10 */
   span?: { low: number; high: number };
   /** low and high, with leave and turn in */
   heights?: { low: string; high: string };
+  /** low and high, 0 or more, with hay */
+  hay?: { low: string; high: string };
   /** steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone */
   steps?: number;
   note?: string;

@@ -1843,7 +1843,7 @@ export function minimumResidue(given: { grass: "shortgrass" | "midgrass" | "tall
 export function useRows(): Array<documents.ForageUseRow>;
 
 /**
- * systemUse gives one end of the share of the season's forage that a system of grazing or cutting uses. It is not the share of one stay, which is UsableShare: a paddock grazed seven times at 70 % of what stands above the residual, and one set-stocked at 35 % of all that grew, are told in different numbers. Never multiply the two.
+ * systemUse gives one end of the share of the season's forage that a system of grazing or cutting uses. It is not the share of one stay, which is UsableShare: a paddock grazed seven times at 70 % of what stands above the residual, and one set-stocked at 35 % of all that grew, are told in different numbers. Never multiply the two. From the share to head on the land goes grazing.CarryingCapacity.
  * 
  * Table: shares by system and source
  * 

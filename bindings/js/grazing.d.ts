@@ -410,7 +410,7 @@ export function explain(given: { farm: documents.GrazingFarm; date: string }): A
  * 
  * Formula: 2 * (ratio + 1) * sqrt(area / ratio)
  * 
- * Note: a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1 takes 25 % more; slopes, soils and water come first all the same [PSU-PADDOCK-DESIGN].
+ * Note: a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1 takes 25 % more; slopes, soils and water come first all the same [PSU-PADDOCK-DESIGN]. Fence for the land inside grows as the field shrinks: a square of 40 acres takes 132 ft an acre, one of 10 acres 264, an acre alone 835.
  * 
  * Source: definition: a rectangle; LSP-FENCE prints the square of 40 acres
  * 
@@ -713,28 +713,13 @@ export function gainOfDays(given: { head: number; days: Scalar; saving: string; 
 export function readMoves(given: { log: string }): Array<documents.GrazingLoggedMove>;
 
 /**
- * paddockRecords tells of each paddock in a log what was taken from it, what grew, what rest it had and when it is ready; the one to go to next comes first.
- * 
- * Method: animal units × days ÷ area, added up over the stays; × what an animal unit eats is harvested; ÷ the share eaten is what stood; rest from the day of leaving to the next day of coming The harvest is what the animals should have eaten, not what was weighed: where they were fed beside the pasture, or gained or lost, it is off by that. The land of a paddock is that of each stay, so strips of one paddock are each an area of their own. Readiness is a matter of days here: look at the grass before you open the gate.
- * 
- * Errors: a *LogError of ReadMoves; *units.DomainError where a rule is impossible
- * 
- * Source: NEB-AUM animal-unit days; ours: harvested and standing yield by them
- * 
- * @param given.log 
- * @param given.rules 
- * @returns a list of GrazingPaddockRecord
- */
-export function paddockRecords(given: { log: string; rules: documents.GrazingRecordRules }): Array<documents.GrazingPaddockRecord>;
-
-/**
  * order gives the order in which classes of stock graze one after the other: the highest need leads, other ruminants and horses follow a day behind one another, pigs come behind them, birds last, three days behind the ruminants.
  * 
  * Method: sorted by the need of the class row, those of one need as given; a day between groups, and for birds three days behind the group before them where that is a ruminant or a horse
  * 
  * Errors: a *units.ParseError that lists the rows, where none has the name
  * 
- * Note: the order is common practice without an agreed source; print has the part that those of higher need go first [MISSOURI-FSRC-1994]. Calves ahead of their dams gained half a pound a day more in one report [MISSOURI-LEADER-FOLLOWER], and a dairy trial found no gain in the mean of both groups [MAYNE-LEADER-FOLLOWER]. Three days for birds is custom, meant for fly larvae; the one controlled trial found no effect [PHILLIPS-BROILERS].
+ * Note: the order is common practice without an agreed source; print has the part that those of higher need go first [MISSOURI-FSRC-1994]. Calves ahead of their dams gained half a pound a day more in one report [MISSOURI-LEADER-FOLLOWER], and a dairy trial found no gain in the mean of both groups [MAYNE-LEADER-FOLLOWER]. Three days for birds is custom, meant for fly larvae; the one controlled trial found no effect [PHILLIPS-BROILERS]. No source found has the share of the grass that leaders take and followers find: a plan gives each group what it wants, in turn, and its visits tell how the ground was shared.
  * 
  * Source: MISSOURI-FSRC-1994 higher need first; the rest is common practice
  * 
@@ -912,6 +897,80 @@ export function stripOpen(given: { stay: Values; strips: number | Column }): num
  */
 export function regrowthBitten(given: { open: Scalar; place: Scalar }): number;
 export function regrowthBitten(given: { open: Values; place: Values }): number | Float64Array;
+
+/**
+ * patchNext returns what stands on one patch of grazed grass a step later: it grows the less the more stands, and of a thin stand the animals find little.
+ * 
+ * Formula: stand*exp(growth-crowding*stand) - most*stand*stand/(stand*stand+half*half)
+ * 
+ * Note: it shows the shape, not a stocking rate: no unit is printed, and a step is no printed time. Without animals the stand goes to growth ÷ crowding. A result below 0 says that more would be eaten than stands.
+ * 
+ * Source: ONE-PATCH-CODE after NOY-MEIR-1975; growth 0.75, crowding 0.1, half 0.75 there
+ * 
+ * @param given.stand what stands now, in units of one's own; >= 0
+ * @param given.growth what a thin stand grows by in a step, as a logarithm: 0.75 is to 2.1 times as much; 0 to 10
+ * @param given.crowding how much less, for each unit that stands; > 0
+ * @param given.most the most that the animals take in a step; >= 0
+ * @param given.half the stand of which they take half of that; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function patchNext(given: { stand: number; growth: number; crowding: number; most: number; half: number }): number;
+export function patchNext(given: { stand: number | Column; growth: number | Column; crowding: number | Column; most: number | Column; half: number | Column }): number | Float64Array;
+
+/**
+ * patchGain returns how fast one patch of grazed grass gains, below 0 where it loses: PatchNext without steps, logistic, with stands counted in those of which the animals take half of the most that they take.
+ * 
+ * Formula: stand * (growth*(1-stand/ceiling) - most*stand/(1+stand*stand))
+ * 
+ * Note: it shows the shape, not a stocking rate.
+ * 
+ * Source: ONE-PATCH-CODE after NOY-MEIR-1975; growth 1.25, ceiling 10, most 2 there
+ * 
+ * @param given.stand what stands now, 1 where the animals take half of the most; >= 0
+ * @param given.growth what a thin stand gains for each unit of it, in a unit of time; >= 0
+ * @param given.ceiling the stand at which growth ends; > 0
+ * @param given.most the most that the animals take in a unit of time; >= 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function patchGain(given: { stand: number; growth: number; ceiling: number; most: number }): number;
+export function patchGain(given: { stand: number | Column; growth: number | Column; ceiling: number | Column; most: number | Column }): number | Float64Array;
+
+/**
+ * patchNextStands returns the stands that a step of PatchNext leaves as they are.
+ * 
+ * Method: exp(growth - crowding × stand) - 1 = most × stand ÷ (stand² + half²), sought in 20,000 equal parts up to growth ÷ crowding, above which nothing can stay, and there by halving; two stands in one part are not told from none
+ * 
+ * Errors: *units.DomainError where growth is not 0 to 10, most below 0, crowding or half not above 0
+ * 
+ * Note: in steps of a growth above 2 a stand may swing about the highest instead.
+ * 
+ * Source: ONE-PATCH-CODE the model; ours: the search
+ * 
+ * @param given.growth 
+ * @param given.crowding 
+ * @param given.most 
+ * @param given.half 
+ * @returns GrazingPatchStands
+ */
+export function patchNextStands(given: { growth: number; crowding: number; most: number; half: number }): documents.GrazingPatchStands;
+
+/**
+ * patchGainStands returns the stands at which PatchGain is 0.
+ * 
+ * Method: growth × (1 - stand ÷ ceiling) = most × stand ÷ (1 + stand²), sought as in PatchNextStands, up to the ceiling
+ * 
+ * Errors: *units.DomainError where growth or most is below 0 or the ceiling not above 0
+ * 
+ * Source: ONE-PATCH-CODE the model; ours: the search
+ * 
+ * @param given.growth 
+ * @param given.ceiling 
+ * @param given.most 
+ * @returns GrazingPatchStands
+ */
+export function patchGainStands(given: { growth: number; ceiling: number; most: number }): documents.GrazingPatchStands;
 
 /**
  * planSeason plans a farm's season day by day: who goes where, how long a strip, what to leave, when the ground may be grazed again, and what it takes of hay, water and fence. It reads no clock: today is the document's. How many head the land would carry is asked of Leaders or Carries, since that takes many seasons.
@@ -1270,11 +1329,26 @@ export function planningRows(): Array<documents.GrazingPlanningRow>;
 export function planningLand(given: { region: string; stock: string; head: number; end: "low" | "middle" | "high" }): number;
 
 /**
+ * paddockRecords tells of each paddock in a log what was taken from it, what grew, what rest it had and when it is ready; the one to go to next comes first.
+ * 
+ * Method: animal units × days, added up over the stays, ÷ the land they were on, every place counted once; × what an animal unit eats is harvested; ÷ the share eaten is what stood; rest from the day on which the last group left to the day on which the next pass came to the same ground The land. The places of a lane are those of the columns from and to; where a stay has from and no to, it went to the end of the lane, the largest to in the log. The area of a place is that of the stay that was on it first. A stay without from and to was on the whole, as on a paddock. An area alone has no place: where it is less by more than a tenth than the whole, as other stays tell it, the log is refused. Strips of about one size without from and to cannot be told from one paddock grazed again and again, and are taken for that: write from and to, or give each strip a name of its own. Borders within 2 cm of one another are one. The rest. A pass is one grazing of a place by all groups that come one behind another. Who comes before the ground has been a day without animals belongs to the pass. So does a group that comes later, if it was not there yet in this pass and comes before the ground had the rest wanted: it follows. The same group back again, or any group after the rest wanted, begins the next pass. Where the log does not name the groups, everybody who comes after a day without animals begins the next pass, so name the groups where some follow days behind. The next strip of a lane is other ground, and no return. A lane is ready, first of all, where it was left first; all of it is when its last strip has rested too. Followers that are still to come are not in a log, and put the day off. The harvest is what the animals should have eaten, not what was weighed: where they were fed beside the pasture, or gained or lost, it is off by that. A stay of hours counts as a day: where a group was in two places on one day, part its animal units between them. Readiness is a matter of days here: look at the grass before you open the gate.
+ * 
+ * Errors: a *LogError of ReadMoves, or where the ground of a stay cannot be known; *units.DomainError where a rule is impossible
+ * 
+ * Source: NEB-AUM animal-unit days; ours: harvested and standing yield by them, and what a pass is
+ * 
+ * @param given.log 
+ * @param given.rules 
+ * @returns a list of GrazingPaddockRecord
+ */
+export function paddockRecords(given: { log: string; rules: documents.GrazingRecordRules }): Array<documents.GrazingPaddockRecord>;
+
+/**
  * farmToday returns the farm as it stands on a later day, by the log of the moves since the document's: today moved on, today's heights, the days of the last bite and the animals as they are then, so that a season is planned from there on. The given farm is not changed.
  * 
- * Method: day by day from the document's today to the new one: the cuts dated that day are taken as made; on the last day of a stay its ground is set to what was left; then everything grows a day, on the season's own curve (Regrown, by month, rain and soil). Readings of the new day, where there are any, are laid over the outcome: what somebody measured is better than what was reckoned, so walk the ground The land. Names in the log are ids of land. Land that is not in the log grows on. A stay on a lane needs from and to, unless its area is that of the whole lane: an area alone has no place, and a guess would send stock onto bitten ground. A paddock is grazed whole. Area and place that differ by more than a tenth are an error. Later stays lie over earlier ones; the pieces become stretches, neighbours alike are joined, and borders within a millimetre of one another are one. The height left is the reading, where the log has one, and else the leave height of the rotation, or what stood there where that was less; the land's note tells on how much of it. Ground on which followers are still due stands at the leave height, grazed today, whatever was read before them: they will have eaten it before anybody returns, and a document cannot say that grass is kept for them. The plan has them fed on those days, as any plan has followers in its first days: that feed stands on the ground in truth. The worms of stays before today are not in the new plan. The days. The new today is the day to be planned: a stay that begins on it, or later, is left out. One that began before and goes on leaves its ground grazed today. Stays that were over before the document's own today are in its heights already. Where the last ground opened ends within a lane, the rotation's front is put there. The rest. Head, weight and stage of the groups, and the young weaned by then, become those of the day; changes and cuts that are past go. season.from is not before the new today. Where the account of the soil's water would begin later than it did, it begins with the water that was there. Hay in store, and the rain of the months since, are yours to put in. Notes of this function begin with "By the log up to", and whatever stands behind these words is written anew each time. The log is that of ReadMoves, "" for no moves. The readings are a list of their own, "" for none: columns paddock and height, and from and to for a piece of a lane, as in paddock, height (in), from (ft), to (ft).
+ * Method: day by day from the document's today to the new one: the cuts dated that day are taken as made; on the last day of a stay its ground is set to what was left; then everything grows a day, on the season's own curve (Regrown, by month, rain and soil). Readings of the new day, where there are any, are laid over the outcome: what somebody measured is better than what was reckoned, so walk the ground The land. Names in the log are ids of land. Land that is not in the log grows on. A stay on a lane needs from and to, unless its area is that of the whole lane: an area alone has no place, and a guess would send stock onto bitten ground. A paddock is grazed whole. Area and place that differ by more than a tenth are an error. Later stays lie over earlier ones; the pieces become stretches, neighbours alike are joined, and borders within a millimetre of one another are one. The height left is the reading, where the log has one, and else the leave height of the rotation, or what stood there where that was less; the land's note tells on how much of it. Ground on which followers are still due stands at the leave height, grazed today, whatever was read before them: they will have eaten it before anybody returns, and a document cannot say that grass is kept for them. The plan has them fed on those days, as any plan has followers in its first days: that feed stands on the ground in truth. The worms of stays before today are not in the new plan. The days. The new today is the day to be planned: a stay that begins on it, or later, is left out. One that began before and goes on leaves its ground grazed today. Stays that were over before the document's own today are in its heights already. Where the last ground opened ends within a lane, the rotation's front is put there. The rest. Head, weight and stage of the groups, and the young weaned by then, become those of the day; changes and cuts that are past go. season.from is not before the new today. Where the account of the soil's water would begin later than it did, it begins with the water that was there. The rain of the months since, and the hay in store, are yours to put in: the log tells neither what was fed nor what a cut gave, so the store stays as it was, and the note of the feed tells what the cuts gave by the heights reckoned. Notes of this function begin with "As carried on to", and whatever stands behind these words is written anew each time. The log is that of ReadMoves, "" for no moves; a group that it names is one of the farm. The readings are a list of their own, "" for none: columns paddock and height, and from and to for a piece of a lane, as in paddock, height (in), from (ft), to (ft).
  * 
- * Errors: a *LogError with line, column and mend where the log or the readings are wrong, or do not fit the land; a *document error where the new day is before the farm's or behind its season, or the farm is wrong
+ * Errors: a *LogError with line, column and mend where the log or the readings are wrong, or do not fit the land; a *document error where the new day is before the farm's or after its season, or the farm is wrong
  * 
  * Source: ours: the rules in DEVELOPERS.md
  * 
@@ -1513,7 +1587,7 @@ export function dayArea(given: { animals: Values; days: Values; use: Values }): 
  * 
  * Formula: yield * use / (intake * days)
  * 
- * Note: the share eaten over a season and the share eaten in one stay are two figures; the first is the lower on range and where stock stay long. What a season carries also depends on when the grass grows: this sum does not know.
+ * Note: the share eaten over a season and the share eaten in one stay are two figures; the first is the lower on range and where stock stay long. Print has the first by system (forage.SystemUse), the second by stay (forage.UsableShare). What a season carries also depends on when the grass grows: this sum does not know.
  * 
  * Source: UMAINE-LESSON-5 equations 1 and 2; NRCS-BRYAN-528 job sheet
  * 
@@ -1612,7 +1686,7 @@ export function partOfDayDemand(given: { demand: Values; share: Values; part: Va
  * 
  * Method: for each season every calendar year that the plan touches, and the one before, is a whole year of the record drawn with replacement, or twelve months drawn from gamma distributions; the growth of each month follows from the rain by the plan's own rule, and the day loop is the plan's. The same season number has the same rain at every point. A percentile is the smallest value that so many of the seasons do not exceed. Feed counts as the plan counts it, the first days of followers included; hay counts from the day it is cut.
  * 
- * Note: the odds are of rain alone: not of hail, sickness or a late spring, and above the normal rain there is no gain. Years are drawn one by one, so two droughts in a row come as often as chance has it; months drawn by themselves know nothing of one another, and a year of them varies less than those of a record in which dry months come together. A record of thirty years holds no drought of one in a hundred. Normals are those of the farm's rain, or the record's means where it has none. Whether the water reaches for more head is not asked. Notes and cautions are those of PlanSeason.
+ * Note: the odds are of rain alone: not of hail, sickness or a late spring, and above the normal rain there is no gain. Years are drawn one by one, so two droughts in a row come as often as chance has it; months drawn by themselves know nothing of one another, and a year of them varies less than those of a record in which dry months come together. A record of thirty years holds no drought of one in a hundred. Normals are those of the farm's rain, or the record's means where it has none. A rain factor makes every month that is drawn so much drier or wetter, those before today too where they are drawn; normals stay, and so do months that are kept as they fell. Whether the water reaches for more head is not asked. Notes and cautions are those of PlanSeason.
  * 
  * Errors: a document error with the path, the value and what is allowed; a *units.DomainError where figures are impossible together at a point
  * 

@@ -459,7 +459,7 @@ export function explain(given = {}) {
  * 
  * Formula: 2 * (ratio + 1) * sqrt(area / ratio)
  * 
- * Note: a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1 takes 25 % more; slopes, soils and water come first all the same [PSU-PADDOCK-DESIGN].
+ * Note: a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1 takes 25 % more; slopes, soils and water come first all the same [PSU-PADDOCK-DESIGN]. Fence for the land inside grows as the field shrinks: a square of 40 acres takes 132 ft an acre, one of 10 acres 264, an acre alone 835.
  * 
  * Source: definition: a rectangle; LSP-FENCE prints the square of 40 acres
  * 
@@ -802,30 +802,13 @@ export function readMoves(given = {}) {
 }
 
 /**
- * paddockRecords tells of each paddock in a log what was taken from it, what grew, what rest it had and when it is ready; the one to go to next comes first.
- * 
- * Method: animal units × days ÷ area, added up over the stays; × what an animal unit eats is harvested; ÷ the share eaten is what stood; rest from the day of leaving to the next day of coming The harvest is what the animals should have eaten, not what was weighed: where they were fed beside the pasture, or gained or lost, it is off by that. The land of a paddock is that of each stay, so strips of one paddock are each an area of their own. Readiness is a matter of days here: look at the grass before you open the gate.
- * 
- * Errors: a *LogError of ReadMoves; *units.DomainError where a rule is impossible
- * 
- * Source: NEB-AUM animal-unit days; ours: harvested and standing yield by them
- * 
- * @param given.log 
- * @param given.rules 
- * @returns a list of GrazingPaddockRecord
- */
-export function paddockRecords(given = {}) {
-  return call("grazing.PaddockRecords", given);
-}
-
-/**
  * order gives the order in which classes of stock graze one after the other: the highest need leads, other ruminants and horses follow a day behind one another, pigs come behind them, birds last, three days behind the ruminants.
  * 
  * Method: sorted by the need of the class row, those of one need as given; a day between groups, and for birds three days behind the group before them where that is a ruminant or a horse
  * 
  * Errors: a *units.ParseError that lists the rows, where none has the name
  * 
- * Note: the order is common practice without an agreed source; print has the part that those of higher need go first [MISSOURI-FSRC-1994]. Calves ahead of their dams gained half a pound a day more in one report [MISSOURI-LEADER-FOLLOWER], and a dairy trial found no gain in the mean of both groups [MAYNE-LEADER-FOLLOWER]. Three days for birds is custom, meant for fly larvae; the one controlled trial found no effect [PHILLIPS-BROILERS].
+ * Note: the order is common practice without an agreed source; print has the part that those of higher need go first [MISSOURI-FSRC-1994]. Calves ahead of their dams gained half a pound a day more in one report [MISSOURI-LEADER-FOLLOWER], and a dairy trial found no gain in the mean of both groups [MAYNE-LEADER-FOLLOWER]. Three days for birds is custom, meant for fly larvae; the one controlled trial found no effect [PHILLIPS-BROILERS]. No source found has the share of the grass that leaders take and followers find: a plan gives each group what it wants, in turn, and its visits tell how the ground was shared.
  * 
  * Source: MISSOURI-FSRC-1994 higher need first; the rest is common practice
  * 
@@ -1029,6 +1012,88 @@ export function regrowthBitten(given) {
 const regrowthBittenFormula = formula(230, "grazing.RegrowthBitten", { open: "Days", place: "Fraction" });
 
 /**
+ * patchNext returns what stands on one patch of grazed grass a step later: it grows the less the more stands, and of a thin stand the animals find little.
+ * 
+ * Formula: stand*exp(growth-crowding*stand) - most*stand*stand/(stand*stand+half*half)
+ * 
+ * Note: it shows the shape, not a stocking rate: no unit is printed, and a step is no printed time. Without animals the stand goes to growth ÷ crowding. A result below 0 says that more would be eaten than stands.
+ * 
+ * Source: ONE-PATCH-CODE after NOY-MEIR-1975; growth 0.75, crowding 0.1, half 0.75 there
+ * 
+ * @param given.stand what stands now, in units of one's own; >= 0
+ * @param given.growth what a thin stand grows by in a step, as a logarithm: 0.75 is to 2.1 times as much; 0 to 10
+ * @param given.crowding how much less, for each unit that stands; > 0
+ * @param given.most the most that the animals take in a step; >= 0
+ * @param given.half the stand of which they take half of that; > 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function patchNext(given) {
+  return evaluate(patchNextFormula, given, given?.stand, given?.growth, given?.crowding, given?.most, given?.half);
+}
+const patchNextFormula = formula(231, "grazing.PatchNext", { stand: "number", growth: "number", crowding: "number", most: "number", half: "number" });
+
+/**
+ * patchGain returns how fast one patch of grazed grass gains, below 0 where it loses: PatchNext without steps, logistic, with stands counted in those of which the animals take half of the most that they take.
+ * 
+ * Formula: stand * (growth*(1-stand/ceiling) - most*stand/(1+stand*stand))
+ * 
+ * Note: it shows the shape, not a stocking rate.
+ * 
+ * Source: ONE-PATCH-CODE after NOY-MEIR-1975; growth 1.25, ceiling 10, most 2 there
+ * 
+ * @param given.stand what stands now, 1 where the animals take half of the most; >= 0
+ * @param given.growth what a thin stand gains for each unit of it, in a unit of time; >= 0
+ * @param given.ceiling the stand at which growth ends; > 0
+ * @param given.most the most that the animals take in a unit of time; >= 0
+ * @returns a number
+ * @throws {DomainError} where an argument is impossible; in lists such rows are NaN, with one warning
+ */
+export function patchGain(given) {
+  return evaluate(patchGainFormula, given, given?.stand, given?.growth, given?.ceiling, given?.most);
+}
+const patchGainFormula = formula(232, "grazing.PatchGain", { stand: "number", growth: "number", ceiling: "number", most: "number" });
+
+/**
+ * patchNextStands returns the stands that a step of PatchNext leaves as they are.
+ * 
+ * Method: exp(growth - crowding × stand) - 1 = most × stand ÷ (stand² + half²), sought in 20,000 equal parts up to growth ÷ crowding, above which nothing can stay, and there by halving; two stands in one part are not told from none
+ * 
+ * Errors: *units.DomainError where growth is not 0 to 10, most below 0, crowding or half not above 0
+ * 
+ * Note: in steps of a growth above 2 a stand may swing about the highest instead.
+ * 
+ * Source: ONE-PATCH-CODE the model; ours: the search
+ * 
+ * @param given.growth 
+ * @param given.crowding 
+ * @param given.most 
+ * @param given.half 
+ * @returns GrazingPatchStands
+ */
+export function patchNextStands(given = {}) {
+  return call("grazing.PatchNextStands", given);
+}
+
+/**
+ * patchGainStands returns the stands at which PatchGain is 0.
+ * 
+ * Method: growth × (1 - stand ÷ ceiling) = most × stand ÷ (1 + stand²), sought as in PatchNextStands, up to the ceiling
+ * 
+ * Errors: *units.DomainError where growth or most is below 0 or the ceiling not above 0
+ * 
+ * Source: ONE-PATCH-CODE the model; ours: the search
+ * 
+ * @param given.growth 
+ * @param given.ceiling 
+ * @param given.most 
+ * @returns GrazingPatchStands
+ */
+export function patchGainStands(given = {}) {
+  return call("grazing.PatchGainStands", given);
+}
+
+/**
  * planSeason plans a farm's season day by day: who goes where, how long a strip, what to leave, when the ground may be grazed again, and what it takes of hay, water and fence. It reads no clock: today is the document's. How many head the land would carry is asked of Leaders or Carries, since that takes many seasons.
  * 
  * Method: the day loop told in DEVELOPERS.md, "The season, rule by rule"
@@ -1087,7 +1152,7 @@ export function wires(given = {}) {
 export function fencePosts(given) {
   return evaluate(fencePostsFormula, given, given?.fence, given?.spacing);
 }
-const fencePostsFormula = formula(231, "grazing.FencePosts", { fence: "Length", spacing: "Length" });
+const fencePostsFormula = formula(233, "grazing.FencePosts", { fence: "Length", spacing: "Length" });
 
 /**
  * nettingRolls returns the rolls of netting that a fence takes, whole ones.
@@ -1106,7 +1171,7 @@ const fencePostsFormula = formula(231, "grazing.FencePosts", { fence: "Length", 
 export function nettingRolls(given) {
   return evaluate(nettingRollsFormula, given, given?.fence, given?.roll);
 }
-const nettingRollsFormula = formula(232, "grazing.NettingRolls", { fence: "Length", roll: "Length" });
+const nettingRollsFormula = formula(234, "grazing.NettingRolls", { fence: "Length", roll: "Length" });
 
 /**
  * nettingSquare returns the land inside a square of so many rolls of netting: twice the rolls are four times the land.
@@ -1123,7 +1188,7 @@ const nettingRollsFormula = formula(232, "grazing.NettingRolls", { fence: "Lengt
 export function nettingSquare(given) {
   return evaluate(nettingSquareFormula, given, given?.rolls, given?.roll);
 }
-const nettingSquareFormula = formula(233, "grazing.NettingSquare", { rolls: "number", roll: "Length" });
+const nettingSquareFormula = formula(235, "grazing.NettingSquare", { rolls: "number", roll: "Length" });
 
 /**
  * nettingOrWire tells which moved fence suits stock on land of a size. One wire for quiet cattle; several wires for anybody horned or young kids, whatever the size; netting for birds; for other small stock netting up to 3 acres, either up to 10, several wires beyond. All but the rule on horns and kids is common practice without a source: on a few acres with mixed stock netting pays, a quiet cow keeps to one wire, and netting becomes too much to carry on larger land. The 3 and 10 acres are ours, round figures in the middle of what people do: count NettingRolls against WireLength at your own prices.
@@ -1182,7 +1247,7 @@ export function initialRate(given = {}) {
 export function tameRate(given) {
   return evaluate(tameRateFormula, given, given?.native);
 }
-const tameRateFormula = formula(234, "grazing.TameRate", { native: "UseRate" });
+const tameRateFormula = formula(236, "grazing.TameRate", { native: "UseRate" });
 
 /**
  * useOfYield returns the grazing an area gives by its forage.
@@ -1202,7 +1267,7 @@ const tameRateFormula = formula(234, "grazing.TameRate", { native: "UseRate" });
 export function useOfYield(given) {
   return evaluate(useOfYieldFormula, given, given?.yield, given?.use, given?.demand);
 }
-const useOfYieldFormula = formula(235, "grazing.UseOfYield", { yield: "Yield", use: "Fraction", demand: "Demand" });
+const useOfYieldFormula = formula(237, "grazing.UseOfYield", { yield: "Yield", use: "Fraction", demand: "Demand" });
 
 /**
  * landOfUse returns the land behind each animal-unit day of a rate: acres per AUM of AUM per acre. UseOfLand turns it round.
@@ -1218,7 +1283,7 @@ const useOfYieldFormula = formula(235, "grazing.UseOfYield", { yield: "Yield", u
 export function landOfUse(given) {
   return evaluate(landOfUseFormula, given, given?.rate);
 }
-const landOfUseFormula = formula(236, "grazing.LandOfUse", { rate: "UseRate" });
+const landOfUseFormula = formula(238, "grazing.LandOfUse", { rate: "UseRate" });
 
 /**
  * useOfLand returns the grazing per area of a rate told as land: AUM per acre of acres per AUM. LandOfUse turns it round.
@@ -1234,7 +1299,7 @@ const landOfUseFormula = formula(236, "grazing.LandOfUse", { rate: "UseRate" });
 export function useOfLand(given) {
   return evaluate(useOfLandFormula, given, given?.land);
 }
-const useOfLandFormula = formula(237, "grazing.UseOfLand", { land: "LandPerUse" });
+const useOfLandFormula = formula(239, "grazing.UseOfLand", { land: "LandPerUse" });
 
 /**
  * feedForUse returns the feed behind an amount of grazing: what a loft must hold to take its place.
@@ -1253,7 +1318,7 @@ const useOfLandFormula = formula(237, "grazing.UseOfLand", { land: "LandPerUse" 
 export function feedForUse(given) {
   return evaluate(feedForUseFormula, given, given?.use, given?.month);
 }
-const feedForUseFormula = formula(238, "grazing.FeedForUse", { use: "UnitDays", month: "DryMatter" });
+const feedForUseFormula = formula(240, "grazing.FeedForUse", { use: "UnitDays", month: "DryMatter" });
 
 /**
  * headForUse returns how many animals an amount of grazing carries for so long, exact and not rounded: round down.
@@ -1271,7 +1336,7 @@ const feedForUseFormula = formula(238, "grazing.FeedForUse", { use: "UnitDays", 
 export function headForUse(given) {
   return evaluate(headForUseFormula, given, given?.use, given?.each, given?.days);
 }
-const headForUseFormula = formula(239, "grazing.HeadForUse", { use: "UnitDays", each: "AnimalUnits", days: "Days" });
+const headForUseFormula = formula(241, "grazing.HeadForUse", { use: "UnitDays", each: "AnimalUnits", days: "Days" });
 
 /**
  * daysForUse returns how many days a rate of grazing lasts at a density: the same grazing is a short stay of many or a long one of few.
@@ -1288,7 +1353,7 @@ const headForUseFormula = formula(239, "grazing.HeadForUse", { use: "UnitDays", 
 export function daysForUse(given) {
   return evaluate(daysForUseFormula, given, given?.use, given?.density);
 }
-const daysForUseFormula = formula(240, "grazing.DaysForUse", { use: "UseRate", density: "UnitRate" });
+const daysForUseFormula = formula(242, "grazing.DaysForUse", { use: "UseRate", density: "UnitRate" });
 
 /**
  * useLost returns the grazing lost over the years on land that weeds or brush hold.
@@ -1309,7 +1374,7 @@ const daysForUseFormula = formula(240, "grazing.DaysForUse", { use: "UseRate", d
 export function useLost(given) {
   return evaluate(useLostFormula, given, given?.rate, given?.area, given?.years, given?.lost);
 }
-const useLostFormula = formula(241, "grazing.UseLost", { rate: "UseRate", area: "Area", years: "number", lost: "Fraction" });
+const useLostFormula = formula(243, "grazing.UseLost", { rate: "UseRate", area: "Area", years: "number", lost: "Fraction" });
 
 /**
  * slopeReduction returns the share by which range on a slope is reckoned down for cattle.
@@ -1327,7 +1392,7 @@ const useLostFormula = formula(241, "grazing.UseLost", { rate: "UseRate", area: 
 export function slopeReduction(given) {
   return evaluate(slopeReductionFormula, given, given?.slope);
 }
-const slopeReductionFormula = formula(242, "grazing.SlopeReduction", { slope: "Fraction" });
+const slopeReductionFormula = formula(244, "grazing.SlopeReduction", { slope: "Fraction" });
 
 /**
  * waterReduction returns the share by which range is reckoned down for cattle by the distance to water.
@@ -1345,7 +1410,7 @@ const slopeReductionFormula = formula(242, "grazing.SlopeReduction", { slope: "F
 export function waterReduction(given) {
   return evaluate(waterReductionFormula, given, given?.distance);
 }
-const waterReductionFormula = formula(243, "grazing.WaterReduction", { distance: "Length" });
+const waterReductionFormula = formula(245, "grazing.WaterReduction", { distance: "Length" });
 
 /**
  * grazedArea returns the land that counts when some of it is taken off for slope and some for water, one after the other.
@@ -1365,7 +1430,7 @@ const waterReductionFormula = formula(243, "grazing.WaterReduction", { distance:
 export function grazedArea(given) {
   return evaluate(grazedAreaFormula, given, given?.area, given?.slope, given?.water);
 }
-const grazedAreaFormula = formula(244, "grazing.GrazedArea", { area: "Area", slope: "Fraction", water: "Fraction" });
+const grazedAreaFormula = formula(246, "grazing.GrazedArea", { area: "Area", slope: "Fraction", water: "Fraction" });
 
 /**
  * restingShare returns the share of the land that rests at any time in a round.
@@ -1382,7 +1447,7 @@ const grazedAreaFormula = formula(244, "grazing.GrazedArea", { area: "Area", slo
 export function restingShare(given) {
   return evaluate(restingShareFormula, given, given?.paddocks, given?.groups);
 }
-const restingShareFormula = formula(245, "grazing.RestingShare", { paddocks: "number", groups: "number" });
+const restingShareFormula = formula(247, "grazing.RestingShare", { paddocks: "number", groups: "number" });
 
 /**
  * landInUse returns the land left to graze in a year in which a part is rested whole and a part is deferred, that is held back until its plants have set seed.
@@ -1403,7 +1468,7 @@ const restingShareFormula = formula(245, "grazing.RestingShare", { paddocks: "nu
 export function landInUse(given) {
   return evaluate(landInUseFormula, given, given?.area, given?.resting, given?.deferred, given?.part);
 }
-const landInUseFormula = formula(246, "grazing.LandInUse", { area: "Area", resting: "Fraction", deferred: "Fraction", part: "Fraction" });
+const landInUseFormula = formula(248, "grazing.LandInUse", { area: "Area", resting: "Fraction", deferred: "Fraction", part: "Fraction" });
 
 /**
  * planningRows gives the table of PlanningLand, as a copy.
@@ -1433,11 +1498,28 @@ export function planningLand(given = {}) {
 }
 
 /**
+ * paddockRecords tells of each paddock in a log what was taken from it, what grew, what rest it had and when it is ready; the one to go to next comes first.
+ * 
+ * Method: animal units × days, added up over the stays, ÷ the land they were on, every place counted once; × what an animal unit eats is harvested; ÷ the share eaten is what stood; rest from the day on which the last group left to the day on which the next pass came to the same ground The land. The places of a lane are those of the columns from and to; where a stay has from and no to, it went to the end of the lane, the largest to in the log. The area of a place is that of the stay that was on it first. A stay without from and to was on the whole, as on a paddock. An area alone has no place: where it is less by more than a tenth than the whole, as other stays tell it, the log is refused. Strips of about one size without from and to cannot be told from one paddock grazed again and again, and are taken for that: write from and to, or give each strip a name of its own. Borders within 2 cm of one another are one. The rest. A pass is one grazing of a place by all groups that come one behind another. Who comes before the ground has been a day without animals belongs to the pass. So does a group that comes later, if it was not there yet in this pass and comes before the ground had the rest wanted: it follows. The same group back again, or any group after the rest wanted, begins the next pass. Where the log does not name the groups, everybody who comes after a day without animals begins the next pass, so name the groups where some follow days behind. The next strip of a lane is other ground, and no return. A lane is ready, first of all, where it was left first; all of it is when its last strip has rested too. Followers that are still to come are not in a log, and put the day off. The harvest is what the animals should have eaten, not what was weighed: where they were fed beside the pasture, or gained or lost, it is off by that. A stay of hours counts as a day: where a group was in two places on one day, part its animal units between them. Readiness is a matter of days here: look at the grass before you open the gate.
+ * 
+ * Errors: a *LogError of ReadMoves, or where the ground of a stay cannot be known; *units.DomainError where a rule is impossible
+ * 
+ * Source: NEB-AUM animal-unit days; ours: harvested and standing yield by them, and what a pass is
+ * 
+ * @param given.log 
+ * @param given.rules 
+ * @returns a list of GrazingPaddockRecord
+ */
+export function paddockRecords(given = {}) {
+  return call("grazing.PaddockRecords", given);
+}
+
+/**
  * farmToday returns the farm as it stands on a later day, by the log of the moves since the document's: today moved on, today's heights, the days of the last bite and the animals as they are then, so that a season is planned from there on. The given farm is not changed.
  * 
- * Method: day by day from the document's today to the new one: the cuts dated that day are taken as made; on the last day of a stay its ground is set to what was left; then everything grows a day, on the season's own curve (Regrown, by month, rain and soil). Readings of the new day, where there are any, are laid over the outcome: what somebody measured is better than what was reckoned, so walk the ground The land. Names in the log are ids of land. Land that is not in the log grows on. A stay on a lane needs from and to, unless its area is that of the whole lane: an area alone has no place, and a guess would send stock onto bitten ground. A paddock is grazed whole. Area and place that differ by more than a tenth are an error. Later stays lie over earlier ones; the pieces become stretches, neighbours alike are joined, and borders within a millimetre of one another are one. The height left is the reading, where the log has one, and else the leave height of the rotation, or what stood there where that was less; the land's note tells on how much of it. Ground on which followers are still due stands at the leave height, grazed today, whatever was read before them: they will have eaten it before anybody returns, and a document cannot say that grass is kept for them. The plan has them fed on those days, as any plan has followers in its first days: that feed stands on the ground in truth. The worms of stays before today are not in the new plan. The days. The new today is the day to be planned: a stay that begins on it, or later, is left out. One that began before and goes on leaves its ground grazed today. Stays that were over before the document's own today are in its heights already. Where the last ground opened ends within a lane, the rotation's front is put there. The rest. Head, weight and stage of the groups, and the young weaned by then, become those of the day; changes and cuts that are past go. season.from is not before the new today. Where the account of the soil's water would begin later than it did, it begins with the water that was there. Hay in store, and the rain of the months since, are yours to put in. Notes of this function begin with "By the log up to", and whatever stands behind these words is written anew each time. The log is that of ReadMoves, "" for no moves. The readings are a list of their own, "" for none: columns paddock and height, and from and to for a piece of a lane, as in paddock, height (in), from (ft), to (ft).
+ * Method: day by day from the document's today to the new one: the cuts dated that day are taken as made; on the last day of a stay its ground is set to what was left; then everything grows a day, on the season's own curve (Regrown, by month, rain and soil). Readings of the new day, where there are any, are laid over the outcome: what somebody measured is better than what was reckoned, so walk the ground The land. Names in the log are ids of land. Land that is not in the log grows on. A stay on a lane needs from and to, unless its area is that of the whole lane: an area alone has no place, and a guess would send stock onto bitten ground. A paddock is grazed whole. Area and place that differ by more than a tenth are an error. Later stays lie over earlier ones; the pieces become stretches, neighbours alike are joined, and borders within a millimetre of one another are one. The height left is the reading, where the log has one, and else the leave height of the rotation, or what stood there where that was less; the land's note tells on how much of it. Ground on which followers are still due stands at the leave height, grazed today, whatever was read before them: they will have eaten it before anybody returns, and a document cannot say that grass is kept for them. The plan has them fed on those days, as any plan has followers in its first days: that feed stands on the ground in truth. The worms of stays before today are not in the new plan. The days. The new today is the day to be planned: a stay that begins on it, or later, is left out. One that began before and goes on leaves its ground grazed today. Stays that were over before the document's own today are in its heights already. Where the last ground opened ends within a lane, the rotation's front is put there. The rest. Head, weight and stage of the groups, and the young weaned by then, become those of the day; changes and cuts that are past go. season.from is not before the new today. Where the account of the soil's water would begin later than it did, it begins with the water that was there. The rain of the months since, and the hay in store, are yours to put in: the log tells neither what was fed nor what a cut gave, so the store stays as it was, and the note of the feed tells what the cuts gave by the heights reckoned. Notes of this function begin with "As carried on to", and whatever stands behind these words is written anew each time. The log is that of ReadMoves, "" for no moves; a group that it names is one of the farm. The readings are a list of their own, "" for none: columns paddock and height, and from and to for a piece of a lane, as in paddock, height (in), from (ft), to (ft).
  * 
- * Errors: a *LogError with line, column and mend where the log or the readings are wrong, or do not fit the land; a *document error where the new day is before the farm's or behind its season, or the farm is wrong
+ * Errors: a *LogError with line, column and mend where the log or the readings are wrong, or do not fit the land; a *document error where the new day is before the farm's or after its season, or the farm is wrong
  * 
  * Source: ours: the rules in DEVELOPERS.md
  * 
@@ -1527,7 +1609,7 @@ export function space(given = {}) {
 export function landPerUse(given) {
   return evaluate(landPerUseFormula, given, given?.area, given?.animals, given?.days);
 }
-const landPerUseFormula = formula(247, "grazing.LandPerUse", { area: "Area", animals: "AnimalUnits", days: "Days" });
+const landPerUseFormula = formula(249, "grazing.LandPerUse", { area: "Area", animals: "AnimalUnits", days: "Days" });
 
 /**
  * usePerLand returns the grazing taken from each unit of land, the other way up from LandPerUse: animal-unit months per acre, or the grazing days per hectare of a grazing record.
@@ -1547,7 +1629,7 @@ const landPerUseFormula = formula(247, "grazing.LandPerUse", { area: "Area", ani
 export function usePerLand(given) {
   return evaluate(usePerLandFormula, given, given?.area, given?.animals, given?.days);
 }
-const usePerLandFormula = formula(248, "grazing.UsePerLand", { area: "Area", animals: "AnimalUnits", days: "Days" });
+const usePerLandFormula = formula(250, "grazing.UsePerLand", { area: "Area", animals: "AnimalUnits", days: "Days" });
 
 /**
  * use returns the grazing that a piece of land offers at a rate, as when the map units of a farm are added up one by one.
@@ -1564,7 +1646,7 @@ const usePerLandFormula = formula(248, "grazing.UsePerLand", { area: "Area", ani
 export function use(given) {
   return evaluate(useFormula, given, given?.rate, given?.area);
 }
-const useFormula = formula(249, "grazing.Use", { rate: "UseRate", area: "Area" });
+const useFormula = formula(251, "grazing.Use", { rate: "UseRate", area: "Area" });
 
 /**
  * stockDensity returns the live weight on each unit of the land that is grazed now. Over the whole farm and season the same sum is the stocking rate: say which area is meant.
@@ -1581,7 +1663,7 @@ const useFormula = formula(249, "grazing.Use", { rate: "UseRate", area: "Area" }
 export function stockDensity(given) {
   return evaluate(stockDensityFormula, given, given?.weight, given?.area);
 }
-const stockDensityFormula = formula(250, "grazing.StockDensity", { weight: "LiveWeight", area: "Area" });
+const stockDensityFormula = formula(252, "grazing.StockDensity", { weight: "LiveWeight", area: "Area" });
 
 /**
  * stayArea returns the land that feeds a herd for a stay.
@@ -1602,7 +1684,7 @@ const stockDensityFormula = formula(250, "grazing.StockDensity", { weight: "Live
 export function stayArea(given) {
   return evaluate(stayAreaFormula, given, given?.demand, given?.days, given?.available, given?.use);
 }
-const stayAreaFormula = formula(251, "grazing.StayArea", { demand: "Demand", days: "Days", available: "Yield", use: "Fraction" });
+const stayAreaFormula = formula(253, "grazing.StayArea", { demand: "Demand", days: "Days", available: "Yield", use: "Fraction" });
 
 /**
  * stayDays returns how long a piece of land feeds a herd, growth during the stay left out. It is StayArea solved for the days.
@@ -1623,7 +1705,7 @@ const stayAreaFormula = formula(251, "grazing.StayArea", { demand: "Demand", day
 export function stayDays(given) {
   return evaluate(stayDaysFormula, given, given?.area, given?.available, given?.use, given?.demand);
 }
-const stayDaysFormula = formula(252, "grazing.StayDays", { area: "Area", available: "Yield", use: "Fraction", demand: "Demand" });
+const stayDaysFormula = formula(254, "grazing.StayDays", { area: "Area", available: "Yield", use: "Fraction", demand: "Demand" });
 
 /**
  * stayHead returns how many animals a piece of land feeds for a stay, exact and not rounded: round down.
@@ -1644,7 +1726,7 @@ const stayDaysFormula = formula(252, "grazing.StayDays", { area: "Area", availab
 export function stayHead(given) {
   return evaluate(stayHeadFormula, given, given?.area, given?.available, given?.use, given?.weight, given?.intake, given?.days);
 }
-const stayHeadFormula = formula(253, "grazing.StayHead", { area: "Area", available: "Yield", use: "Fraction", weight: "LiveWeight", intake: "Fraction", days: "Days" });
+const stayHeadFormula = formula(255, "grazing.StayHead", { area: "Area", available: "Yield", use: "Fraction", weight: "LiveWeight", intake: "Fraction", days: "Days" });
 
 /**
  * daysPerHeight returns the cow-days in each unit of height of a stand.
@@ -1663,7 +1745,7 @@ const stayHeadFormula = formula(253, "grazing.StayHead", { area: "Area", availab
 export function daysPerHeight(given) {
   return evaluate(daysPerHeightFormula, given, given?.density, given?.intake);
 }
-const daysPerHeightFormula = formula(254, "grazing.DaysPerHeight", { density: "Density", intake: "Demand" });
+const daysPerHeightFormula = formula(256, "grazing.DaysPerHeight", { density: "Density", intake: "Demand" });
 
 /**
  * daysPerLand returns the cow-days on each unit of land between the height standing and the height to be left.
@@ -1681,7 +1763,7 @@ const daysPerHeightFormula = formula(254, "grazing.DaysPerHeight", { density: "D
 export function daysPerLand(given) {
   return evaluate(daysPerLandFormula, given, given?.height, given?.residual, given?.density);
 }
-const daysPerLandFormula = formula(255, "grazing.DaysPerLand", { height: "Height", residual: "Height", density: "UseDensity" });
+const daysPerLandFormula = formula(257, "grazing.DaysPerLand", { height: "Height", residual: "Height", density: "UseDensity" });
 
 /**
  * dayArea returns the land a herd needs where the cow-days on it are known.
@@ -1699,14 +1781,14 @@ const daysPerLandFormula = formula(255, "grazing.DaysPerLand", { height: "Height
 export function dayArea(given) {
   return evaluate(dayAreaFormula, given, given?.animals, given?.days, given?.use);
 }
-const dayAreaFormula = formula(256, "grazing.DayArea", { animals: "AnimalUnits", days: "Days", use: "UseRate" });
+const dayAreaFormula = formula(258, "grazing.DayArea", { animals: "AnimalUnits", days: "Days", use: "UseRate" });
 
 /**
  * carryingCapacity returns the animals that each unit of land feeds through a season. With the grass available now, the use of one stay and the days of that stay the same sum is the number of head per area for one grazing period.
  * 
  * Formula: yield * use / (intake * days)
  * 
- * Note: the share eaten over a season and the share eaten in one stay are two figures; the first is the lower on range and where stock stay long. What a season carries also depends on when the grass grows: this sum does not know.
+ * Note: the share eaten over a season and the share eaten in one stay are two figures; the first is the lower on range and where stock stay long. Print has the first by system (forage.SystemUse), the second by stay (forage.UsableShare). What a season carries also depends on when the grass grows: this sum does not know.
  * 
  * Source: UMAINE-LESSON-5 equations 1 and 2; NRCS-BRYAN-528 job sheet
  * 
@@ -1720,7 +1802,7 @@ const dayAreaFormula = formula(256, "grazing.DayArea", { animals: "AnimalUnits",
 export function carryingCapacity(given) {
   return evaluate(carryingCapacityFormula, given, given?.yield, given?.use, given?.intake, given?.days);
 }
-const carryingCapacityFormula = formula(257, "grazing.CarryingCapacity", { yield: "Yield", use: "Fraction", intake: "Demand", days: "Days" });
+const carryingCapacityFormula = formula(259, "grazing.CarryingCapacity", { yield: "Yield", use: "Fraction", intake: "Demand", days: "Days" });
 
 /**
  * landForHead returns the land for a group at so many head per area.
@@ -1737,7 +1819,7 @@ const carryingCapacityFormula = formula(257, "grazing.CarryingCapacity", { yield
 export function landForHead(given) {
   return evaluate(landForHeadFormula, given, given?.head, given?.rate);
 }
-const landForHeadFormula = formula(258, "grazing.LandForHead", { head: "number", rate: "HeadRate" });
+const landForHeadFormula = formula(260, "grazing.LandForHead", { head: "number", rate: "HeadRate" });
 
 /**
  * stripLength returns how far to move the front along a lane to open an area.
@@ -1756,7 +1838,7 @@ const landForHeadFormula = formula(258, "grazing.LandForHead", { head: "number",
 export function stripLength(given) {
   return evaluate(stripLengthFormula, given, given?.area, given?.width);
 }
-const stripLengthFormula = formula(259, "grazing.StripLength", { area: "Area", width: "Length" });
+const stripLengthFormula = formula(261, "grazing.StripLength", { area: "Area", width: "Length" });
 
 /**
  * stripArea returns the land in a strip across a lane, or in any rectangle.
@@ -1773,7 +1855,7 @@ const stripLengthFormula = formula(259, "grazing.StripLength", { area: "Area", w
 export function stripArea(given) {
   return evaluate(stripAreaFormula, given, given?.length, given?.width);
 }
-const stripAreaFormula = formula(260, "grazing.StripArea", { length: "Length", width: "Length" });
+const stripAreaFormula = formula(262, "grazing.StripArea", { length: "Length", width: "Length" });
 
 /**
  * stripsPerLane returns the strips that a lane holds, exact and not rounded: what is over after the last whole one is short feed for a move.
@@ -1790,7 +1872,7 @@ const stripAreaFormula = formula(260, "grazing.StripArea", { length: "Length", w
 export function stripsPerLane(given) {
   return evaluate(stripsPerLaneFormula, given, given?.lane, given?.strip);
 }
-const stripsPerLaneFormula = formula(261, "grazing.StripsPerLane", { lane: "Length", strip: "Length" });
+const stripsPerLaneFormula = formula(263, "grazing.StripsPerLane", { lane: "Length", strip: "Length" });
 
 /**
  * partOfDayDemand returns what a herd takes from a strip in a part of the day.
@@ -1810,14 +1892,14 @@ const stripsPerLaneFormula = formula(261, "grazing.StripsPerLane", { lane: "Leng
 export function partOfDayDemand(given) {
   return evaluate(partOfDayDemandFormula, given, given?.demand, given?.share, given?.part);
 }
-const partOfDayDemandFormula = formula(262, "grazing.PartOfDayDemand", { demand: "Demand", share: "Fraction", part: "Fraction" });
+const partOfDayDemandFormula = formula(264, "grazing.PartOfDayDemand", { demand: "Demand", share: "Fraction", part: "Fraction" });
 
 /**
  * study runs many seasons of a farm, each with rain drawn from a record, and tells how much feed they want, how often and how early the hay does not reach, and how that changes with inputs of the user's choice.
  * 
  * Method: for each season every calendar year that the plan touches, and the one before, is a whole year of the record drawn with replacement, or twelve months drawn from gamma distributions; the growth of each month follows from the rain by the plan's own rule, and the day loop is the plan's. The same season number has the same rain at every point. A percentile is the smallest value that so many of the seasons do not exceed. Feed counts as the plan counts it, the first days of followers included; hay counts from the day it is cut.
  * 
- * Note: the odds are of rain alone: not of hail, sickness or a late spring, and above the normal rain there is no gain. Years are drawn one by one, so two droughts in a row come as often as chance has it; months drawn by themselves know nothing of one another, and a year of them varies less than those of a record in which dry months come together. A record of thirty years holds no drought of one in a hundred. Normals are those of the farm's rain, or the record's means where it has none. Whether the water reaches for more head is not asked. Notes and cautions are those of PlanSeason.
+ * Note: the odds are of rain alone: not of hail, sickness or a late spring, and above the normal rain there is no gain. Years are drawn one by one, so two droughts in a row come as often as chance has it; months drawn by themselves know nothing of one another, and a year of them varies less than those of a record in which dry months come together. A record of thirty years holds no drought of one in a hundred. Normals are those of the farm's rain, or the record's means where it has none. A rain factor makes every month that is drawn so much drier or wetter, those before today too where they are drawn; normals stay, and so do months that are kept as they fell. Whether the water reaches for more head is not asked. Notes and cautions are those of PlanSeason.
  * 
  * Errors: a document error with the path, the value and what is allowed; a *units.DomainError where figures are impossible together at a point
  * 
@@ -1857,7 +1939,7 @@ export function walkRows(given = {}) {
 export function walkLimit(given) {
   return evaluate(walkLimitFormula, given, given?.by, given?.place);
 }
-const walkLimitFormula = formula(263, "grazing.WalkLimit", { by: "grazing.WalkSource", place: "Fraction" });
+const walkLimitFormula = formula(265, "grazing.WalkLimit", { by: "grazing.WalkSource", place: "Fraction" });
 
 /**
  * visitOf tells how stock come to water by its distance: one by one up to 600 ft, as a herd beyond 1,000 ft; between is open. The source says one by one under 600 to 900 ft, and between 900 and 1,000 ft nothing: from 600 ft on watch them, and build for the herd.
@@ -1891,7 +1973,7 @@ export function visitOf(given = {}) {
 export function tankVolume(given) {
   return evaluate(tankVolumeFormula, given, given?.rule, given?.head, given?.each);
 }
-const tankVolumeFormula = formula(264, "grazing.TankVolume", { rule: "grazing.TankRule", head: "number", each: "WaterRate" });
+const tankVolumeFormula = formula(266, "grazing.TankVolume", { rule: "grazing.TankRule", head: "number", each: "WaterRate" });
 
 /**
  * fillRate returns the flow that refills what was drunk within a time.
@@ -1910,7 +1992,7 @@ const tankVolumeFormula = formula(264, "grazing.TankVolume", { rule: "grazing.Ta
 export function fillRate(given) {
   return evaluate(fillRateFormula, given, given?.volume, given?.time);
 }
-const fillRateFormula = formula(265, "grazing.FillRate", { volume: "Volume", time: "Days" });
+const fillRateFormula = formula(267, "grazing.FillRate", { volume: "Volume", time: "Days" });
 
 /**
  * tankEdge returns the edge of tank that a share of the herd needs to drink at once.
@@ -1930,7 +2012,7 @@ const fillRateFormula = formula(265, "grazing.FillRate", { volume: "Volume", tim
 export function tankEdge(given) {
   return evaluate(tankEdgeFormula, given, given?.head, given?.share, given?.each);
 }
-const tankEdgeFormula = formula(266, "grazing.TankEdge", { head: "number", share: "Fraction", each: "Length" });
+const tankEdgeFormula = formula(268, "grazing.TankEdge", { head: "number", share: "Fraction", each: "Length" });
 
 /**
  * roundTank returns the water in a round tank.
@@ -1949,4 +2031,4 @@ const tankEdgeFormula = formula(266, "grazing.TankEdge", { head: "number", share
 export function roundTank(given) {
   return evaluate(roundTankFormula, given, given?.radius, given?.depth);
 }
-const roundTankFormula = formula(267, "grazing.RoundTank", { radius: "Length", depth: "Length" });
+const roundTankFormula = formula(269, "grazing.RoundTank", { radius: "Length", depth: "Length" });

@@ -2,7 +2,7 @@
 
 export const version = "0.1.0";
 export const abi = 1;
-export const manifest = 1887164829;
+export const manifest = 487454114;
 
 // The base unit of each quantity.
 export const bases = {
@@ -194,7 +194,7 @@ export const words = {
   "grazing.StudyDraw": ["years", "gamma"],
   "grazing.StudyPast": ["known", "drawn"],
   "grazing.StudyDesign": ["grid", "hypercube"],
-  "grazing.StudyInput": ["growth", "head", "head factor", "leave", "turn in", "rest", "moves"],
+  "grazing.StudyInput": ["growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor", "intake factor"],
   "grazing.WalkSource": ["kentucky", "even", "missouri", "farm press", "dairy", "other", "unused", "range flat", "range rough"],
   "grazing.WaterVisit": ["singly", "either", "herd"],
   "grazing.TankRule": ["hour", "hours", "slow", "sun", "unsure", "herd ohio"],

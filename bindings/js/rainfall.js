@@ -1103,7 +1103,7 @@ export function waterUse(given = {}) {
  * 
  * Method: the first line names the columns: "year", "month" and "rain" with its unit, as in "year,month,rain mm", a month to a line; or "year" and the twelve months with their unit, as in "year,Jan mm,Feb mm", a year to a line. The unit may also stand in brackets or behind a colon. Other columns are not read. A month is a number from 1 or an English name of three letters or more. An empty cell, or NA, is a gap: the record has no such month. Lines that begin with # are remarks.
  * 
- * Errors: each names line and column, what stands there and what would be right: a column that is missing or stands twice, rain without unit, a cell that is no number, below zero or above 1,000 m, a month that stands twice
+ * Errors: each names line and column, counted from 1, what stands there and what would be right: a column that is missing or stands twice, rain without unit, a cell that is no number, below zero or above 1,000 m, a month that stands twice
  * 
  * Source: definition: text into a record
  * 

@@ -1,10 +1,11 @@
 // Dry-year asks how a farm fares if its year's rain falls like that of any year on
-// record: how often the hay does not reach, from when on, how that changes with the
-// head of stock, and on which dates to look at the gauge and decide. A flag draws
-// the fan of outcomes.
+// record: how often the hay does not reach, from when on, by which day that is to be
+// decided, how it changes with the head of stock, and on which dates to look at the
+// gauge. A flag draws the fan of outcomes.
 //
 //	go run ./examples/dry-year
 //	go run ./examples/dry-year -farm farm.json -record gauge.csv -group ewes -picture fan.png
+//	go run ./examples/dry-year -lead "8 weeks"
 //
 // The odds are planning figures of rain alone. What stands beside a date is where to
 // begin; an adviser who knows the land, and a vet for stock in poor condition, decide
@@ -14,13 +15,14 @@ package main
 import (
 	"context"
 	_ "embed"
+	"errors"
 	"flag"
 	"fmt"
 	"io"
 	"math"
 	"os"
 	"os/signal"
-	"time"
+	"strings"
 
 	"example.org/soum/examples/internal/wichita"
 	"example.org/soum/grazing"
@@ -30,9 +32,6 @@ import (
 
 //go:embed data/farm.json
 var ownFarm []byte
-
-// keyMonths are those in which the grass of mixed pasture is made.
-var keyMonths = []int{4, 5, 6}
 
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
@@ -48,20 +47,40 @@ type question struct {
 	farm, record, group, picture string
 	seasons, seed                int
 	draw                         grazing.StudyDraw
+	lead                         units.Days
 }
 
+// usualLead is how long it takes to sell stock, to buy feed or to find grass
+// elsewhere where the user does not say. No source has a figure: it is ours.
+const usualLead = 30 * units.Day
+
 func ask(args []string, out io.Writer) (q question, err error) {
-	q.draw = grazing.DrawYears
+	q.draw, q.lead = grazing.DrawYears, usualLead
 	f := flag.NewFlagSet("dry-year", flag.ContinueOnError)
-	f.SetOutput(out)
+	f.SetOutput(io.Discard) // what is wrong is told once, as an error
 	f.StringVar(&q.farm, "farm", "", "read this farm `file` instead of the farm within")
-	f.StringVar(&q.record, "record", "", "read this `file` of monthly rain (CSV: year,month,rain mm) instead of the record of Wichita")
-	f.StringVar(&q.group, "group", "cows", "change the head of this `group`")
+	f.StringVar(&q.record, "record", "", "read this `file` of monthly rain (CSV: year,month,rain mm) instead of the record of Wichita; the months of this year stand in the farm's rain.months")
+	f.StringVar(&q.group, "group", "", "change the head of this `group` (the farm's first that has animals)")
 	f.StringVar(&q.picture, "picture", "", "draw the fan of outcomes into this PNG `file`")
 	f.IntVar(&q.seasons, "seasons", 2000, "how many seasons to run")
 	f.IntVar(&q.seed, "seed", 1, "another number draws other seasons")
 	f.Func("draw", "draw whole `years` of the record, or each month by itself (gamma)", func(text string) error { return q.draw.UnmarshalText([]byte(text)) })
-	return q, f.Parse(args)
+	f.Func("lead", "how much `time` you need to sell stock, to buy feed or to find grass elsewhere (30 days; the figure is ours)", func(text string) error { return q.lead.UnmarshalText([]byte(text)) })
+	switch err := f.Parse(args); {
+	case errors.Is(err, flag.ErrHelp):
+		fmt.Fprintln(out, "Tells how a farm fares in the dry years on record. The flags are:")
+		f.SetOutput(out)
+		f.PrintDefaults()
+		return q, err
+	case err != nil:
+		return q, fmt.Errorf("%w (-help lists the flags)", err)
+	case f.NArg() > 0:
+		return q, fmt.Errorf("%q is no flag: -farm takes the farm's file, -record that of the rain (-help lists the flags)", f.Arg(0))
+	}
+	if _, err := decideBefore(0, 1, q.lead); err != nil { // on any two days, before long work is done
+		return q, fmt.Errorf("-lead: %w", err)
+	}
+	return q, nil
 }
 
 // read gives the bytes of a file, or those within where none is named.
@@ -74,6 +93,9 @@ func read(path string, within []byte) ([]byte, error) {
 
 func run(ctx context.Context, args []string, out io.Writer) error {
 	q, err := ask(args, out)
+	if errors.Is(err, flag.ErrHelp) {
+		return nil
+	}
 	if err != nil {
 		return err
 	}
@@ -90,7 +112,7 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 	}
 	record, err := rainfall.ReadMonths(string(data))
 	if err != nil {
-		return err
+		return fmt.Errorf("-record: %w", err)
 	}
 	heads, asItStands, err := headsRound(farm, q.group)
 	if err != nil {
@@ -107,18 +129,38 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	t := teller{out: out, farm: farm, study: &study, result: &result}
-	asItIs := &result.Points[asItStands]
-	t.odds(asItIs)
-	t.months(asItIs)
-	t.heads()
-	if err := t.dates(record); err != nil {
+	plan, err := planned(farm, record)
+	if err != nil {
 		return err
 	}
+	t := teller{out: out, farm: farm, plan: plan, study: &study, result: &result}
+	asItIs := &result.Points[asItStands]
+	t.odds(asItIs)
+	if err := t.decide(asItIs, q.lead); err != nil {
+		return err
+	}
+	t.months(asItIs)
+	t.heads()
+	t.dates()
+	t.selling()
 	if q.picture == "" {
 		return nil
 	}
 	return draw(q.picture, farm, asItIs)
+}
+
+// planned plans the farm's own season. Its drought dates go by the farm's normals, or
+// by the record's where it has none, as the study does.
+func planned(farm *grazing.Farm, record []rainfall.MonthlyRain) (*grazing.Plan, error) {
+	own := *farm
+	if len(own.Rain.Normal) == 0 {
+		normals, err := rainfall.MonthNormals(record)
+		if err != nil {
+			return nil, err
+		}
+		own.Rain.Normal = normals[:]
+	}
+	return grazing.PlanSeason(&own)
 }
 
 // The head that are tried beside the farm's own: so many tenths fewer and more.
@@ -128,115 +170,23 @@ const (
 )
 
 // headsRound gives whole heads below and above a group's own, a tenth at a time, and
-// which of them is its own.
+// which of them is its own. Without a name it is the first group with animals.
 func headsRound(farm *grazing.Farm, group string) (sweep grazing.StudySweep, asItStands int, err error) {
+	var ids []string
 	for _, g := range farm.Groups {
-		if g.ID == group {
-			if g.Head < 1 {
-				return sweep, 0, fmt.Errorf("group %q begins without animals: name one with -group that has some", group)
-			}
-			step := max(1, math.Round(g.Head/10))
-			asItStands = min(fewer, int((g.Head-1)/step)) // a herd of one has no fewer
-			return grazing.StudySweep{
-				Input: grazing.InputHead, Group: group, Steps: asItStands + more + 1,
-				Span: &units.Span[float64]{Low: g.Head - float64(asItStands)*step, High: g.Head + more*step},
-			}, asItStands, nil
-		}
-	}
-	return sweep, 0, fmt.Errorf("the farm has no group %q: name one with -group", group)
-}
-
-// teller prints the answers.
-type teller struct {
-	out    io.Writer
-	farm   *grazing.Farm
-	study  *grazing.Studied
-	result *grazing.StudyResult
-}
-
-func (t *teller) say(format string, args ...any) { fmt.Fprintf(t.out, format+"\n", args...) }
-
-func (t *teller) mass(m units.DryMatter) string { return m.In(t.farm.Units) }
-
-// odds tells how often the hay does not reach.
-func (t *teller) odds(p *grazing.StudyPoint) {
-	years := t.result.Years
-	how := "the rain of one of them, each as likely as any other"
-	if t.study.Draw == grazing.DrawGamma {
-		how = "each month's rain drawn by what that month had in them"
-	}
-	t.say("%d seasons from %s to %s. On record are %d whole years, %d to %d; every season has %s.",
-		t.result.Seasons, t.farm.Season.From, t.farm.Season.To, len(years), years[0], years[len(years)-1], how)
-	t.say("\nThe hay in store does not reach in %s of the seasons.", p.Odds.In(t.farm.Units))
-	t.say("Feed wanted in place of grass, dry matter: %s in the middle one; one season in twenty wants more than %s.", t.mass(p.Fed.Middle), t.mass(p.Fed.High))
-	if len(p.First) > 0 {
-		t.say("Where it runs out, it does so on %s in the middle one, and by %s in one of twenty.%s", p.First[2], p.First[0], t.more(p))
-	}
-}
-
-// more tells how short a bad season is.
-func (t *teller) more(p *grazing.StudyPoint) string {
-	if p.Short.High == 0 {
-		return ""
-	}
-	return " One season in twenty lacks more than " + t.mass(p.Short.High) + "."
-}
-
-// months tells in which months feed is missing.
-func (t *teller) months(p *grazing.StudyPoint) {
-	t.say("\n%-10s %-22s %s", "month", "feed is missing in", "hay left at its end: one season in twenty, the middle one")
-	for _, m := range p.Months {
-		t.say("%-10s %-22s %s, %s", time.Month(m.Month), m.Odds.In(t.farm.Units)+" of seasons", t.mass(m.Left.Low), t.mass(m.Left.Middle))
-	}
-	t.say("(below 0: what was missing by then)")
-}
-
-// heads tells the odds for fewer and more head.
-func (t *teller) heads() {
-	sweep := &t.study.Inputs[0]
-	t.say("")
-	for i := range t.result.Points {
-		p := &t.result.Points[i]
-		t.say("With %s %s: short in %s of the seasons.%s", units.Number(p.Values[0]), sweep.Group, p.Odds.In(t.farm.Units), t.more(p))
-	}
-}
-
-// dates tells when to look at the gauge, and how this year stands so far.
-func (t *teller) dates(record []rainfall.MonthlyRain) error {
-	year := t.farm.Today.Year()
-	all := record
-	for key, depth := range t.farm.Rain.Months { // the farm's own gauge
-		var y, m int
-		if _, err := fmt.Sscanf(key, "%d-%d", &y, &m); err != nil {
-			return err
-		}
-		if y > record[len(record)-1].Year {
-			all = append(all[:len(all):len(all)], rainfall.MonthlyRain{Year: y, Month: time.Month(m), Rain: depth})
-		}
-	}
-	readings, err := rainfall.JudgeTriggers(year, all)
-	if err != nil {
-		return err
-	}
-	t.say("\n%d so far:", year)
-	for _, r := range readings {
-		verdict := "no need to act"
-		if r.Met {
-			verdict = "act"
-		}
-		t.say("  %s  %s of %s, %s of normal: %s", r.Date, r.Rain.In(t.farm.Units), r.Normal.In(t.farm.Units), r.Share.In(t.farm.Units), verdict)
-	}
-	steps, err := rainfall.DroughtPlan(year, keyMonths, record)
-	if err != nil {
-		return err
-	}
-	t.say("When to look again (dates of the plains of North America; where to begin, not the last word):")
-	for _, s := range steps {
-		if s.Date < t.farm.Today {
+		ids = append(ids, g.ID)
+		switch {
+		case group == "" && g.Head < 1, group != "" && g.ID != group:
 			continue
+		case g.Head < 1:
+			return sweep, 0, fmt.Errorf("-group: %q begins without animals: name one that has some", group)
 		}
-		t.say("  %s  if under %s since %s: %s [%s]", s.Date, s.Figure.In(t.farm.Units), s.Since, s.Act, s.Source)
+		step := max(1, math.Round(g.Head/10))
+		asItStands = min(fewer, int((g.Head-1)/step)) // a herd of one has no fewer
+		return grazing.StudySweep{
+			Input: grazing.InputHead, Group: g.ID, Steps: asItStands + more + 1,
+			Span: &units.Span[float64]{Low: g.Head - float64(asItStands)*step, High: g.Head + more*step},
+		}, asItStands, nil
 	}
-	t.say("First to go: %s.", rainfall.SellingOrder()[0].Stock)
-	return nil
+	return sweep, 0, fmt.Errorf("-group: the farm has no group %q with animals; its groups are %s", group, strings.Join(ids, ", "))
 }

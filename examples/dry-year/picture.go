@@ -50,7 +50,7 @@ func draw(path string, farm *grazing.Farm, p *grazing.StudyPoint) error {
 		low, high plotter.XYs
 		colour    color.Color
 		name      string
-	}{{low, high, outer, "nine seasons of ten"}, {lower, upper, inner, "the middle half of them"}} {
+	}{{low, high, outer, "nine seasons of ten"}, {lower, upper, inner, "the middle half"}} {
 		outline := append(plotter.XYs{}, band.low...)
 		for i := len(band.high) - 1; i >= 0; i-- {
 			outline = append(outline, band.high[i])

@@ -1,62 +1,125 @@
-// Command herd-that-fits answers one question: which numbers of cows, ewes, goats
-// and hens fit this land?
+// Herd-that-fits answers one question: which numbers of cows, ewes, goats and hens
+// fit this land? It reads a fitting document (its own invented farm where none is
+// named) and prints the best herd for each goal that the document has figures for,
+// its own goal first.
+//
+//	go run ./examples/herd-that-fits
+//	go run ./examples/herd-that-fits -file my-farm.json
+//
+// The exit status is 0 when all went well, 2 when something was wrong with what was
+// given to it, 1 when something else failed.
 package main
 
 import (
+	"context"
 	_ "embed"
+	"errors"
+	"flag"
 	"fmt"
-	"log"
-	"time"
+	"io"
+	"os"
+	"os/signal"
+	"strings"
 
 	"example.org/soum/grazing"
-	"example.org/soum/units"
 )
 
 //go:embed farm.json
 var farm []byte
 
-// A meadow and a brambly hillside, hay for a winter, a barn with 30 places, and a
-// family that wants milk. Three herds: the most animals, the best margin by the
-// farm's own prices, and the least hay. Then one wish too many.
 func main() {
-	question, err := grazing.ReadFitting(farm)
-	check(err)
-	for _, goal := range []grazing.FitGoal{grazing.FitAnimalUnits, grazing.FitMargin, grazing.FitLeastHay} {
-		question.Goal = goal
-		answer, err := grazing.FitStock(question)
-		check(err)
-		fmt.Printf("For %s: %s\n", goal, answer.English)
-		if goal == grazing.FitAnimalUnits {
-			tell(&answer)
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	defer stop()
+	status := run(ctx, os.Args[1:], os.Stdout, os.Stderr)
+	stop()
+	os.Exit(status)
+}
+
+func run(ctx context.Context, args []string, out, told io.Writer) int {
+	flags := flag.NewFlagSet("herd-that-fits", flag.ContinueOnError)
+	flags.SetOutput(told)
+	file := flags.String("file", "", "read the land, the stock and the wishes from this `file`, a fitting document")
+	switch err := flags.Parse(args); {
+	case errors.Is(err, flag.ErrHelp):
+		return 0
+	case err != nil:
+		return 2
+	case flags.NArg() > 0:
+		fmt.Fprintf(told, "herd-that-fits: %q is no flag: -file takes the file (-help lists the flags)\n", flags.Arg(0))
+		return 2
+	}
+	text, err := answer(ctx, *file)
+	switch {
+	case errors.Is(err, context.Canceled):
+		fmt.Fprintln(told, "herd-that-fits: stopped")
+		return 1
+	case err != nil:
+		fmt.Fprintln(told, "herd-that-fits:", strings.ReplaceAll(err.Error(), "\n", " "))
+		return 2
+	}
+	if _, err = io.WriteString(out, text); err != nil {
+		return 1
+	}
+	return 0
+}
+
+// answer gives the text for a file, or for the farm within where none is named.
+func answer(ctx context.Context, file string) (string, error) {
+	data := farm
+	if file != "" {
+		var err error
+		if data, err = os.ReadFile(file); err != nil {
+			return "", err
 		}
-		fmt.Println()
 	}
-	question.Stock[0].Least = 8
-	answer, err := grazing.FitStock(question)
-	check(err)
-	fmt.Println("With 8 cows asked for:", answer.English)
-}
-
-// appetites tells the ends of the printed spans of appetite.
-var appetites = map[units.End]string{units.Low: "for hungry stock", units.Middle: "half way between", units.High: "for modest eaters"}
-
-// tell prints the numbers behind an answer: the months, and the herd by hungry and
-// by modest stock.
-func tell(answer *grazing.Fitted) {
-	lb := func(mass units.DryMatter) string { return units.Number(mass.Pounds()) }
-	fmt.Println("\n  lb of dry matter  to be had  wanted    hay   left")
-	for _, m := range answer.Months {
-		supply := m.Grass.Supply + m.Forbs.Supply + m.Browse.Supply
-		left := m.Grass.Left + m.Forbs.Left + m.Browse.Left // which of them is one way among several; the sum is not
-		fmt.Printf("  %-16s %10s %7s %6s %6s\n", time.Month(m.Month), lb(supply), lb(m.Wanted), lb(m.Hay), lb(left))
-	}
-	for _, s := range answer.Spans {
-		fmt.Printf("  reckoned %s: %s animal units, with parts of animals\n", appetites[s.End], units.Number(s.Value))
-	}
-}
-
-func check(err error) {
+	question, err := grazing.ReadFitting(data)
 	if err != nil {
-		log.Fatal(err)
+		return "", err
 	}
+	var b strings.Builder
+	if err := goals(ctx, &b, question); err != nil {
+		return "", err
+	}
+	if file == "" {
+		err = oneWishTooMany(ctx, &b, question)
+	}
+	return b.String(), err
+}
+
+// goals asks the question for the document's own goal and for each other that it has
+// figures for.
+func goals(ctx context.Context, b *strings.Builder, question *grazing.Fitting) error {
+	own := question.Goal
+	defer func() { question.Goal = own }()
+	for _, goal := range []grazing.FitGoal{own, grazing.FitAnimalUnits, grazing.FitMargin, grazing.FitLeastHay} {
+		if goal == own && b.Len() > 0 {
+			continue // it came first
+		}
+		question.Goal = goal
+		answer, err := question.Run(ctx)
+		switch {
+		case err != nil && goal != own && ctx.Err() == nil: // nobody asked the file for it
+			fmt.Fprintf(b, "For %s the file gives no answer: %s.\n\n", goal, err)
+			continue
+		case err != nil:
+			return err
+		}
+		fmt.Fprintf(b, "For %s: %s\n", goal, answer.English)
+		if goal == own && answer.Fits {
+			tell(b, question, &answer)
+		}
+		b.WriteByte('\n')
+	}
+	return nil
+}
+
+// oneWishTooMany asks the farm within for more cows than its barn has room for.
+func oneWishTooMany(ctx context.Context, b *strings.Builder, question *grazing.Fitting) error {
+	question.Stock[0].Least = 8
+	answer, err := question.Run(ctx)
+	if err != nil {
+		return err
+	}
+	_, err = fmt.Fprintln(b, "With 8 cows asked for:", answer.English)
+	return err
 }

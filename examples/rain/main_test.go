@@ -53,7 +53,7 @@ func TestRainRefuses(t *testing.T) {
 		"year,month,rain\n":                  "no unit",
 		"year,month,rain mm\n":               "holds no month",
 		"year,month,rain mm\n2000,1,5\n":     "no year of the record has February",
-		"year,month,rain mm\n2000,1,trace\n": "line 2, column 8",
+		"year,month,rain mm\n2000,1,trace\n": "line 2, column 3",
 	} {
 		require.NoError(t, os.WriteFile(path, []byte(text), 0o600))
 		assert.ErrorContains(t, run([]string{"-record", path}, new(bytes.Buffer)), wrong)

@@ -1,12 +1,15 @@
 package main
 
 import (
+	"cmp"
 	"flag"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"example.org/soum/grazing"
+	"example.org/soum/herd"
 	"example.org/soum/units"
 )
 
@@ -43,7 +46,7 @@ func (o *options) carryOn(farm *grazing.Farm, in io.Reader) (*grazing.Farm, erro
 		}
 		lists[i] = string(data)
 	}
-	o.since = farm.Today
+	o.since, o.moved = farm.Today, lists[0]
 	farm, err := grazing.FarmToday(farm, lists[0], today, lists[1])
 	if err != nil {
 		return nil, inputError{err}
@@ -97,7 +100,7 @@ func (r *report) ground() {
 	r.paragraph("Reckoned from the heights of %s by the moves since, but for what was read that day. Walk the ground: a reading is better than a sum, and -heights takes it.", long(r.since))
 	for i := range r.farm.Land {
 		if _, note, found := strings.Cut(r.farm.Land[i].Note, grazing.LogNote); found {
-			r.line("%s, by the log up to %s", r.farm.Land[i].ID, note)
+			r.line("%s, as carried on to %s", r.farm.Land[i].ID, note)
 		}
 	}
 	for i := range r.farm.Rotations {
@@ -105,6 +108,102 @@ func (r *report) ground() {
 			r.line("The strips go on at %s of %s.", r.in(f.At), f.Land)
 		}
 	}
+}
+
+// records prints what the log tells of the land that it names: what was taken, the
+// rest given, and what is ready next.
+func (r *report) records() {
+	logged, err := recordsOf(r.farm, r.moved)
+	if len(logged) == 0 && err == nil {
+		return
+	}
+	r.heading("What the log tells")
+	if err != nil {
+		r.paragraph("Of the land nothing is added up: %v.", err)
+		return
+	}
+	s := r.farm.Units
+	day, of := units.AnimalUnitDayPerHectare, "AU-days/ha"
+	if s == units.US {
+		day, of = units.AnimalUnitDayPerAcre, "AU-days/ac"
+	}
+	columns := []column{
+		{head: "land", words: true}, {head: "taken", unit: of}, {head: "eaten", unit: unitOf(units.Yield(0), s)},
+		{head: "rest given", unit: "days"}, {head: "left from"}, {head: "ready from"}, {head: "ready all"},
+	}
+	for i := range logged {
+		l := &logged[i]
+		left, ready, all := rested(l, r.farm.Today)
+		for j, cell := range []string{l.Paddock, units.Number(float64(l.Use / day)), number(l.Harvested, s), restGiven(l.Shortest), left, ready, all} {
+			columns[j].cells = append(columns[j].cells, cell)
+		}
+	}
+	r.WriteString(tabulate(columns))
+	r.paragraph("Taken is animal-unit days over the land grazed, every place once; eaten is what they should have eaten of it, 26 lb of dry matter each. Rest given is the shortest between two passes, from the last group to the first. Ready is by the rest that the farm's file wants, from where the land was left first to where it was left last; followers still to come put it off, and the plan looks at the grass too.")
+	r.paragraph("By rest alone %s is next, on %s.%s", logged[0].Paddock, long(logged[0].Ready), unlogged(r.farm, logged))
+}
+
+// rested gives when a land was left, and when the first and all of it will have rested;
+// where they are on it nobody knows yet.
+func rested(l *grazing.PaddockRecord, today units.Date) (left, ready, all string) {
+	left, ready, all = dayMonth(l.LeftFirst), dayMonth(l.Ready), dayMonth(l.ReadyAll)
+	if l.Occupied {
+		all = "–"
+		if l.LeftFirst == today {
+			left, ready = "on it", "–"
+		}
+	}
+	return left, ready, all
+}
+
+func restGiven(rest units.Days) string {
+	if rest == 0 {
+		return "–"
+	}
+	return units.Number(float64(rest))
+}
+
+// unlogged names the land in rotation that nobody was on.
+func unlogged(farm *grazing.Farm, logged []grazing.PaddockRecord) string {
+	var ids []string
+	for i := range farm.Rotations {
+		for _, id := range farm.Rotations[i].Land {
+			if !slices.ContainsFunc(logged, func(l grazing.PaddockRecord) bool { return l.Paddock == id }) {
+				ids = append(ids, id)
+			}
+		}
+	}
+	if ids == nil {
+		return ""
+	}
+	return " Not in the log: " + strings.Join(ids, ", ") + "."
+}
+
+// recordsOf reads a log back, each land with the rest that its rotation wants.
+func recordsOf(farm *grazing.Farm, log string) ([]grazing.PaddockRecord, error) {
+	if log == "" {
+		return nil, nil
+	}
+	demand, err := herd.UnitDemand(herd.UnitTwentySixPounds)
+	if err != nil {
+		return nil, err
+	}
+	var all []grazing.PaddockRecord
+	for i := range farm.Rotations {
+		rotation := &farm.Rotations[i]
+		const nothing = 1 // of the yield that stood nothing is printed
+		records, err := grazing.PaddockRecords(log, grazing.RecordRules{Today: farm.Today, Demand: demand, Use: nothing, Rest: rotation.ShortestRest})
+		if err != nil {
+			return nil, err
+		}
+		for _, record := range records {
+			if slices.Contains(rotation.Land, record.Paddock) {
+				all = append(all, record)
+			}
+		}
+	}
+	slices.SortStableFunc(all, func(a, b grazing.PaddockRecord) int { return cmp.Compare(a.Ready, b.Ready) })
+	return all, nil
 }
 
 func whenGrazed(day *units.Date) string {

@@ -46,7 +46,7 @@ func TestPlansFromTheLog(t *testing.T) {
 			rows++
 		}
 		if _, note, found := strings.Cut(l.Note, grazing.LogNote); found {
-			require.Contains(t, text, oneSpace(l.ID+", by the log up to "+note))
+			require.Contains(t, text, oneSpace(l.ID+", as carried on to "+note))
 		}
 	}
 	require.Greater(t, rows, 20)
@@ -59,6 +59,71 @@ func TestPlansFromTheLog(t *testing.T) {
 	require.Contains(t, good(t, "-log", "data/moves.csv", "-today", logDay, "-explain", logDay), "Meadow 2 on "+logDay)
 }
 
+// TestPrintsTheRecords adds the log up by hand. Meadow 1: the goats 16 days × 2.7 + 2.12
+// AU, the cows 16 × 2.1 + 1.65 and the hens 16 × 0.03 + 0.024 are 81.07 animal-unit days;
+// 3 strips of 0.096 ac, 13 of 0.106 and one of 0.083 are 1.749 ac: 46.4 an acre, of 26 lb
+// 1,205 lb. The hens left its first strip on 25 April and its last on 11 May: with 28 days
+// of rest ready on 23 May and 8 June. The orchard: 0.5 AU on 0.25 ac for 11 days are 22 an
+// acre, 572 lb, left on 1 May, with 18 days ready on the 19th; of the orchard west they
+// are on it, for the fifth day, 10 an acre.
+func TestPrintsTheRecords(t *testing.T) {
+	printed := good(t, "-log", "data/moves.csv", "-today", logDay)
+	_, section, found := strings.Cut(printed, "\nWhat the log tells\n")
+	require.True(t, found)
+	section, _, _ = strings.Cut(section, "\nBalance by month")
+	text := oneSpace(section)
+	require.Contains(t, text, "orchard east 22 572 – 1 May 19 May 19 May")
+	require.Contains(t, text, "meadow 1 46.4 1,205 – 25 Apr 23 May 8 Jun")
+	require.Contains(t, text, "orchard west 10 260 – on it – –")
+	require.Contains(t, text, "By rest alone orchard east is next, on Saturday 19 May 2001. Not in the log: meadow 3, meadow 4, orchard north.")
+	require.Contains(t, text, "AU-days/ac lb/ac days")
+	require.Contains(t, good(t, "-log", "data/moves.csv", "-today", logDay, "-units", "metric"), "AU-days/ha")
+	for _, other := range []string{good(t), good(t, "-today", logDay)} {
+		require.NotContains(t, other, "What the log tells")
+	}
+	// strips without a place, before the farm's own day: the plan does without them
+	log := filepath.Join(t.TempDir(), "log.csv")
+	require.NoError(t, os.WriteFile(log, []byte("paddock,in,out,area (ac),animals (AU)\nmeadow 1,2001-03-01,2001-03-02,0.1,3\nmeadow 1,2001-03-02,2001-03-03,0.2,3\n"), 0o600))
+	require.Contains(t, oneSpace(good(t, "-log", log, "-today", logDay)), `Of the land nothing is added up: the log of moves, line 2, column "area"`)
+}
+
+// TestHayOfALogIsTold: what the store leaves out stands under the hay, and beside the
+// head that the land would carry; a plan of the farm's own day says nothing of it.
+func TestHayOfALogIsTold(t *testing.T) {
+	text := oneSpace(good(t, "-log", "data/moves.csv", "-today", "2001-06-15"))
+	_, hay, _ := strings.Cut(text, "From the cuts of this plan: 0 lb.")
+	require.Regexp(t, `^ Short: 0 lb\. As carried on to 2001-06-15: hay in store is carried over as it stood, .* the cut of meadow 4 on 2001-06-04 gave [0-9],[0-9]{3} lb by the heights reckoned; none of that is in the store yet\.`, hay)
+	require.Contains(t, text, "The hay counted here is what the farm's file has in store; what that leaves out stands under Hay. The land on")
+	require.NotContains(t, good(t), "The hay counted here")
+	require.NotContains(t, good(t), grazing.LogNote)
+}
+
+// TestRecordsOfThePlan reads what -moves writes back: what the plan has them eat stands
+// in the records of each land, over the ground of its moves.
+func TestRecordsOfThePlan(t *testing.T) {
+	farm, plan := invented(t, units.US)
+	farm.Today = plan.To.Add(1)
+	records, err := recordsOf(farm, good(t, "-moves", "-"))
+	require.NoError(t, err)
+	eaten := map[string]float64{}
+	for i := range plan.Moves {
+		for _, v := range plan.Moves[i].Visits {
+			eaten[plan.Moves[i].Land] += v.Eaten.Kilograms()
+		}
+	}
+	require.Len(t, records, len(eaten))
+	for _, r := range records {
+		require.InEpsilon(t, eaten[r.Paddock], float64(r.Harvested)*float64(r.Ground), 1e-9, r.Paddock)
+		area, rest := 1.75, 28.0 // 110 ft × 693 ft
+		if strings.HasPrefix(r.Paddock, "orchard") {
+			area, rest = 0.25, 18
+		}
+		require.InEpsilon(t, area*4046.8564224, float64(r.Ground), 0.005, r.Paddock) // all of it was grazed
+		require.GreaterOrEqual(t, float64(r.Shortest), rest-1, r.Paddock)            // from the day after the last bite
+		require.Less(t, float64(r.Shortest), 100.0, r.Paddock)
+	}
+}
+
 // TestPlansFromReadings lays heights read over the log's, and saves the farm, which
 // plans the same.
 func TestPlansFromReadings(t *testing.T) {
@@ -67,7 +132,7 @@ func TestPlansFromReadings(t *testing.T) {
 	const readings = "paddock,height (in)\nmeadow 3,11\n"
 	require.NoError(t, os.WriteFile(heights, []byte(readings), 0o600))
 	out := good(t, "-log", "data/moves.csv", "-heights", heights, "-today", logDay, "-save", saved)
-	require.Contains(t, oneSpace(out), "meadow 3, by the log up to 2001-05-15: heights read that day are taken as they were read.")
+	require.Contains(t, oneSpace(out), "meadow 3, as carried on to 2001-05-15: heights read that day are taken as they were read.")
 	data, err := os.ReadFile(saved)
 	require.NoError(t, err)
 	farm, err := grazing.ReadFarm(data)

@@ -75,6 +75,7 @@ type options struct {
 	begin                         string
 	answers                       answers
 	log, heights, save            string     // where a farm is carried on
+	moved                         string     // what the log holds
 	since                         units.Date // the day of the farm's own heights; 0 where it is not carried on
 }
 

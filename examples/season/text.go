@@ -21,13 +21,14 @@ type report struct {
 	leaders []grazing.Carried
 	days    int        // of moves to list
 	since   units.Date // the day of the heights, where the farm was carried on from it; else 0
+	moved   string     // the log that it was carried on by
 }
 
 // text writes the whole plan, cautions last.
 func (o *options) text(farm *grazing.Farm, plan *grazing.Plan, leaders []grazing.Carried) string {
-	r := &report{farm: farm, plan: plan, leaders: leaders, days: o.days, since: o.since}
+	r := &report{farm: farm, plan: plan, leaders: leaders, days: o.days, since: o.since, moved: o.moved}
 	for _, section := range []func(){
-		r.title, r.ground, r.balance, r.changes, r.moves, r.passes, r.soil, r.dry, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
+		r.title, r.ground, r.records, r.balance, r.changes, r.moves, r.passes, r.soil, r.dry, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
 	} {
 		section()
 	}
@@ -60,6 +61,15 @@ func (r *report) title() {
 	for i := range r.leaders {
 		r.paragraph("%s", r.leaders[i].English)
 	}
+	if r.hayNote() != "" {
+		r.paragraph("The hay counted here is what the farm's file has in store; what that leaves out stands under Hay.")
+	}
+}
+
+// hayNote is what the store leaves out where the farm was carried on by a log.
+func (r *report) hayNote() string {
+	_, note, _ := strings.Cut(r.farm.Feed.Note, grazing.LogNote)
+	return note
 }
 
 // balance prints the months and their sum.
@@ -393,6 +403,9 @@ func (r *report) hay() {
 		r.paragraph("Grazing animals are fed on %s: %s of dry matter, which is %s of hay as it lies, its waste included.", days(h.Days), r.in(h.Eaten), r.in(h.Carried))
 	}
 	r.paragraph("In store: %s. From the cuts of this plan: %s. Short: %s.", r.in(h.Store), r.in(h.Made), r.in(h.Short))
+	if note := r.hayNote(); note != "" {
+		r.paragraph("%s%s", grazing.LogNote, note)
+	}
 	if h.Short > 0 && h.Cost.Currency != "" {
 		r.paragraph("At your price what is short costs %s.", h.Cost)
 	}
@@ -458,14 +471,16 @@ func (r *report) fence() {
 		square = ", paddocks taken as square"
 	}
 	r.paragraph("Round the land: %s%s.", r.in(f.Sides), square)
-	if f.Strips == 0 {
-		return
+	if f.Strips > 0 {
+		rolls := ""
+		if f.Rolls > 0 {
+			rolls = fmt.Sprintf(", %d of your rolls of netting", f.Rolls)
+		}
+		r.paragraph("Moved across the lanes: %s for up to %d strips in use at one time%s.", r.in(f.Cross), f.Strips, rolls)
 	}
-	rolls := ""
-	if f.Rolls > 0 {
-		rolls = fmt.Sprintf(", %d of your rolls of netting", f.Rolls)
+	if f.Energizer > 0 {
+		r.paragraph("Energizer, were all of it live: at least %s in each pulse, one joule a mile [BEEF-FENCE-MISTAKES]. Ground rods: %s in the earth, all together, by the safer of two rules [CLOVERLAND-FENCE].", r.in(f.Energizer), r.in(f.Rods))
 	}
-	r.paragraph("Moved across the lanes: %s for up to %d strips in use at one time%s.", r.in(f.Cross), f.Strips, rolls)
 }
 
 func (r *report) notes() {

@@ -3688,6 +3688,52 @@ func rowsGrazingRegrowthBitten(columns [most][]float64, strides [most]int, out [
 	}
 }
 
+func rowsGrazingPatchNext(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	c4, s4 := columns[4], strides[4]
+	status = status[:len(out)]
+	for i := range out {
+		stand := c0[i*s0]
+		growth := c1[i*s1]
+		crowding := c2[i*s2]
+		most := c3[i*s3]
+		half := c4[i*s4]
+		if stand >= 0 && stand <= math.MaxFloat64 && growth >= 0 && growth <= 10 && crowding > 0 && crowding <= math.MaxFloat64 && most >= 0 && most <= math.MaxFloat64 && half > 0 && half <= math.MaxFloat64 {
+			if v := stand*math.Exp(growth-crowding*stand) - most*stand*stand/(stand*stand+half*half); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.PatchNext(stand, growth, crowding, most, half)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingPatchGain(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		stand := c0[i*s0]
+		growth := c1[i*s1]
+		ceiling := c2[i*s2]
+		most := c3[i*s3]
+		if stand >= 0 && stand <= math.MaxFloat64 && growth >= 0 && growth <= math.MaxFloat64 && ceiling > 0 && ceiling <= math.MaxFloat64 && most >= 0 && most <= math.MaxFloat64 {
+			if v := stand * (growth*(1.0-stand/ceiling) - most*stand/(1.0+stand*stand)); v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.PatchGain(stand, growth, ceiling, most)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsGrazingFencePosts(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -4593,6 +4639,8 @@ var table = []struct {
 	{"grazing.StayOfRest", 3, rowsGrazingStayOfRest},
 	{"grazing.StripOpen", 2, rowsGrazingStripOpen},
 	{"grazing.RegrowthBitten", 2, rowsGrazingRegrowthBitten},
+	{"grazing.PatchNext", 5, rowsGrazingPatchNext},
+	{"grazing.PatchGain", 4, rowsGrazingPatchGain},
 	{"grazing.FencePosts", 2, rowsGrazingFencePosts},
 	{"grazing.NettingRolls", 2, rowsGrazingNettingRolls},
 	{"grazing.NettingSquare", 2, rowsGrazingNettingSquare},

@@ -52,6 +52,8 @@ const (
 	tiny = 1e-9
 	// dust is what a step leaves of two equal numbers by rounding.
 	dust = 1e-12
+	// speck is what solving a basis anew leaves of nothing by rounding.
+	speck = 1e-14
 	// broken is the share of a row's numbers by which it may be missed for want of
 	// digits; what misses it by more is no answer.
 	broken = 1e-7
@@ -110,6 +112,52 @@ func (s *scaled) solve(p *Program, patience int) (Answer, error) {
 		return Answer{}, &Unbounded{Ray: ray}
 	}
 	return s.answer(p, t)
+}
+
+// mend gives the numbers of the last basis, solved anew, and the prices of the rows. The
+// right sides have lost their last digits on the way; where numbers come out below
+// nothing by it, it steps on: the column that leaves is the one furthest below, the one
+// that enters is the one that costs the least, so that the basis stays the best there is.
+// Where that leads nowhere it is taken as it was.
+func (s *scaled) mend(t *tableau) (x, prices []float64, ok bool) {
+	before := append([]int(nil), t.basis...)
+	for range len(t.basis) {
+		if x, prices, ok = s.solveBasis(t.basis); !ok {
+			break
+		}
+		leaving := -1
+		for i, v := range x {
+			t.cells[i][t.right()] = v
+			if v < -speck && (leaving < 0 || v < x[leaving]) {
+				leaving = i
+			}
+		}
+		if leaving < 0 {
+			return x, prices, true
+		}
+		entering := t.cheapest(leaving)
+		if entering < 0 {
+			break
+		}
+		t.pivot(leaving, entering)
+	}
+	t.basis = before
+	return s.solveBasis(t.basis)
+}
+
+// cheapest gives the column that raises a row's number at the least cost, -1 where none
+// does.
+func (t *tableau) cheapest(row int) int {
+	best, least := -1, 0.0
+	for j, v := range t.cells[row][:t.columns] {
+		if v >= -tiny {
+			continue
+		}
+		if ratio := max(0, t.last()[j]) / -v; best < 0 || ratio < least-dust || ratio <= least+dust && v < t.cells[row][best] {
+			best, least = j, ratio
+		}
+	}
+	return best
 }
 
 // scaled is a program brought near one by powers of two, which round nothing.
@@ -445,7 +493,7 @@ func (p *Program) runsAlong(ray []float64) bool {
 // the rounding of the steps that led to it.
 func (s *scaled) answer(p *Program, t *tableau) (Answer, error) {
 	m, n := len(p.Rows), len(p.Objective)
-	x, prices, ok := s.solveBasis(t.basis)
+	x, prices, ok := s.mend(t)
 	if !ok {
 		return Answer{}, ErrNumbers
 	}

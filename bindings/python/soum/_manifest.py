@@ -3,7 +3,7 @@
 
 VERSION = "0.1.0"
 ABI = 1
-NUMBER = 1887164829  # a library of another manifest is refused
+NUMBER = 487454114  # a library of another manifest is refused
 
 # The words of enumerations; inside the library the first is 1.
 WORDS = {
@@ -144,7 +144,7 @@ WORDS = {
     "grazing.StudyDraw": ("years", "gamma",),
     "grazing.StudyPast": ("known", "drawn",),
     "grazing.StudyDesign": ("grid", "hypercube",),
-    "grazing.StudyInput": ("growth", "head", "head factor", "leave", "turn in", "rest", "moves",),
+    "grazing.StudyInput": ("growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor", "intake factor",),
     "grazing.WalkSource": ("kentucky", "even", "missouri", "farm press", "dairy", "other", "unused", "range flat", "range rough",),
     "grazing.WaterVisit": ("singly", "either", "herd",),
     "grazing.TankRule": ("hour", "hours", "slow", "sun", "unsure", "herd ohio",),

@@ -1421,29 +1421,6 @@ GrazingLogError = TypedDict("GrazingLogError", {
 }, total=False)
 GrazingLogError.__doc__ = "LogError is something wrong in a log of moves, or in the readings that come with it."
 
-GrazingRecordRules = TypedDict("GrazingRecordRules", {
-    "today": "str",  # the day of the question; stays that begin later are left out
-    "demand_kg_day": "Quantity",  # what an animal unit eats in a day, as of herd.UnitDemand
-    "use": "Quantity",  # share of what stood that was eaten
-    "rest_days": "Quantity",  # rest wanted before the next stay
-}, total=False)
-GrazingRecordRules.__doc__ = "RecordRules is what a log of moves is read with."
-
-GrazingPaddockRecord = TypedDict("GrazingPaddockRecord", {
-    "paddock": "str",  # its name
-    "stays": "int",  # stays that had begun
-    "grazed_days": "Quantity",  # days of all stays together
-    "use_aud_m2": "Quantity",  # animal-unit days taken from an area
-    "harvested_kg_m2": "Quantity",  # what was eaten, by the demand
-    "standing_kg_m2": "Quantity",  # what stood in all, by the share eaten
-    "left": "str",  # the day on which the last stay ended
-    "shortest_days": "Quantity",  # the shortest rest between two stays; 0 with one stay
-    "rested_days": "Quantity",  # since the last stay; 0 where they are on it
-    "occupied": "bool",  # they are on it
-    "ready": "str",  # the day on which it has rested enough
-}, total=False)
-GrazingPaddockRecord.__doc__ = "PaddockRecord is what a log tells of one paddock."
-
 GrazingNote = TypedDict("GrazingNote", {
     "code": "str",  # plain words, always the same for one kind of note
     "values": "Dict[str, Any]",  # what the English says, for a program
@@ -1468,6 +1445,13 @@ GrazingConflict = TypedDict("GrazingConflict", {
     "source": "str",  # keys of SOURCES.md
 }, total=False)
 GrazingConflict.__doc__ = "Conflict is two kinds of stock of which one must not come on the ground of the other."
+
+GrazingPatchStands = TypedDict("GrazingPatchStands", {
+    "low": "float",  # the lowest, 0 where it stays at none
+    "edge": "float",  # between the two, 0 where there is one alone
+    "high": "float",  # the highest, as Low where there is one alone
+}, total=False)
+GrazingPatchStands.__doc__ = "PatchStands are the stands above 0 at which a grazed patch stays, growth and grazing being even. Where there are two that it comes back to, a stand between them is the edge: from below it the patch goes to the lower, from above to the higher, and once grazed down it does not come back by itself."
 
 GrazingPlan = TypedDict("GrazingPlan", {
     "today": "str",  # the document's
@@ -1603,6 +1587,8 @@ GrazingFenceNeed = TypedDict("GrazingFenceNeed", {
     "strips": "int",  # in use at one time
     "rolls": "int",  # of netting for the cross fence; 0 where no roll is given
     "paddocks_taken_as_square": "bool",  # paddocks have an area and no shape
+    "energizer_j": "Quantity",  # at least, of each pulse, for sides and cross; 0 where the fence is dead
+    "ground_rod_m": "Quantity",  # in the earth, all rods together, by the safer rule
 }, total=False)
 GrazingFenceNeed.__doc__ = "FenceNeed is the fence of the plan."
 
@@ -1646,6 +1632,32 @@ GrazingPlanningRow = TypedDict("GrazingPlanningRow", {
     "mark": "str",  # Mark is how the figure was come by.
 }, total=False)
 GrazingPlanningRow.__doc__ = "PlanningRow is a row of the table of PlanningLand: what advisers of a region reckon with before anything was measured."
+
+GrazingRecordRules = TypedDict("GrazingRecordRules", {
+    "today": "str",  # the day of the question; stays that begin later are left out
+    "demand_kg_day": "Quantity",  # what an animal unit eats in a day, as of herd.UnitDemand
+    "use": "Quantity",  # share of what stood that was eaten
+    "rest_days": "Quantity",  # rest wanted before the next pass
+}, total=False)
+GrazingRecordRules.__doc__ = "RecordRules is what a log of moves is read with."
+
+GrazingPaddockRecord = TypedDict("GrazingPaddockRecord", {
+    "paddock": "str",  # its name
+    "stays": "int",  # stays that had begun
+    "grazed_days": "Quantity",  # days of all stays together
+    "ground_m2": "Quantity",  # the land that they were on, every place counted once
+    "use_aud_m2": "Quantity",  # animal-unit days taken from an area of that land
+    "harvested_kg_m2": "Quantity",  # what was eaten, by the demand
+    "standing_kg_m2": "Quantity",  # what stood in all, by the share eaten
+    "left": "str",  # the day on which the last stay ended
+    "left_first": "str",  # the day on which the ground that has rested longest was left
+    "shortest_days": "Quantity",  # the shortest rest between two passes over the same ground; 0 with one pass
+    "rested_days": "Quantity",  # since the last stay; 0 where they are on it
+    "occupied": "bool",  # they are on it
+    "ready": "str",  # the day on which the ground that has rested longest has rested enough
+    "ready_all": "str",  # the day on which all of it has
+}, total=False)
+GrazingPaddockRecord.__doc__ = "PaddockRecord is what a log tells of one paddock, or of one lane."
 
 GrazingSetStocking = TypedDict("GrazingSetStocking", {
     "ceiling": "Quantity",  # K: the mass at which the stand grows no more
@@ -1718,11 +1730,13 @@ GrazingStudied = TypedDict("GrazingStudied", {
 GrazingStudied.__doc__ = "Studied asks for many seasons of one farm, each with another rain, and, where inputs are named, for as many again at every point of them. As JSON its quantities are text with a unit, as a farm's are."
 
 GrazingStudySweep = TypedDict("GrazingStudySweep", {
-    "input": "Literal[\"growth\", \"head\", \"head factor\", \"leave\", \"turn in\", \"rest\", \"moves\"]",  # "growth", "head", "head factor", "leave", "turn in", "rest" or "moves"
-    "group": "str",  # the id of a group, with head and head factor
+    "input": "Literal[\"growth\", \"head\", \"head factor\", \"leave\", \"turn in\", \"rest\", \"moves\", \"rain factor\", \"hay\", \"land factor\", \"intake factor\"]",  # "growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor" or "intake factor"
+    "group": "str",  # the id of a group, with head and head factor; with intake factor too, or all groups if left out
+    "land": "str",  # the id of land, with land factor; all land if left out
     "rotation": "int",  # the place of a rotation in the farm, 0 for the first, with leave, turn in, rest and moves
-    "span": "Span",  # low and high as numbers: factors, or whole head, days or moves
+    "span": "Span",  # low and high as numbers: whole head, days or moves, or factors; those on rain, land and intake up to 10
     "heights": "Span",  # low and high, with leave and turn in
+    "hay": "Span",  # low and high, 0 or more, with hay
     "steps": "int",  # steps of a grid, ends among them, 2 to 100; no more than there are whole numbers in the span of an input that knows those alone
     "note": "str",
 }, total=False)

@@ -3617,7 +3617,8 @@ def system_use(system, by, end):
     cutting uses. It is not the share of one stay, which is usable_share: a
     paddock grazed seven times at 70 % of what stands above the residual, and one
     set-stocked at 35 % of all that grew, are told in different numbers. Never
-    multiply the two.
+    multiply the two. From the share to head on the land goes
+    grazing.carrying_capacity.
 
     Table:
         shares by system and source

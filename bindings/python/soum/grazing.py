@@ -53,7 +53,6 @@ __all__ = [
     "payback_years",
     "gain_of_days",
     "read_moves",
-    "paddock_records",
     "order",
     "conflicts",
     "paddocks",
@@ -66,6 +65,10 @@ __all__ = [
     "stay_of_rest",
     "strip_open",
     "regrowth_bitten",
+    "patch_next",
+    "patch_gain",
+    "patch_next_stands",
+    "patch_gain_stands",
     "plan_season",
     "wire_rows",
     "wires",
@@ -90,6 +93,7 @@ __all__ = [
     "land_in_use",
     "planning_rows",
     "planning_land",
+    "paddock_records",
     "farm_today",
     "set_stocked",
     "set_stocked_balances",
@@ -934,7 +938,9 @@ def fence_length(area, ratio):
     Note:
         a square takes the least fence, 2 by 1 takes 6.1 % more and 4 by 1 takes 25
         % more; slopes, soils and water come first all the same
-        [PSU-PADDOCK-DESIGN].
+        [PSU-PADDOCK-DESIGN]. Fence for the land inside grows as the field shrinks:
+        a square of 40 acres takes 132 ft an acre, one of 10 acres 264, an acre
+        alone 835.
 
     Source:
         definition: a rectangle; LSP-FENCE prints the square of 40 acres
@@ -1480,36 +1486,6 @@ def read_moves(log):
 
 
 
-def paddock_records(log, rules):
-    """Tells of each paddock in a log what was taken from it, what grew, what rest
-    it had and when it is ready; the one to go to next comes first.
-
-    Method:
-        animal units × days ÷ area, added up over the stays; × what an animal unit
-        eats is harvested; ÷ the share eaten is what stood; rest from the day of
-        leaving to the next day of coming The harvest is what the animals should
-        have eaten, not what was weighed: where they were fed beside the pasture, or
-        gained or lost, it is off by that. The land of a paddock is that of each
-        stay, so strips of one paddock are each an area of their own. Readiness is a
-        matter of days here: look at the grass before you open the gate.
-
-    Arguments:
-        log: text
-        rules: a dict, see soum.documents.GrazingRecordRules
-
-    Returns:
-        a list of: a dict, see soum.documents.GrazingPaddockRecord.
-
-    Errors:
-        a *LogError of read_moves; DomainError where a rule is impossible
-
-    Source:
-        NEB-AUM animal-unit days; ours: harvested and standing yield by them
-    """
-    return _core.call("grazing.PaddockRecords", {"log": log, "rules": rules})
-
-
-
 def order(classes):
     """Gives the order in which classes of stock graze one after the other: the
     highest need leads, other ruminants and horses follow a day behind one
@@ -1536,7 +1512,9 @@ def order(classes):
         [MISSOURI-LEADER-FOLLOWER], and a dairy trial found no gain in the mean of
         both groups [MAYNE-LEADER-FOLLOWER]. Three days for birds is custom, meant
         for fly larvae; the one controlled trial found no effect
-        [PHILLIPS-BROILERS].
+        [PHILLIPS-BROILERS]. No source found has the share of the grass that leaders
+        take and followers find: a plan gives each group what it wants, in turn, and
+        its visits tell how the ground was shared.
 
     Source:
         MISSOURI-FSRC-1994 higher need first; the rest is common practice
@@ -1870,6 +1848,138 @@ def regrowth_bitten(open, place):
     return _regrowth_bitten(open, place)
 
 
+_patch_next = _core.formula(231, "grazing.PatchNext", (
+    ("stand", "stand", ""),
+    ("growth", "growth", ""),
+    ("crowding", "crowding", ""),
+    ("most", "most", ""),
+    ("half", "half", ""),
+))
+
+
+def patch_next(stand, growth, crowding, most, half):
+    """Returns what stands on one patch of grazed grass a step later: it grows the
+    less the more stands, and of a thin stand the animals find little.
+
+    Formula:
+        stand*exp(growth-crowding*stand) - most*stand*stand/(stand*stand+half*half)
+
+    Arguments:
+        stand: what stands now, in units of one's own; a number; limits >= 0
+        growth: what a thin stand grows by in a step, as a logarithm: 0.75 is to
+            2.1 times as much; a number; limits 0 to 10
+        crowding: how much less, for each unit that stands; a number; limits > 0
+        most: the most that the animals take in a step; a number; limits >= 0
+        half: the stand of which they take half of that; a number; limits > 0
+
+    Returns:
+        a number.
+
+    Note:
+        it shows the shape, not a stocking rate: no unit is printed, and a step is
+        no printed time. Without animals the stand goes to growth ÷ crowding. A
+        result below 0 says that more would be eaten than stands.
+
+    Source:
+        ONE-PATCH-CODE after NOY-MEIR-1975; growth 0.75, crowding 0.1, half 0.75
+        there
+    """
+    return _patch_next(stand, growth, crowding, most, half)
+
+
+_patch_gain = _core.formula(232, "grazing.PatchGain", (
+    ("stand", "stand", ""),
+    ("growth", "growth", ""),
+    ("ceiling", "ceiling", ""),
+    ("most", "most", ""),
+))
+
+
+def patch_gain(stand, growth, ceiling, most):
+    """Returns how fast one patch of grazed grass gains, below 0 where it loses:
+    patch_next without steps, logistic, with stands counted in those of which the
+    animals take half of the most that they take.
+
+    Formula:
+        stand * (growth*(1-stand/ceiling) - most*stand/(1+stand*stand))
+
+    Arguments:
+        stand: what stands now, 1 where the animals take half of the most; a
+            number; limits >= 0
+        growth: what a thin stand gains for each unit of it, in a unit of time;
+            a number; limits >= 0
+        ceiling: the stand at which growth ends; a number; limits > 0
+        most: the most that the animals take in a unit of time; a number; limits
+            >= 0
+
+    Returns:
+        a number.
+
+    Note:
+        it shows the shape, not a stocking rate.
+
+    Source:
+        ONE-PATCH-CODE after NOY-MEIR-1975; growth 1.25, ceiling 10, most 2 there
+    """
+    return _patch_gain(stand, growth, ceiling, most)
+
+
+
+def patch_next_stands(growth, crowding, most, half):
+    """Returns the stands that a step of patch_next leaves as they are.
+
+    Method:
+        exp(growth - crowding × stand) - 1 = most × stand ÷ (stand² + half²), sought
+        in 20,000 equal parts up to growth ÷ crowding, above which nothing can stay,
+        and there by halving; two stands in one part are not told from none
+
+    Arguments:
+        growth: a number
+        crowding: a number
+        most: a number
+        half: a number
+
+    Returns:
+        a dict, see soum.documents.GrazingPatchStands.
+
+    Errors:
+        DomainError where growth is not 0 to 10, most below 0, crowding or half not
+        above 0
+
+    Note:
+        in steps of a growth above 2 a stand may swing about the highest instead.
+
+    Source:
+        ONE-PATCH-CODE the model; ours: the search
+    """
+    return _core.call("grazing.PatchNextStands", {"growth": growth, "crowding": crowding, "most": most, "half": half})
+
+
+
+def patch_gain_stands(growth, ceiling, most):
+    """Returns the stands at which patch_gain is 0.
+
+    Method:
+        growth × (1 - stand ÷ ceiling) = most × stand ÷ (1 + stand²), sought as in
+        patch_next_stands, up to the ceiling
+
+    Arguments:
+        growth: a number
+        ceiling: a number
+        most: a number
+
+    Returns:
+        a dict, see soum.documents.GrazingPatchStands.
+
+    Errors:
+        DomainError where growth or most is below 0 or the ceiling not above 0
+
+    Source:
+        ONE-PATCH-CODE the model; ours: the search
+    """
+    return _core.call("grazing.PatchGainStands", {"growth": growth, "ceiling": ceiling, "most": most})
+
+
 
 def plan_season(farm):
     """Plans a farm's season day by day: who goes where, how long a strip, what to
@@ -1939,7 +2049,7 @@ def wires(stock, line, end):
     return _core.call("grazing.Wires", {"stock": stock, "line": line, "end": end})
 
 
-_fence_posts = _core.formula(231, "grazing.FencePosts", (
+_fence_posts = _core.formula(233, "grazing.FencePosts", (
     ("fence", "fence", "Length"),
     ("spacing", "spacing", "Length"),
 ))
@@ -1968,7 +2078,7 @@ def fence_posts(fence, spacing):
     return _fence_posts(fence, spacing)
 
 
-_netting_rolls = _core.formula(232, "grazing.NettingRolls", (
+_netting_rolls = _core.formula(234, "grazing.NettingRolls", (
     ("fence", "fence", "Length"),
     ("roll", "roll", "Length"),
 ))
@@ -2000,7 +2110,7 @@ def netting_rolls(fence, roll):
     return _netting_rolls(fence, roll)
 
 
-_netting_square = _core.formula(233, "grazing.NettingSquare", (
+_netting_square = _core.formula(235, "grazing.NettingSquare", (
     ("rolls", "rolls", ""),
     ("roll", "roll", "Length"),
 ))
@@ -2101,7 +2211,7 @@ def initial_rate(site, year, end):
     return _core.call("grazing.InitialRate", {"site": site, "year": year, "end": end})
 
 
-_tame_rate = _core.formula(234, "grazing.TameRate", (
+_tame_rate = _core.formula(236, "grazing.TameRate", (
     ("native", "native", "UseRate"),
 ))
 
@@ -2129,7 +2239,7 @@ def tame_rate(native):
     return _tame_rate(native)
 
 
-_use_of_yield = _core.formula(235, "grazing.UseOfYield", (
+_use_of_yield = _core.formula(237, "grazing.UseOfYield", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("demand", "demand", "Demand"),
@@ -2165,7 +2275,7 @@ def use_of_yield(yield_, use, demand):
     return _use_of_yield(yield_, use, demand)
 
 
-_land_of_use = _core.formula(236, "grazing.LandOfUse", (
+_land_of_use = _core.formula(238, "grazing.LandOfUse", (
     ("rate", "rate", "UseRate"),
 ))
 
@@ -2190,7 +2300,7 @@ def land_of_use(rate):
     return _land_of_use(rate)
 
 
-_use_of_land = _core.formula(237, "grazing.UseOfLand", (
+_use_of_land = _core.formula(239, "grazing.UseOfLand", (
     ("land", "land", "LandPerUse"),
 ))
 
@@ -2215,7 +2325,7 @@ def use_of_land(land):
     return _use_of_land(land)
 
 
-_feed_for_use = _core.formula(238, "grazing.FeedForUse", (
+_feed_for_use = _core.formula(240, "grazing.FeedForUse", (
     ("use", "use", "UnitDays"),
     ("month", "month", "DryMatter"),
 ))
@@ -2246,7 +2356,7 @@ def feed_for_use(use, month):
     return _feed_for_use(use, month)
 
 
-_head_for_use = _core.formula(239, "grazing.HeadForUse", (
+_head_for_use = _core.formula(241, "grazing.HeadForUse", (
     ("use", "use", "UnitDays"),
     ("each", "each", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2276,7 +2386,7 @@ def head_for_use(use, each, days):
     return _head_for_use(use, each, days)
 
 
-_days_for_use = _core.formula(240, "grazing.DaysForUse", (
+_days_for_use = _core.formula(242, "grazing.DaysForUse", (
     ("use", "use", "UseRate"),
     ("density", "density", "UnitRate"),
 ))
@@ -2304,7 +2414,7 @@ def days_for_use(use, density):
     return _days_for_use(use, density)
 
 
-_use_lost = _core.formula(241, "grazing.UseLost", (
+_use_lost = _core.formula(243, "grazing.UseLost", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
     ("years", "years", ""),
@@ -2342,7 +2452,7 @@ def use_lost(rate, area, years, lost):
     return _use_lost(rate, area, years, lost)
 
 
-_slope_reduction = _core.formula(242, "grazing.SlopeReduction", (
+_slope_reduction = _core.formula(244, "grazing.SlopeReduction", (
     ("slope", "slope", "Fraction"),
 ))
 
@@ -2374,7 +2484,7 @@ def slope_reduction(slope):
     return _slope_reduction(slope)
 
 
-_water_reduction = _core.formula(243, "grazing.WaterReduction", (
+_water_reduction = _core.formula(245, "grazing.WaterReduction", (
     ("distance", "distance", "Length"),
 ))
 
@@ -2405,7 +2515,7 @@ def water_reduction(distance):
     return _water_reduction(distance)
 
 
-_grazed_area = _core.formula(244, "grazing.GrazedArea", (
+_grazed_area = _core.formula(246, "grazing.GrazedArea", (
     ("area", "area", "Area"),
     ("slope", "slope", "Fraction"),
     ("water", "water", "Fraction"),
@@ -2439,7 +2549,7 @@ def grazed_area(area, slope, water):
     return _grazed_area(area, slope, water)
 
 
-_resting_share = _core.formula(245, "grazing.RestingShare", (
+_resting_share = _core.formula(247, "grazing.RestingShare", (
     ("paddocks", "paddocks", ""),
     ("groups", "groups", ""),
 ))
@@ -2465,7 +2575,7 @@ def resting_share(paddocks, groups):
     return _resting_share(paddocks, groups)
 
 
-_land_in_use = _core.formula(246, "grazing.LandInUse", (
+_land_in_use = _core.formula(248, "grazing.LandInUse", (
     ("area", "area", "Area"),
     ("resting", "resting", "Fraction"),
     ("deferred", "deferred", "Fraction"),
@@ -2547,6 +2657,59 @@ def planning_land(region, stock, head, end):
 
 
 
+def paddock_records(log, rules):
+    """Tells of each paddock in a log what was taken from it, what grew, what rest
+    it had and when it is ready; the one to go to next comes first.
+
+    Method:
+        animal units × days, added up over the stays, ÷ the land they were on, every
+        place counted once; × what an animal unit eats is harvested; ÷ the share
+        eaten is what stood; rest from the day on which the last group left to the
+        day on which the next pass came to the same ground The land. The places of a
+        lane are those of the columns from and to; where a stay has from and no to,
+        it went to the end of the lane, the largest to in the log. The area of a
+        place is that of the stay that was on it first. A stay without from and to
+        was on the whole, as on a paddock. An area alone has no place: where it is
+        less by more than a tenth than the whole, as other stays tell it, the log is
+        refused. Strips of about one size without from and to cannot be told from
+        one paddock grazed again and again, and are taken for that: write from and
+        to, or give each strip a name of its own. Borders within 2 cm of one another
+        are one. The rest. A pass is one grazing of a place by all groups that come
+        one behind another. Who comes before the ground has been a day without
+        animals belongs to the pass. So does a group that comes later, if it was not
+        there yet in this pass and comes before the ground had the rest wanted: it
+        follows. The same group back again, or any group after the rest wanted,
+        begins the next pass. Where the log does not name the groups, everybody who
+        comes after a day without animals begins the next pass, so name the groups
+        where some follow days behind. The next strip of a lane is other ground, and
+        no return. A lane is ready, first of all, where it was left first; all of it
+        is when its last strip has rested too. Followers that are still to come are
+        not in a log, and put the day off. The harvest is what the animals should
+        have eaten, not what was weighed: where they were fed beside the pasture, or
+        gained or lost, it is off by that. A stay of hours counts as a day: where a
+        group was in two places on one day, part its animal units between them.
+        Readiness is a matter of days here: look at the grass before you open the
+        gate.
+
+    Arguments:
+        log: text
+        rules: a dict, see soum.documents.GrazingRecordRules
+
+    Returns:
+        a list of: a dict, see soum.documents.GrazingPaddockRecord.
+
+    Errors:
+        a *LogError of read_moves, or where the ground of a stay cannot be known;
+        DomainError where a rule is impossible
+
+    Source:
+        NEB-AUM animal-unit days; ours: harvested and standing yield by them, and
+        what a pass is
+    """
+    return _core.call("grazing.PaddockRecords", {"log": log, "rules": rules})
+
+
+
 def farm_today(farm, log, today, readings):
     """Returns the farm as it stands on a later day, by the log of the moves since
     the document's: today moved on, today's heights, the days of the last bite
@@ -2581,13 +2744,15 @@ def farm_today(farm, log, today, readings):
         rest. Head, weight and stage of the groups, and the young weaned by then,
         become those of the day; changes and cuts that are past go. season.from is
         not before the new today. Where the account of the soil's water would begin
-        later than it did, it begins with the water that was there. Hay in store,
-        and the rain of the months since, are yours to put in. Notes of this
-        function begin with "By the log up to", and whatever stands behind these
-        words is written anew each time. The log is that of read_moves, "" for no
-        moves. The readings are a list of their own, "" for none: columns paddock
-        and height, and from and to for a piece of a lane, as in paddock, height
-        (in), from (ft), to (ft).
+        later than it did, it begins with the water that was there. The rain of the
+        months since, and the hay in store, are yours to put in: the log tells
+        neither what was fed nor what a cut gave, so the store stays as it was, and
+        the note of the feed tells what the cuts gave by the heights reckoned. Notes
+        of this function begin with "As carried on to", and whatever stands behind
+        these words is written anew each time. The log is that of read_moves, "" for
+        no moves; a group that it names is one of the farm. The readings are a list
+        of their own, "" for none: columns paddock and height, and from and to for a
+        piece of a lane, as in paddock, height (in), from (ft), to (ft).
 
     Arguments:
         farm: a dict, see soum.documents.GrazingFarm
@@ -2601,7 +2766,7 @@ def farm_today(farm, log, today, readings):
     Errors:
         a *LogError with line, column and mend where the log or the readings are
         wrong, or do not fit the land; a DocumentError where the new day is before
-        the farm's or behind its season, or the farm is wrong
+        the farm's or after its season, or the farm is wrong
 
     Source:
         ours: the rules in DEVELOPERS.md
@@ -2718,7 +2883,7 @@ def space(stock, rule, by, head, end):
     return _core.call("grazing.Space", {"stock": stock, "rule": rule, "by": by, "head": head, "end": end})
 
 
-_land_per_use = _core.formula(247, "grazing.LandPerUse", (
+_land_per_use = _core.formula(249, "grazing.LandPerUse", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2754,7 +2919,7 @@ def land_per_use(area, animals, days):
     return _land_per_use(area, animals, days)
 
 
-_use_per_land = _core.formula(248, "grazing.UsePerLand", (
+_use_per_land = _core.formula(250, "grazing.UsePerLand", (
     ("area", "area", "Area"),
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
@@ -2790,7 +2955,7 @@ def use_per_land(area, animals, days):
     return _use_per_land(area, animals, days)
 
 
-_use = _core.formula(249, "grazing.Use", (
+_use = _core.formula(251, "grazing.Use", (
     ("rate", "rate", "UseRate"),
     ("area", "area", "Area"),
 ))
@@ -2818,7 +2983,7 @@ def use(rate, area):
     return _use(rate, area)
 
 
-_stock_density = _core.formula(250, "grazing.StockDensity", (
+_stock_density = _core.formula(252, "grazing.StockDensity", (
     ("weight", "weight", "LiveWeight"),
     ("area", "area", "Area"),
 ))
@@ -2847,7 +3012,7 @@ def stock_density(weight, area):
     return _stock_density(weight, area)
 
 
-_stay_area = _core.formula(251, "grazing.StayArea", (
+_stay_area = _core.formula(253, "grazing.StayArea", (
     ("demand", "demand", "Demand"),
     ("days", "days", "Days"),
     ("available", "available", "Yield"),
@@ -2886,7 +3051,7 @@ def stay_area(demand, days, available, use):
     return _stay_area(demand, days, available, use)
 
 
-_stay_days = _core.formula(252, "grazing.StayDays", (
+_stay_days = _core.formula(254, "grazing.StayDays", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -2925,7 +3090,7 @@ def stay_days(area, available, use, demand):
     return _stay_days(area, available, use, demand)
 
 
-_stay_head = _core.formula(253, "grazing.StayHead", (
+_stay_head = _core.formula(255, "grazing.StayHead", (
     ("area", "area", "Area"),
     ("available", "available", "Yield"),
     ("use", "use", "Fraction"),
@@ -2965,7 +3130,7 @@ def stay_head(area, available, use, weight, intake, days):
     return _stay_head(area, available, use, weight, intake, days)
 
 
-_days_per_height = _core.formula(254, "grazing.DaysPerHeight", (
+_days_per_height = _core.formula(256, "grazing.DaysPerHeight", (
     ("density", "density", "Density"),
     ("intake", "intake", "Demand"),
 ))
@@ -2997,7 +3162,7 @@ def days_per_height(density, intake):
     return _days_per_height(density, intake)
 
 
-_days_per_land = _core.formula(255, "grazing.DaysPerLand", (
+_days_per_land = _core.formula(257, "grazing.DaysPerLand", (
     ("height", "height", "Height"),
     ("residual", "residual", "Height"),
     ("density", "density", "UseDensity"),
@@ -3028,7 +3193,7 @@ def days_per_land(height, residual, density):
     return _days_per_land(height, residual, density)
 
 
-_day_area = _core.formula(256, "grazing.DayArea", (
+_day_area = _core.formula(258, "grazing.DayArea", (
     ("animals", "animals", "AnimalUnits"),
     ("days", "days", "Days"),
     ("use", "use", "UseRate"),
@@ -3058,7 +3223,7 @@ def day_area(animals, days, use):
     return _day_area(animals, days, use)
 
 
-_carrying_capacity = _core.formula(257, "grazing.CarryingCapacity", (
+_carrying_capacity = _core.formula(259, "grazing.CarryingCapacity", (
     ("yield_", "yield", "Yield"),
     ("use", "use", "Fraction"),
     ("intake", "intake", "Demand"),
@@ -3089,8 +3254,10 @@ def carrying_capacity(yield_, use, intake, days):
 
     Note:
         the share eaten over a season and the share eaten in one stay are two
-        figures; the first is the lower on range and where stock stay long. What a
-        season carries also depends on when the grass grows: this sum does not know.
+        figures; the first is the lower on range and where stock stay long. Print
+        has the first by system (forage.system_use), the second by stay
+        (forage.usable_share). What a season carries also depends on when the grass
+        grows: this sum does not know.
 
     Source:
         UMAINE-LESSON-5 equations 1 and 2; NRCS-BRYAN-528 job sheet
@@ -3098,7 +3265,7 @@ def carrying_capacity(yield_, use, intake, days):
     return _carrying_capacity(yield_, use, intake, days)
 
 
-_land_for_head = _core.formula(258, "grazing.LandForHead", (
+_land_for_head = _core.formula(260, "grazing.LandForHead", (
     ("head", "head", ""),
     ("rate", "rate", "HeadRate"),
 ))
@@ -3124,7 +3291,7 @@ def land_for_head(head, rate):
     return _land_for_head(head, rate)
 
 
-_strip_length = _core.formula(259, "grazing.StripLength", (
+_strip_length = _core.formula(261, "grazing.StripLength", (
     ("area", "area", "Area"),
     ("width", "width", "Length"),
 ))
@@ -3155,7 +3322,7 @@ def strip_length(area, width):
     return _strip_length(area, width)
 
 
-_strip_area = _core.formula(260, "grazing.StripArea", (
+_strip_area = _core.formula(262, "grazing.StripArea", (
     ("length", "length", "Length"),
     ("width", "width", "Length"),
 ))
@@ -3181,7 +3348,7 @@ def strip_area(length, width):
     return _strip_area(length, width)
 
 
-_strips_per_lane = _core.formula(261, "grazing.StripsPerLane", (
+_strips_per_lane = _core.formula(263, "grazing.StripsPerLane", (
     ("lane", "lane", "Length"),
     ("strip", "strip", "Length"),
 ))
@@ -3209,7 +3376,7 @@ def strips_per_lane(lane, strip):
     return _strips_per_lane(lane, strip)
 
 
-_part_of_day_demand = _core.formula(262, "grazing.PartOfDayDemand", (
+_part_of_day_demand = _core.formula(264, "grazing.PartOfDayDemand", (
     ("demand", "demand", "Demand"),
     ("share", "share", "Fraction"),
     ("part", "part", "Fraction"),
@@ -3278,8 +3445,11 @@ def study(studied):
         know nothing of one another, and a year of them varies less than those of a
         record in which dry months come together. A record of thirty years holds no
         drought of one in a hundred. Normals are those of the farm's rain, or the
-        record's means where it has none. Whether the water reaches for more head is
-        not asked. Notes and cautions are those of plan_season.
+        record's means where it has none. A rain factor makes every month that is
+        drawn so much drier or wetter, those before today too where they are drawn;
+        normals stay, and so do months that are kept as they fell. Whether the water
+        reaches for more head is not asked. Notes and cautions are those of
+        plan_season.
 
     Errors:
         a document error with the path, the value and what is allowed; a DomainError
@@ -3305,7 +3475,7 @@ def walk_rows():
     return _core.call("grazing.WalkRows", {})
 
 
-_walk_limit = _core.formula(263, "grazing.WalkLimit", (
+_walk_limit = _core.formula(265, "grazing.WalkLimit", (
     ("by", "by", "grazing.WalkSource"),
     ("place", "place", "Fraction"),
 ))
@@ -3362,7 +3532,7 @@ def visit_of(distance):
     return _core.call("grazing.VisitOf", {"distance": distance})
 
 
-_tank_volume = _core.formula(264, "grazing.TankVolume", (
+_tank_volume = _core.formula(266, "grazing.TankVolume", (
     ("rule", "rule", "grazing.TankRule"),
     ("head", "head", ""),
     ("each", "each", "WaterRate"),
@@ -3398,7 +3568,7 @@ def tank_volume(rule, head, each):
     return _tank_volume(rule, head, each)
 
 
-_fill_rate = _core.formula(265, "grazing.FillRate", (
+_fill_rate = _core.formula(267, "grazing.FillRate", (
     ("volume", "volume", "Volume"),
     ("time", "time", "Days"),
 ))
@@ -3430,7 +3600,7 @@ def fill_rate(volume, time):
     return _fill_rate(volume, time)
 
 
-_tank_edge = _core.formula(266, "grazing.TankEdge", (
+_tank_edge = _core.formula(268, "grazing.TankEdge", (
     ("head", "head", ""),
     ("share", "share", "Fraction"),
     ("each", "each", "Length"),
@@ -3463,7 +3633,7 @@ def tank_edge(head, share, each):
     return _tank_edge(head, share, each)
 
 
-_round_tank = _core.formula(267, "grazing.RoundTank", (
+_round_tank = _core.formula(269, "grazing.RoundTank", (
     ("radius", "radius", "Length"),
     ("depth", "depth", "Length"),
 ))

@@ -2025,9 +2025,10 @@ def read_months(text):
         a list of: a dict, see soum.documents.RainfallMonthlyRain.
 
     Errors:
-        each names line and column, what stands there and what would be right: a
-        column that is missing or stands twice, rain without unit, a cell that is no
-        number, below zero or above 1,000 m, a month that stands twice
+        each names line and column, counted from 1, what stands there and what would
+        be right: a column that is missing or stands twice, rain without unit, a
+        cell that is no number, below zero or above 1,000 m, a month that stands
+        twice
 
     Source:
         definition: text into a record

@@ -293,20 +293,32 @@ func sweepRule(o object) {
 	above0 := object{"$ref": "#/$defs/above0"}
 	narrow(o, "rotation", object{"minimum": 0})
 	narrow(o, "heights", object{"properties": object{"low": above0, "high": above0}})
-	narrow(o, "span", may("low", object{"exclusiveMinimum": 0}))
-	one := func(inputs ...grazing.StudyInput) object {
-		var words []string
-		for _, input := range inputs {
-			words = append(words, input.String())
-		}
-		return may("input", object{"enum": words})
-	}
 	whole := object{"minimum": 1, "multipleOf": 1}
-	span := object{"required": []string{"span"}, "not": needs("heights")}
-	o["allOf"] = []object{
-		either(one(grazing.InputLeave, grazing.InputTurnIn), object{"required": []string{"heights"}, "not": needs("span")}, span),
-		either(one(grazing.InputHead, grazing.InputHeadFactor), needs("group"), lacks("group")),
-		{"if": one(grazing.InputHead, grazing.InputHeadFactor, grazing.InputGrowth), "then": may("rotation", object{"const": 0})},
-		{"if": one(grazing.InputHead, grazing.InputRest, grazing.InputMoves), "then": may("span", object{"properties": object{"low": whole, "high": whole}})},
+	only := func(key string) object {
+		var others []object
+		for _, other := range []string{"span", "heights", "hay"} {
+			if other != key {
+				others = append(others, needs(other))
+			}
+		}
+		return object{"required": []string{key}, "not": object{"anyOf": others}}
 	}
+	o["allOf"] = []object{
+		either(sweeps(grazing.InputLeave, grazing.InputTurnIn), only("heights"), either(sweeps(grazing.InputHay), only("hay"), only("span"))),
+		either(sweeps(grazing.InputHead, grazing.InputHeadFactor), needs("group"), either(sweeps(grazing.InputIntakeFactor), object{}, lacks("group"))),
+		either(sweeps(grazing.InputLandFactor), object{}, lacks("land")),
+		either(sweeps(grazing.InputLeave, grazing.InputTurnIn, grazing.InputRest, grazing.InputMoves), object{}, may("rotation", object{"const": 0})),
+		{"if": sweeps(grazing.InputHead, grazing.InputRest, grazing.InputMoves), "then": may("span", object{"properties": object{"low": whole, "high": whole}})},
+		either(sweeps(grazing.InputRainFactor), may("span", may("low", object{"minimum": 0})), may("span", may("low", object{"exclusiveMinimum": 0}))),
+		{"if": sweeps(grazing.InputRainFactor, grazing.InputLandFactor, grazing.InputIntakeFactor), "then": may("span", may("high", object{"maximum": 10}))},
+	}
+}
+
+// sweeps is a sweep of one of some inputs.
+func sweeps(inputs ...grazing.StudyInput) object {
+	var words []string
+	for _, input := range inputs {
+		words = append(words, input.String())
+	}
+	return may("input", object{"enum": words})
 }

@@ -238,6 +238,12 @@ func studies(t *testing.T) (all [][]byte) {
 		{Input: grazing.InputHeadFactor, Group: farm.Groups[0].ID, Span: &units.Span[float64]{Low: 0.5, High: 1}},
 		{Input: grazing.InputRest, Span: &units.Span[float64]{Low: 14, High: 40}},
 		{Input: grazing.InputMoves, Span: &units.Span[float64]{Low: 1, High: 2}},
+		{Input: grazing.InputRainFactor, Span: &units.Span[float64]{Low: 0, High: 10}},
+		{Input: grazing.InputHay, Hay: &units.Span[units.FreshFeed]{Low: 0, High: 4 * units.FreshTonne}},
+		{Input: grazing.InputLandFactor, Span: &units.Span[float64]{Low: 0.5, High: 10}},
+		{Input: grazing.InputLandFactor, Land: farm.Land[0].ID, Span: &units.Span[float64]{Low: 0.5, High: 1.5}},
+		{Input: grazing.InputIntakeFactor, Span: &units.Span[float64]{Low: 0.8, High: 1.2}},
+		{Input: grazing.InputIntakeFactor, Group: farm.Groups[0].ID, Span: &units.Span[float64]{Low: 0.8, High: 10}},
 		{Input: grazing.InputLeave, Heights: &units.Span[units.Height]{Low: 2 * units.HeightInch, High: 2.5 * units.HeightInch}},
 		{Input: grazing.InputTurnIn, Heights: &units.Span[units.Height]{Low: r.TurnIn, High: r.TurnIn}},
 	} {
@@ -314,6 +320,11 @@ var beyondStudies = map[string]string{
 	`"design": "grid", "inputs": [{"input": "rest", "rotation": 1, "span": {"low": 1, "high": 2}, "steps": 2}]`:                                                                                         crossed,
 	`"design": "grid", "inputs": [{"input": "head", "group": "cows", "span": {"low": 1, "high": 2}, "steps": 2}]`:                                                                                       crossed,
 	`"design": "grid", "inputs": [{"input": "head", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}, {"input": "head factor", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}]`: crossed,
+	`"design": "grid", "inputs": [{"input": "land factor", "land": "b", "span": {"low": 1, "high": 2}, "steps": 2}]`:                                                                                    crossed,
+	`"design": "grid", "inputs": [{"input": "land factor", "span": {"low": 1, "high": 2}, "steps": 2}, {"input": "land factor", "land": "a", "span": {"low": 1, "high": 2}, "steps": 2}]`:               crossed,
+	`"design": "grid", "inputs": [{"input": "hay", "hay": {"low": "3 t", "high": "2 t"}, "steps": 2}]`:                                                                                                  compared,
+	`"design": "grid", "inputs": [{"input": "intake factor", "group": "cows", "span": {"low": 1, "high": 2}, "steps": 2}]`:                                                                              crossed,
+	`"design": "grid", "inputs": [{"input": "intake factor", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}, {"input": "intake factor", "span": {"low": 1, "high": 2}, "steps": 2}]`:       crossed,
 }
 
 // The reasons why a schema cannot tell.

@@ -135,9 +135,6 @@ grazing_gain_of_days <- function(head, days, saving, moves, each, wage)
 grazing_read_moves <- function(log)
     call_function("grazing_read_moves", list(log = log))
 
-grazing_paddock_records <- function(log, rules)
-    call_function("grazing_paddock_records", list(log = log, rules = rules))
-
 grazing_order <- function(classes)
     call_function("grazing_order", list(classes = classes))
 
@@ -173,6 +170,18 @@ grazing_strip_open <- function(stay, strips)
 
 grazing_regrowth_bitten <- function(open, place)
     eval_formula("grazing_regrowth_bitten", list(open = open, place = place))
+
+grazing_patch_next <- function(stand, growth, crowding, most, half)
+    eval_formula("grazing_patch_next", list(stand = stand, growth = growth, crowding = crowding, most = most, half = half))
+
+grazing_patch_gain <- function(stand, growth, ceiling, most)
+    eval_formula("grazing_patch_gain", list(stand = stand, growth = growth, ceiling = ceiling, most = most))
+
+grazing_patch_next_stands <- function(growth, crowding, most, half)
+    call_function("grazing_patch_next_stands", list(growth = growth, crowding = crowding, most = most, half = half))
+
+grazing_patch_gain_stands <- function(growth, ceiling, most)
+    call_function("grazing_patch_gain_stands", list(growth = growth, ceiling = ceiling, most = most))
 
 grazing_plan_season <- function(farm)
     call_function("grazing_plan_season", list(farm = farm))
@@ -245,6 +254,9 @@ grazing_planning_rows <- function()
 
 grazing_planning_land <- function(region, stock, head, end)
     call_function("grazing_planning_land", list(region = region, stock = stock, head = head, end = end))
+
+grazing_paddock_records <- function(log, rules)
+    call_function("grazing_paddock_records", list(log = log, rules = rules))
 
 grazing_farm_today <- function(farm, log, today, readings)
     call_function("grazing_farm_today", list(farm = farm, log = log, today = today, readings = readings))
