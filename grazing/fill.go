@@ -2,7 +2,6 @@ package grazing
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"slices"
 
@@ -406,10 +405,5 @@ func (s *setting) fillSides(f *FenceNeed) error {
 // text prints a quantity in the reader's units.
 func (s *setting) text(q shown) string { return q.In(s.farm.Units) }
 
-// span prints the days from one date to another.
-func span(from, to units.Date) string {
-	if from == to {
-		return "on " + from.String()
-	}
-	return fmt.Sprintf("from %s to %s", from, to)
-}
+// said makes a quantity in the reader's units an argument of a text.
+func (s *setting) said(q shown) value { return said(s.text(q)) }

@@ -212,10 +212,10 @@ func PlanSeason(farm *Farm) (*Plan, error) {
 			return nil, err
 		}
 	}
-	plan.Cautions = cautions(s, plan)
+	s.caution(plan)
 	s.remark(plan, result)
-	plan.Notes = notes.all()
-	plan.Verdict.English = s.verdictText(plan)
+	s.tellVerdict(plan)
+	notes.tell(plan)
 	plan.fillEmpty()
 	return plan, nil
 }
@@ -230,19 +230,8 @@ func (p *Plan) fillEmpty() {
 	p.Births, p.Changes = listed(p.Births), listed(p.Changes)
 	p.Moves, p.Feeding, p.Surplus = listed(p.Moves), listed(p.Feeding), listed(p.Surplus)
 	p.Soil, p.Drought = listed(p.Soil), listed(p.Drought)
-	p.Notes, p.Cautions = listed(p.Notes), listed(p.Cautions)
 	for i := range p.Manure {
 		p.Manure[i].Missing = listed(p.Manure[i].Missing)
-	}
-	for i := range p.Notes {
-		if p.Notes[i].Values == nil {
-			p.Notes[i].Values = map[string]any{}
-		}
-	}
-	for i := range p.Cautions {
-		if p.Cautions[i].Values == nil {
-			p.Cautions[i].Values = map[string]any{}
-		}
 	}
 }
 

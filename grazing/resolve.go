@@ -25,11 +25,21 @@ const (
 func sortedKeys[V any](m map[string]V) []string { return slices.Sorted(maps.Keys(m)) }
 
 func (f *Farm) landIndex(id string) int {
-	return slices.IndexFunc(f.Land, func(l Land) bool { return l.ID == id })
+	for i := range f.Land {
+		if f.Land[i].ID == id {
+			return i
+		}
+	}
+	return -1
 }
 
 func (f *Farm) groupIndex(id string) int {
-	return slices.IndexFunc(f.Groups, func(g Group) bool { return g.ID == id })
+	for i := range f.Groups {
+		if f.Groups[i].ID == id {
+			return i
+		}
+	}
+	return -1
 }
 
 func (l *Land) isPaddock() bool { return l.Area != 0 }
@@ -139,6 +149,17 @@ type setting struct {
 	soil      []SoilMonth   // by month of the account; nil where none is kept
 	soilFirst int           // the account's first month, by monthIndex
 	runner    season.Runner // for many seasons of this farm
+	kinds     []herd.Kind   // by group
+	names     []string      // of which the lists of a plan's notes are parts
+	dates     []units.Date  // likewise
+}
+
+// namesFrom gives the names put into the list since a place in it, nil where none was.
+func (s *setting) namesFrom(from int) []string {
+	if len(s.names) == from {
+		return nil
+	}
+	return s.names[from:len(s.names):len(s.names)]
 }
 
 // site is land with its figures settled.
@@ -168,6 +189,10 @@ func settle(f *Farm, end units.End, notes *notebook) (*setting, error) {
 	var err error
 	if s.herd, err = f.herds(); err != nil {
 		return nil, err
+	}
+	s.kinds = make([]herd.Kind, len(s.herd))
+	for i := range s.herd {
+		s.kinds[i] = s.herd[i].Class.Kind
 	}
 	s.settleSeasons()
 	for i := range s.herd {

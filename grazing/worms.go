@@ -115,7 +115,9 @@ func (w *worms) risk(days int) (herd.WormReturn, error) {
 	return w.risks[days], nil
 }
 
-func (s *setting) kindOf(group string) herd.Kind { return s.herd[s.farm.groupIndex(group)].Class.Kind }
+func (s *setting) kindOf(group string) herd.Kind { return s.classOf(group).Kind }
+
+func (s *setting) classOf(group string) *herd.Class { return &s.herd[s.farm.groupIndex(group)].Class }
 
 // wormRule is the rule of rest that the document asks for.
 func (s *setting) wormRule() herd.RestRule {
@@ -154,8 +156,9 @@ func (s *setting) remarkWorms(plan *Plan) {
 			}
 		}
 		if risky > 0 {
-			s.notes.add("worms", map[string]any{"group": id, "visits": visits, "infective": risky, "peak": peak, "first": first.String(), "rule": s.wormRule().String()},
-				"%s come %d times of %d to ground where worms left by their like can be alive, %d of them at the peak of the larvae; first on %s. Reckoned by the rule %q of rest; sources differ, and worm_rest chooses [EXT-GOAT-WORMS, NCAT-WORMS, WVU-WORMS]. Rest cures nothing: have dung counted and ask a vet.", id, risky, visits, peak, first, s.wormRule())
+			rule := s.wormRule().String()
+			s.notes.add("worms", []value{word("group", id), whole("visits", visits), whole("infective", risky), whole("peak", peak), day("first", first), word("rule", rule)},
+				"%s come %s times of %s to ground where worms left by their like can be alive, %s of them at the peak of the larvae; first on %s. Reckoned by the rule \"%s\" of rest; sources differ, and worm_rest chooses [EXT-GOAT-WORMS, NCAT-WORMS, WVU-WORMS]. Rest cures nothing: have dung counted and ask a vet.", said(id), whole("", risky), whole("", visits), whole("", peak), day("", first), said(rule))
 		}
 	}
 }
