@@ -11,14 +11,14 @@ import (
 
 // checkTests holds what the document tells of a stand's dangers against what can
 // be.
-func (l *Land) checkTests(path string, today units.Date) error {
+func (l *Land) checkTests(today units.Date) error {
 	minerals := 0
 	for _, m := range []struct {
 		key   string
 		share units.Fraction
 	}{{"potassium", l.Potassium}, {"calcium", l.Calcium}, {"magnesium", l.Magnesium}} {
 		if !(m.share >= 0 && m.share < 1) {
-			return fault(path+"."+m.key, m.share, "is no share of the dry matter", "a laboratory's figure such as 2.5 %")
+			return fault(m.key, m.share, "is no share of the dry matter", "a laboratory's figure such as 2.5 %")
 		}
 		if m.share > 0 {
 			minerals++
@@ -26,13 +26,13 @@ func (l *Land) checkTests(path string, today units.Date) error {
 	}
 	switch {
 	case minerals > 0 && minerals < 3:
-		return fault(path, strconv.Quote(l.ID), "tells only a part of potassium, calcium and magnesium", "all three, or none")
+		return fault("", strconv.Quote(l.ID), "tells only a part of potassium, calcium and magnesium", "all three, or none")
 	case !(l.Nitrate >= 0 && l.Nitrate < 1):
-		return fault(path+".nitrate", l.Nitrate, "is no share of the dry matter", "nitrate nitrogen by a laboratory, such as 900 ppm")
+		return fault("nitrate", l.Nitrate, "is no share of the dry matter", "nitrate nitrogen by a laboratory, such as 900 ppm")
 	case l.Infected != nil && !(*l.Infected >= 0 && *l.Infected <= 1):
-		return fault(path+".infected", *l.Infected, "is no share", "0 % to 100 %")
+		return fault("infected", *l.Infected, "is no share", "0 % to 100 %")
 	case l.Frosted != nil && *l.Frosted > today:
-		return fault(path+".frosted", *l.Frosted, "is after today", "the day of the last frost, today at the latest")
+		return fault("frosted", *l.Frosted, "is after today", "the day of the last frost, today at the latest")
 	}
 	return nil
 }

@@ -333,7 +333,7 @@ func (s *setting) remarkUnknown(plan *Plan) {
 // for all land of a row.
 func (s *setting) remarkRows() {
 	for i := range s.farm.Land {
-		l, row := &s.farm.Land[i], &s.lands[i].pasture
+		l, row := &s.farm.Land[i], s.lands[i].pasture
 		same := func(other Land) bool { return other.Pasture.Row == nil && other.Pasture.Name == row.Name }
 		if l.Pasture.Row != nil || slices.ContainsFunc(s.farm.Land[:i], same) {
 			continue

@@ -5,6 +5,7 @@ import (
 	"maps"
 	"math"
 	"slices"
+	"sync"
 	"time"
 
 	"example.org/soum/forage"
@@ -60,11 +61,34 @@ func (l *Land) area() units.Area {
 	return units.Area(l.Width * l.Length)
 }
 
-func (l *Land) pasture() (forage.Pasture, error) {
-	if l.Pasture.Row != nil {
-		return *l.Pasture.Row, nil
+// pastures and classes hold the printed rows by name, which a plan asks for many
+// times: packages forage and herd give a copy each time. Nothing here changes them.
+var (
+	pastures = sync.OnceValue(func() map[string]*forage.Pasture {
+		return byName(forage.Pastures(), func(p *forage.Pasture) string { return p.Name })
+	})
+	classes = sync.OnceValue(func() map[string]*herd.Class {
+		return byName(herd.Classes(), func(c *herd.Class) string { return c.Name })
+	})
+)
+
+func byName[T any](rows []T, name func(*T) string) map[string]*T {
+	all := make(map[string]*T, len(rows))
+	for i := range rows {
+		all[name(&rows[i])] = &rows[i]
 	}
-	return forage.PastureByName(l.Pasture.Name)
+	return all
+}
+
+func (l *Land) pasture() (*forage.Pasture, error) {
+	if l.Pasture.Row != nil {
+		return l.Pasture.Row, nil
+	}
+	if row := pastures()[l.Pasture.Name]; row != nil {
+		return row, nil
+	}
+	_, err := forage.PastureByName(l.Pasture.Name)
+	return &forage.Pasture{}, err
 }
 
 func (l *Land) condition() forage.Condition {
@@ -74,7 +98,7 @@ func (l *Land) condition() forage.Condition {
 	return l.Condition
 }
 
-func (l *Land) ceiling(p forage.Pasture) units.Height {
+func (l *Land) ceiling(p *forage.Pasture) units.Height {
 	if l.Ceiling != 0 {
 		return l.Ceiling
 	}
@@ -82,7 +106,7 @@ func (l *Land) ceiling(p forage.Pasture) units.Height {
 }
 
 // density gives the land's density at an end of the printed span.
-func (l *Land) density(p forage.Pasture, end units.End) (units.Density, error) {
+func (l *Land) density(p *forage.Pasture, end units.End) (units.Density, error) {
 	if l.Density != 0 {
 		return l.Density, nil
 	}
@@ -91,7 +115,7 @@ func (l *Land) density(p forage.Pasture, end units.End) (units.Density, error) {
 }
 
 // yield gives the dry matter the land grows in a normal year.
-func (l *Land) yield(p forage.Pasture) (units.Yield, error) {
+func (l *Land) yield(p *forage.Pasture) (units.Yield, error) {
 	if l.Yield != 0 {
 		return l.Yield, nil
 	}
@@ -101,21 +125,25 @@ func (l *Land) yield(p forage.Pasture) (units.Yield, error) {
 	return p.Yield(l.Productivity)
 }
 
-func (g *Group) class() (herd.Class, error) {
+func (g *Group) class() (*herd.Class, error) {
 	if g.Class.Row != nil {
-		return *g.Class.Row, nil
+		return g.Class.Row, nil
 	}
-	return herd.ClassByName(g.Class.Name)
+	if row := classes()[g.Class.Name]; row != nil {
+		return row, nil
+	}
+	_, err := herd.ClassByName(g.Class.Name)
+	return &herd.Class{}, err
 }
 
-func (r *Rotation) turnIn(p forage.Pasture) units.Height {
+func (r *Rotation) turnIn(p *forage.Pasture) units.Height {
 	if r != nil && r.TurnIn != 0 {
 		return r.TurnIn
 	}
 	return p.TurnIn.At(units.Middle)
 }
 
-func (r *Rotation) leave(p forage.Pasture) units.Height {
+func (r *Rotation) leave(p *forage.Pasture) units.Height {
 	if r != nil && r.Leave != 0 {
 		return r.Leave
 	}
@@ -164,7 +192,7 @@ func (s *setting) namesFrom(from int) []string {
 
 // site is land with its figures settled.
 type site struct {
-	pasture                forage.Pasture
+	pasture                *forage.Pasture
 	density                units.Density
 	turnIn, leave, ceiling units.Yield
 	leaveHeight            units.Height
