@@ -92,9 +92,8 @@ func (f *Farm) weanings(into string) []weaning {
 	return all
 }
 
-// herds gives all groups as package herd reckons with them.
-func (f *Farm) herds() ([]herd.Group, error) {
-	var all []herd.Group
+// herds gives all groups as package herd reckons with them, put to those of a list.
+func (f *Farm) herds(all []herd.Group) ([]herd.Group, error) {
 	for i := range f.Groups {
 		group, err := f.Groups[i].herd(f.Today)
 		if err != nil {

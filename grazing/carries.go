@@ -120,7 +120,7 @@ func Carries(farm *Farm, group string) (Carried, error) {
 	}
 	c := Carried{Group: group}
 	for i, end := range []units.End{units.Low, units.Middle, units.High} {
-		s, err := settle(farm, end, nil)
+		s, err := settle(farm, end)
 		if err != nil {
 			return Carried{}, err
 		}
@@ -258,7 +258,7 @@ func LandFor(farm *Farm) (LandNeed, error) {
 	if err := farm.Check(); err != nil {
 		return LandNeed{}, err
 	}
-	s, err := settle(farm, units.Middle, nil)
+	s, err := settle(farm, units.Middle)
 	if err != nil {
 		return LandNeed{}, err
 	}

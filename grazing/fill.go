@@ -234,7 +234,10 @@ func (s *setting) fillHay(plan *Plan, r *season.Result) error {
 
 func (s *setting) fillWater(plan *Plan, _ *season.Result) error {
 	plan.Water = make([]Drink, 0, len(s.herd))
-	low, high := make([]units.WaterRate, s.input.Days), make([]units.WaterRate, s.input.Days)
+	for i := range s.drunk {
+		s.drunk[i] = zeros(s.drunk[i], s.input.Days)
+	}
+	low, high := s.drunk[0], s.drunk[1]
 	for g := range s.herd {
 		drink := Drink{Group: s.farm.Groups[g].ID}
 		s.drink(low, g, units.Low)

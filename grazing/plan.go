@@ -196,14 +196,12 @@ func PlanSeason(farm *Farm) (*Plan, error) {
 	if err := farm.Check(); err != nil {
 		return nil, err
 	}
-	notes := &notebook{}
-	s, err := settle(farm, units.Middle, notes)
-	if err != nil {
+	s := settings.Get().(*setting)
+	defer s.giveBack()
+	if err := s.settle(farm, units.Middle, &s.book); err != nil {
 		return nil, err
 	}
-	runner := runners.Get().(*season.Runner)
-	defer runners.Put(runner)
-	result := runner.Run(&s.input)
+	result := s.runner.Run(&s.input)
 	plan := &Plan{Today: farm.Today, From: farm.Season.From, To: farm.Season.To, Factor: 1}
 	for _, fill := range []func(*Plan, *season.Result) error{
 		s.fillDays, s.fillMonths, s.fillBirths, s.fillChanges, s.fillMoves, s.fillWorms, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillSoil, s.fillDrought, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
@@ -215,14 +213,20 @@ func PlanSeason(farm *Farm) (*Plan, error) {
 	s.caution(plan)
 	s.remark(plan, result)
 	s.tellVerdict(plan)
-	notes.tell(plan)
+	s.book.tell(plan)
 	plan.fillEmpty()
 	return plan, nil
 }
 
-// runners keeps the memory of day loops for the next plan, which is most of what
-// one takes: a plan holds nothing of it.
-var runners = sync.Pool{New: func() any { return new(season.Runner) }}
+// settings keeps the memory of a plan's making for the next plan, which is more than
+// the plan: the plan holds nothing of it.
+var settings = sync.Pool{New: func() any { return new(setting) }}
+
+func (s *setting) giveBack() {
+	s.book.clear()
+	s.farm, s.names, s.dates = nil, nil, nil // the user's, and the plan's
+	settings.Put(s)
+}
 
 // fillEmpty makes what is empty a list or an object of nothing: as JSON it is
 // walked through by readers for whom null is neither.

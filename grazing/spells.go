@@ -24,9 +24,8 @@ type month struct {
 	from, to int // days of the plan; to is the first day of the next
 }
 
-// monthsOf gives the months of the plan, in order.
-func monthsOf(start units.Date, days int) []month {
-	all := make([]month, 0, days/28+2)
+// monthsOf puts the months of the plan, in order, to those of a list.
+func monthsOf(all []month, start units.Date, days int) []month {
 	for from := 0; from < days; {
 		first := start.Add(from)
 		length := first.DaysInMonth()
@@ -39,7 +38,7 @@ func monthsOf(start units.Date, days int) []month {
 
 // spells gives the spells of a group from today to the season's end.
 func (s *setting) spellsOf(group *herd.Group) []spell {
-	starts := []int{0}
+	starts := append(s.starts[:0], 0)
 	for _, e := range group.Events {
 		if day := int(e.Date.Sub(s.start)); day > 0 && day < s.input.Days {
 			starts = append(starts, day)
@@ -52,20 +51,21 @@ func (s *setting) spellsOf(group *herd.Group) []spell {
 	}
 	slices.Sort(starts)
 	starts = slices.Compact(starts)
-	all := make([]spell, 0, len(starts))
+	s.starts = starts
+	begin := len(s.spell)
 	for i, from := range starts {
 		to := s.input.Days
 		if i+1 < len(starts) {
 			to = starts[i+1]
 		}
 		state := group.On(s.date(from))
-		if last := len(all) - 1; last >= 0 && all[last].state == state {
-			all[last].to = to
+		if last := len(s.spell) - 1; last >= begin && s.spell[last].state == state {
+			s.spell[last].to = to
 			continue
 		}
-		all = append(all, spell{from, to, state})
+		s.spell = append(s.spell, spell{from, to, state})
 	}
-	return all
+	return cut(s.spell, begin)
 }
 
 // state gives a group as it stands on a day.
@@ -77,7 +77,6 @@ func (s *setting) state(group, day int) herd.State {
 
 // settleSeasons tells summer from winter by growth: winter is when no land grows.
 func (s *setting) settleSeasons() {
-	s.seasons = make([]herd.Season, s.input.Days)
 	for day := range s.seasons {
 		s.seasons[day] = herd.Winter
 		for i := range s.input.Lands {
