@@ -52,12 +52,13 @@ func (s *setting) fillMonths(plan *Plan, r *season.Result) error {
 
 // fillMoves fills the moves with their visits.
 func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
-	places := 0
-	for i := range r.Moves {
-		places += len(s.input.Rotations[r.Moves[i].Rotation].Members)
-	}
+	s.joinVisits(r)
 	plan.Moves = make([]Move, len(r.Moves))
-	visits, ready := make([]Visit, places), make([]units.Date, len(r.Moves))
+	visits, ready := make([]Visit, len(s.stays)), make([]units.Date, len(r.Moves))
+	for i := range s.stays {
+		v := &s.stays[i] // where a move has places for more than came, nobody sees them
+		visits[i] = Visit{Group: s.farm.Groups[v.group].ID, From: v.from, To: v.to, Eaten: v.eaten}
+	}
 	for i := range r.Moves {
 		m, move := &r.Moves[i], &plan.Moves[i]
 		if err := s.fillMove(move, m); err != nil {
@@ -67,21 +68,45 @@ func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
 			ready[i] = s.date(m.Ready)
 			move.ReadyAgain = &ready[i]
 		}
-		members := len(s.input.Rotations[m.Rotation].Members)
-		move.Visits, visits = visits[:0:members], visits[members:]
-	}
-	for _, v := range r.Visits {
-		move := &plan.Moves[v.Move]
-		group, date := s.farm.Groups[v.Group].ID, s.date(v.Day)
-		at := slices.IndexFunc(move.Visits, func(have Visit) bool { return have.Group == group })
-		if at < 0 {
-			move.Visits = append(move.Visits, Visit{Group: group, From: date, To: date})
-			at = len(move.Visits) - 1
-		}
-		move.Visits[at].To = date
-		move.Visits[at].Eaten += units.DryMatter(v.Eaten)
+		of := s.moves[i]
+		move.Visits = visits[of.from:of.to:of.to]
 	}
 	return nil
+}
+
+// graze is a group's visits to the ground of a move, of one day each, in one.
+type graze struct {
+	group    int
+	from, to units.Date
+	eaten    units.DryMatter
+}
+
+// part is a piece of a list.
+type part struct{ from, to int }
+
+// joinVisits makes the stays of every move, in order of their first day.
+func (s *setting) joinVisits(r *season.Result) {
+	places := 0
+	s.moves = s.moves[:0]
+	for i := range r.Moves {
+		s.moves = append(s.moves, part{places, places})
+		places += len(s.input.Rotations[r.Moves[i].Rotation].Members)
+	}
+	s.stays = zeros(s.stays, places)
+	for i := range r.Visits {
+		v := &r.Visits[i]
+		of, at := &s.moves[v.Move], s.moves[v.Move].from
+		for at < of.to && s.stays[at].group != v.Group {
+			at++
+		}
+		stay, date := &s.stays[at], s.date(v.Day)
+		if at == of.to {
+			of.to++
+			stay.group, stay.from = v.Group, date
+		}
+		stay.to = date
+		stay.eaten += units.DryMatter(v.Eaten)
+	}
 }
 
 func (s *setting) fillMove(move *Move, m *season.Move) error {

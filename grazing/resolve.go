@@ -194,8 +194,11 @@ type blocks struct {
 	places  []int
 	joined  []season.Member
 	drunk   [2][]units.WaterRate // by day, low and high
-	stays   []wormStay
-	before  []int
+	moves   []part               // of stays
+	stays   []graze
+	last    []int // by land: 1 and the last move to it
+	grounds []dunged
+	shares  []bool // worms, by group and group
 	book    notebook
 }
 
@@ -204,14 +207,7 @@ func cut[T any](list []T, from int) []T { return list[from:len(list):len(list)] 
 
 // zeros gives a list of so many zero values, in the memory of an old one where it is
 // large enough.
-func zeros[T any](old []T, n int) []T {
-	if cap(old) < n {
-		return make([]T, n)
-	}
-	old = old[:n]
-	clear(old)
-	return old
-}
+func zeros[T any](old []T, n int) []T { return append(old[:0], make([]T, n)...) }
 
 // byDay gives a number for every day.
 func (s *setting) byDay() []float64 {

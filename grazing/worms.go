@@ -1,6 +1,8 @@
 package grazing
 
 import (
+	"sync"
+
 	"example.org/soum/herd"
 	"example.org/soum/internal/season"
 	"example.org/soum/units"
@@ -10,111 +12,116 @@ import (
 // stock with the same worms that was on the ground before. Print has the days of
 // worms for sheep and goats alone.
 func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
-	if len(s.has(hasWormDays)) == 0 {
+	if !s.any(hasWormDays) {
 		return nil
 	}
-	w := s.worms(plan)
-	last, before := make([]int, len(s.lands)), make([]int, len(plan.Moves)) // 1 and the move on the same land before
-	var ground []int
-	for i := range plan.Moves {
-		land, is := r.Moves[i].Land, &plan.Moves[i]
-		before[i], last[land] = last[land], i+1
-		ground = ground[:0]
-		for k := i; k >= 0; k = before[k] - 1 {
-			if was := &plan.Moves[k]; is.Length == 0 || (was.To > is.From && was.From < is.To) {
-				ground = append(ground, k)
-			}
+	risks, err := wormReturns(s.wormRule())
+	if err != nil {
+		return err
+	}
+	w := worms{setting: s, plan: plan, risks: risks}
+	s.last, s.grounds, s.shares = zeros(s.last, len(s.lands)), s.grounds[:0], s.shares[:0]
+	for _, kind := range s.kinds {
+		for _, other := range s.kinds {
+			s.shares = append(s.shares, herd.SharesWorms(other, kind))
 		}
-		for j := range is.Visits {
-			if stay := w.stays[i][j]; hasWormDays(s.herd[stay.group].Class.Kind) {
-				var err error
-				if is.Visits[j].Worms, err = w.worst(stay, ground); err != nil {
-					return err
-				}
+	}
+	for i := range plan.Moves {
+		s.grounds = append(s.grounds, s.dunged(i, r.Moves[i].Land))
+		visits := plan.Moves[i].Visits
+		for j := range visits {
+			if stay := &s.stays[s.moves[i].from+j]; hasWormDays(s.kinds[stay.group]) {
+				visits[j].Worms = w.worst(i, stay)
 			}
 		}
 	}
 	return nil
 }
 
+// dunged is a move as far as worms go.
+type dunged struct {
+	before int        // the move to the same land before; -1: none
+	until  units.Date // the last day on which anybody was there, in this move or before
+}
+
+func (s *setting) dunged(move, land int) dunged {
+	g := dunged{before: s.last[land] - 1}
+	s.last[land] = move + 1
+	if g.before >= 0 {
+		g.until = s.grounds[g.before].until
+	}
+	of := s.moves[move]
+	for i := range s.stays[of.from:of.to] {
+		g.until = max(g.until, s.stays[of.from+i].to)
+	}
+	return g
+}
+
 func hasWormDays(kind herd.Kind) bool { return kind == herd.Sheep || kind == herd.Goats }
 
-// worms is what fillWorms goes by. The class of a return is kept by days, since a
-// plan asks for the same days over and over.
+// wormReturn is the class of a return after so many days, and the worst of it and of
+// all that are later.
+type wormReturn struct{ now, later herd.WormReturn }
+
+// wormRules keeps the classes by days for each rule, since plans ask for the same days
+// over and over.
+var wormRules sync.Map
+
+func wormReturns(rule herd.RestRule) ([]wormReturn, error) {
+	if known, ok := wormRules.Load(rule); ok {
+		return known.([]wormReturn), nil
+	}
+	returns := make([]wormReturn, longestPlan+2)
+	for days := range returns {
+		risk, err := herd.WormRisk(herd.Sheep, herd.Sheep, units.Days(days), rule)
+		if err != nil {
+			return nil, err
+		}
+		returns[days] = wormReturn{risk, risk}
+	}
+	for days := len(returns) - 2; days >= 0; days-- {
+		returns[days].later = max(returns[days].now, returns[days+1].later)
+	}
+	wormRules.Store(rule, returns)
+	return returns, nil
+}
+
+// worms is what fillWorms goes by.
 type worms struct {
-	stays  [][]wormStay      // by move and visit
-	shares [][]bool          // by group and group: whether they share worms
-	risks  []herd.WormReturn // of stock that shares worms; 0 where nobody has asked yet
-	rule   herd.RestRule
+	*setting
+	plan  *Plan
+	risks []wormReturn // of stock that shares worms, by days
 }
 
-// wormStay is a visit as far as worms go.
-type wormStay struct {
-	group    int
-	from, to units.Date
-}
-
-func (s *setting) worms(plan *Plan) *worms {
-	w := &worms{stays: make([][]wormStay, len(plan.Moves)), risks: make([]herd.WormReturn, s.input.Days+1), rule: s.wormRule()}
-	visits := 0
-	for i := range plan.Moves {
-		visits += len(plan.Moves[i].Visits)
-	}
-	flat := make([]wormStay, 0, visits)
-	for i := range plan.Moves {
-		from := len(flat)
-		for _, v := range plan.Moves[i].Visits {
-			flat = append(flat, wormStay{s.farm.groupIndex(v.Group), v.From, v.To})
-		}
-		w.stays[i] = flat[from:]
-	}
-	for g := range s.herd {
-		shares := make([]bool, len(s.herd))
-		for other := range s.herd {
-			shares[other] = herd.SharesWorms(s.herd[other].Class.Kind, s.herd[g].Class.Kind)
-		}
-		w.shares = append(w.shares, shares)
-	}
-	return w
-}
-
-// worst gives the worst class of what the visits of earlier moves, or of its own,
-// have left on the ground for a visit.
-func (w *worms) worst(visit wormStay, ground []int) (herd.WormReturn, error) {
-	worst, shares := herd.ReturnOtherHost, w.shares[visit.group]
-	for _, k := range ground {
-		for _, before := range w.stays[k] {
-			if before.to >= visit.from || !shares[before.group] {
-				continue
-			}
-			// Its last dung is the freshest, and its first the ripest: the worse counts.
-			for _, dung := range [...]units.Date{before.from, before.to} {
-				risk, err := w.risk(int(visit.from - dung))
-				if err != nil {
-					return 0, err
-				}
-				worst = max(worst, risk)
-			}
-		}
-		if worst == herd.ReturnPeak {
+// worst gives the worst class of what the visits of earlier moves to the same ground,
+// or of its own, have left for a visit. The search ends where nothing that is older
+// can be worse.
+func (w *worms) worst(move int, visit *graze) herd.WormReturn {
+	worst, is := herd.ReturnOtherHost, &w.plan.Moves[move]
+	for k := move; k >= 0; k = w.grounds[k].before {
+		if youngest := max(1, int(visit.from-w.grounds[k].until)); w.risks[youngest].later <= worst {
 			break
 		}
-	}
-	return worst, nil
-}
-
-// risk gives the class of a return after so many days.
-func (w *worms) risk(days int) (herd.WormReturn, error) {
-	if w.risks[days] == 0 {
-		risk, err := herd.WormRisk(herd.Sheep, herd.Sheep, units.Days(days), w.rule)
-		if err != nil {
-			return 0, err
+		if was := &w.plan.Moves[k]; is.Length == 0 || (was.To > is.From && was.From < is.To) {
+			worst = max(worst, w.left(k, visit))
 		}
-		w.risks[days] = risk
 	}
-	return w.risks[days], nil
+	return worst
 }
 
+// left gives the worst class of what the visits of a move have left for a visit.
+func (w *worms) left(move int, visit *graze) herd.WormReturn {
+	worst, of, shares := herd.ReturnOtherHost, w.moves[move], w.shares[visit.group*len(w.kinds):]
+	for i := of.from; i < of.to; i++ {
+		was := &w.stays[i]
+		if was.to >= visit.from || !shares[was.group] {
+			continue
+		}
+		// Its last dung is the freshest, and its first the ripest: the worse counts.
+		worst = max(worst, w.risks[visit.from-was.from].now, w.risks[visit.from-was.to].now)
+	}
+	return worst
+}
 func (s *setting) kindOf(group string) herd.Kind { return s.classOf(group).Kind }
 
 func (s *setting) classOf(group string) *herd.Class { return &s.herd[s.farm.groupIndex(group)].Class }

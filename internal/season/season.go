@@ -356,14 +356,7 @@ func (r *run) beginLands() {
 
 // zeros gives a list of so many zero values, in the memory of an old one where it
 // is large enough.
-func zeros[T any](old []T, n int) []T {
-	if cap(old) < n {
-		return make([]T, n)
-	}
-	old = old[:n]
-	clear(old)
-	return old
-}
+func zeros[T any](old []T, n int) []T { return append(old[:0], make([]T, n)...) }
 
 // sized gives a list of so many values, those of an old one where it has them.
 func sized[T any](old []T, n int) []T {
