@@ -1,9 +1,9 @@
 package grazing
 
 import (
-	"errors"
 	"math"
 	"slices"
+	"sync"
 
 	"example.org/soum/forage"
 	"example.org/soum/herd"
@@ -349,16 +349,33 @@ func leftBy(class *herd.Class, what herd.Excreta, state herd.State, days units.D
 		mass, err := herd.NutrientMass(class.Manure, nutrientOf[what], herd.Excreted, weight, days)
 		return mass, true, err
 	}
-	mass, err := herd.Excretion(class.Excretion, class.ExcretionBy, what, state.Head, state.Weight, days)
-	if err == nil {
-		return mass, true, nil // and nothing is put on the heap
-	}
-	var none *units.ParseError
-	if errors.As(err, &none) {
+	if !excreted()[excretion{class.Excretion, class.ExcretionBy, what}] {
 		return 0, false, nil
 	}
+	mass, err := herd.Excretion(class.Excretion, class.ExcretionBy, what, state.Head, state.Weight, days)
 	return mass, true, err
 }
+
+// excretion is a figure of what animals leave.
+type excretion struct {
+	animal string
+	by     herd.ExcretionSource
+	what   herd.Excreta
+}
+
+// excreted tells which figures print has of what animals leave, so that nobody needs
+// to be refused one to know.
+var excreted = sync.OnceValue(func() map[excretion]bool {
+	all := map[excretion]bool{}
+	for _, row := range herd.ExcretionRows() {
+		for _, l := range lefts {
+			if _, err := herd.Excretion(row.Animal, row.By, l.what, 1, units.LivePound, 1); err == nil {
+				all[excretion{row.Animal, row.By, l.what}] = true
+			}
+		}
+	}
+	return all
+})
 
 func (s *setting) fillFence(plan *Plan, _ *season.Result) error {
 	f := &plan.Fence

@@ -2,6 +2,7 @@ package grazing
 
 import (
 	"slices"
+	"sync"
 	"time"
 
 	"example.org/soum/herd"
@@ -228,15 +229,35 @@ func (s *setting) remarkMixing() {
 	}
 }
 
+// sharedDiet is how far the diets of two kinds are alike, and how much of the head of
+// each that it carries alone land carries of both together.
+type sharedDiet struct {
+	overlap units.Fraction
+	each    float64
+}
+
+var sharedDiets = sync.OnceValue(func() map[[2]herd.Kind]sharedDiet {
+	all := map[[2]herd.Kind]sharedDiet{}
+	for one := herd.Cattle; one <= herd.Horses; one++ {
+		for other := herd.Cattle; other <= herd.Horses; other++ {
+			overlap, err := herd.DietOverlap(diet(one), diet(other))
+			if err != nil {
+				continue // print has no diet of it
+			}
+			if each, err := herd.CoGrazing(1, overlap); err == nil {
+				all[[2]herd.Kind{one, other}] = sharedDiet{overlap, each}
+			}
+		}
+	}
+	return all
+})
+
 func (s *setting) remarkPair(rotation int, one, other herd.Kind) {
-	overlap, err := herd.DietOverlap(diet(one), diet(other))
-	if err != nil {
+	of, known := sharedDiets()[[2]herd.Kind{one, other}]
+	if !known {
 		return
 	}
-	each, err := herd.CoGrazing(1, overlap)
-	if err != nil {
-		return
-	}
+	overlap, each := of.overlap, of.each
 	s.notes.add("mixed-diets", []value{whole("rotation", rotation), word("one", one.String()), word("other", other.String()), number("overlap", overlap), number("of_each", each)},
 		"Where they can choose, %s and %s have %s of their diets in common [UGA-DIETS, the middles of the spans made to add up to a whole], and by one starting point land then carries together %s of the head of each that it carries alone [ANIMUT-2008]. The plan counts on none of it: on plain grass all eat the same.", said(one.String()), said(other.String()), s.said(overlap), s.said(units.Fraction(each)))
 }

@@ -3,6 +3,7 @@ package grazing
 import (
 	"fmt"
 	"slices"
+	"sync"
 
 	"example.org/soum/herd"
 	"example.org/soum/units"
@@ -27,18 +28,18 @@ var keptOns = []keptOn{
 
 // usedSpace gives the most animals on pasture by a row of Space.
 func usedSpace(stock, by string) func() units.HeadRate {
-	return func() units.HeadRate {
+	return sync.OnceValue(func() units.HeadRate {
 		each, _ := Space(stock, SpaceUsed, by, 1, units.Low)
 		return units.HeadRate(1 / each)
-	}
+	})
 }
 
 // roomOf gives the most animals on pasture by the first row of herd.Rooms.
 func roomOf(class string) func() units.HeadRate {
-	return func() units.HeadRate {
+	return sync.OnceValue(func() units.HeadRate {
 		rooms := herd.Rooms()
 		return rooms[slices.IndexFunc(rooms, func(r herd.Room) bool { return r.Class == class })].Rate.High
-	}
+	})
 }
 
 // remarkRoom tells of pigs and birds that are more to the acre of the land they go

@@ -19,7 +19,7 @@ func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
 	if err != nil {
 		return err
 	}
-	w := worms{setting: s, plan: plan, risks: risks}
+	w := worms{setting: s, risks: risks}
 	s.last, s.grounds, s.shares = zeros(s.last, len(s.lands)), s.grounds[:0], s.shares[:0]
 	for _, kind := range s.kinds {
 		for _, other := range s.kinds {
@@ -27,34 +27,10 @@ func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
 		}
 	}
 	for i := range plan.Moves {
-		s.grounds = append(s.grounds, s.dunged(i, r.Moves[i].Land))
-		visits := plan.Moves[i].Visits
-		for j := range visits {
-			if stay := &s.stays[s.moves[i].from+j]; hasWormDays(s.kinds[stay.group]) {
-				visits[j].Worms = w.worst(i, stay)
-			}
-		}
+		s.grounds = append(s.grounds, w.ground(i, &r.Moves[i]))
+		w.mark(i, plan.Moves[i].Visits)
 	}
 	return nil
-}
-
-// dunged is a move as far as worms go.
-type dunged struct {
-	before int        // the move to the same land before; -1: none
-	until  units.Date // the last day on which anybody was there, in this move or before
-}
-
-func (s *setting) dunged(move, land int) dunged {
-	g := dunged{before: s.last[land] - 1}
-	s.last[land] = move + 1
-	if g.before >= 0 {
-		g.until = s.grounds[g.before].until
-	}
-	of := s.moves[move]
-	for i := range s.stays[of.from:of.to] {
-		g.until = max(g.until, s.stays[of.from+i].to)
-	}
-	return g
 }
 
 func hasWormDays(kind herd.Kind) bool { return kind == herd.Sheep || kind == herd.Goats }
@@ -89,24 +65,62 @@ func wormReturns(rule herd.RestRule) ([]wormReturn, error) {
 // worms is what fillWorms goes by.
 type worms struct {
 	*setting
-	plan  *Plan
 	risks []wormReturn // of stock that shares worms, by days
 }
 
-// worst gives the worst class of what the visits of earlier moves to the same ground,
-// or of its own, have left for a visit. The search ends where nothing that is older
-// can be worse.
-func (w *worms) worst(move int, visit *graze) herd.WormReturn {
-	worst, is := herd.ReturnOtherHost, &w.plan.Moves[move]
-	for k := move; k >= 0; k = w.grounds[k].before {
-		if youngest := max(1, int(visit.from-w.grounds[k].until)); w.risks[youngest].later <= worst {
-			break
-		}
-		if was := &w.plan.Moves[k]; is.Length == 0 || (was.To > is.From && was.From < is.To) {
-			worst = max(worst, w.left(k, visit))
+// dunged is a move as far as worms go.
+type dunged struct {
+	from, to float64
+	before   int        // the move to the same land before; -1: none
+	until    units.Date // the last day on which anybody was there, in this move or before
+}
+
+func (w *worms) ground(i int, m *season.Move) dunged {
+	g := dunged{from: m.From, to: m.To, before: w.last[m.Land] - 1}
+	w.last[m.Land] = i + 1
+	if g.before >= 0 {
+		g.until = w.grounds[g.before].until
+	}
+	for at := w.moves[i].from; at < w.moves[i].to; at++ {
+		g.until = max(g.until, w.stays[at].to)
+	}
+	return g
+}
+
+// mark gives each visit of a move the worst class of what the visits of earlier moves to
+// the same ground, or of its own, have left for it.
+func (w *worms) mark(move int, visits []Visit) {
+	of, hosts := w.moves[move], false
+	for i := range visits {
+		if hasWormDays(w.kinds[w.stays[of.from+i].group]) {
+			visits[i].Worms, hosts = herd.ReturnOtherHost, true
 		}
 	}
-	return worst
+	if !hosts {
+		return
+	}
+	is := w.grounds[move]
+	for k := move; k >= 0; k = w.grounds[k].before {
+		if was := &w.grounds[k]; was.to > is.from && was.from < is.to && !w.add(k, of.from, visits) {
+			return
+		}
+	}
+}
+
+// add puts what a move has left to the visits of another, whose stays begin at a place,
+// and tells whether anything older could be worse.
+func (w *worms) add(move, from int, visits []Visit) (more bool) {
+	for i := range visits {
+		v, visit := &visits[i], &w.stays[from+i]
+		if v.Worms == 0 {
+			continue
+		}
+		if youngest := max(1, int(visit.from-w.grounds[move].until)); w.risks[youngest].later > v.Worms {
+			v.Worms = max(v.Worms, w.left(move, visit))
+			more = true
+		}
+	}
+	return more
 }
 
 // left gives the worst class of what the visits of a move have left for a visit.
@@ -122,6 +136,7 @@ func (w *worms) left(move int, visit *graze) herd.WormReturn {
 	}
 	return worst
 }
+
 func (s *setting) kindOf(group string) herd.Kind { return s.classOf(group).Kind }
 
 func (s *setting) classOf(group string) *herd.Class { return &s.herd[s.farm.groupIndex(group)].Class }
