@@ -202,7 +202,11 @@ func (s *setting) drinks() [][]units.WaterRate {
 	all := make([][]units.WaterRate, len(s.herd))
 	for g := range s.herd {
 		all[g] = make([]units.WaterRate, s.input.Days)
-		s.drink(all[g], g, units.High)
+		s.drink(g, units.High, func(from, to int, drink units.WaterRate) {
+			for day := from; day < to; day++ {
+				all[g][day] = drink
+			}
+		})
 	}
 	return all
 }

@@ -258,21 +258,20 @@ func (s *setting) fillHay(plan *Plan, r *season.Result) error {
 }
 
 func (s *setting) fillWater(plan *Plan, _ *season.Result) error {
-	plan.Water = make([]Drink, 0, len(s.herd))
-	for i := range s.drunk {
-		s.drunk[i] = zeros(s.drunk[i], s.input.Days)
-	}
-	low, high := s.drunk[0], s.drunk[1]
+	plan.Water = make([]Drink, len(s.herd))
 	for g := range s.herd {
-		drink := Drink{Group: s.farm.Groups[g].ID}
-		s.drink(low, g, units.Low)
-		drink.Known = s.drink(high, g, units.High)
-		for day := range high {
-			if high[day] > drink.High {
-				drink.Low, drink.High = low[day], high[day]
+		most, on := &plan.Water[g], 0
+		most.Group = s.farm.Groups[g].ID
+		most.Known = s.drink(g, units.High, func(from, _ int, drink units.WaterRate) {
+			if drink > most.High {
+				most.High, on = drink, from
 			}
-		}
-		plan.Water = append(plan.Water, drink)
+		})
+		s.drink(g, units.Low, func(from, to int, drink units.WaterRate) {
+			if from <= on && on < to && most.High > 0 {
+				most.Low = drink
+			}
+		})
 	}
 	return nil
 }

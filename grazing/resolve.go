@@ -170,7 +170,7 @@ type setting struct {
 	herd      []herd.Group
 	spells    [][]spell // by group
 	months    []month
-	seasons   []herd.Season // by day
+	yearParts []yearPart // in order
 	input     season.Input
 	notes     *notebook
 	record    []rainfall.MonthlyRain
@@ -193,8 +193,7 @@ type blocks struct {
 	pieces  []season.Stretch
 	places  []int
 	joined  []season.Member
-	drunk   [2][]units.WaterRate // by day, low and high
-	moves   []part               // of stays
+	moves   []part // of stays
 	stays   []graze
 	last    []int // by land: 1 and the last move to it
 	grounds []dunged
@@ -286,7 +285,7 @@ func (s *setting) begin(f *Farm) {
 	*s = setting{
 		farm: f, start: f.Today, record: f.Rain.record(), runner: s.runner, blocks: *b,
 		lands: s.lands[:0], herd: s.herd[:0], spells: s.spells[:0], kinds: s.kinds[:0],
-		months: monthsOf(s.months[:0], f.Today, days), seasons: zeros(s.seasons, days),
+		months: monthsOf(s.months[:0], f.Today, days), yearParts: s.yearParts[:0],
 		input: season.Input{
 			Days: days, First: max(0, int(f.Season.From.Sub(f.Today))),
 			Lands: in.Lands[:0], Groups: in.Groups[:0], Rotations: in.Rotations[:0], Cuts: in.Cuts[:0],

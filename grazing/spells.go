@@ -75,39 +75,45 @@ func (s *setting) state(group, day int) herd.State {
 	return all[min(i, len(all)-1)].state
 }
 
+// yearPart is days in a row of one season.
+type yearPart struct {
+	from, to int // days of the plan; to is the first day of the next
+	season   herd.Season
+}
+
 // settleSeasons tells summer from winter by growth: winter is when no land grows.
 func (s *setting) settleSeasons() {
-	for day := range s.seasons {
-		s.seasons[day] = herd.Winter
+	for day := range s.input.Days {
+		season := herd.Winter
 		for i := range s.input.Lands {
 			if s.input.Lands[i].Peak[day] > 0 {
-				s.seasons[day] = herd.Summer
+				season = herd.Summer
 				break
 			}
 		}
+		if last := len(s.yearParts) - 1; last < 0 || s.yearParts[last].season != season {
+			s.yearParts = append(s.yearParts, yearPart{day, day, season})
+		}
+		s.yearParts[len(s.yearParts)-1].to = day + 1
 	}
 }
 
-// drink writes what a group drinks, by day, at one end of the printed span; nothing
-// from the day on for which print has no figure, and tells whether it has any.
-func (s *setting) drink(all []units.WaterRate, group int, end units.End) (known bool) {
-	clear(all)
+// drink tells what a group drinks in days that are alike, in order, at one end of the
+// printed span; nothing from the day on for which print has no figure. It tells whether
+// print has any.
+func (s *setting) drink(group int, end units.End, each func(from, to int, drink units.WaterRate)) (known bool) {
 	for _, sp := range s.spells[group] {
-		var by [2]units.WaterRate
-		var have [2]bool
-		for day := sp.from; day < sp.to; day++ {
-			at := 0
-			if s.seasons[day] == herd.Winter {
-				at = 1
+		for _, part := range s.yearParts {
+			from, to := max(sp.from, part.from), min(sp.to, part.to)
+			if from >= to {
+				continue
 			}
-			if !have[at] {
-				drink, err := s.herd[group].WaterOn(s.date(day), s.seasons[day], end)
-				if units.Impossible(err) {
-					return known
-				}
-				by[at], have[at] = drink, true
+			drink, err := s.herd[group].WaterOn(s.date(from), part.season, end)
+			if units.Impossible(err) {
+				return known
 			}
-			all[day], known = by[at], true
+			each(from, to, drink)
+			known = true
 		}
 	}
 	return known
