@@ -23,8 +23,8 @@ func (s *setting) fillDays(plan *Plan, r *season.Result) error {
 		for g := range s.input.Groups {
 			day.Wanted += units.DryMatter(s.input.Groups[g].Demand[i])
 		}
-		for l, standing := range d.Standing {
-			day.Lands[l] = units.DryMatter(standing)
+		for l := range day.Lands {
+			day.Lands[l] = units.DryMatter(r.Stood[i*len(day.Lands)+l])
 		}
 		plan.Balance += units.DryMatter(d.Start + d.Grown - d.Eaten - d.Trampled - d.Cut - d.End)
 	}

@@ -70,7 +70,7 @@ func (r *run) move(index, part int) {
 
 // ready tells whether a stretch may be grazed.
 func (r *run) ready(rot *rotation, l *land, s *stretch) bool {
-	return s.lack*l.fade <= l.ripe && len(s.due) == 0 && r.rested(s) >= rot.ShortestRest
+	return s.lack*l.fade <= l.ripe && s.due == 0 && r.rested(s) >= rot.ShortestRest
 }
 
 // rested gives the days since the last bite.
@@ -78,7 +78,7 @@ func (r *run) rested(s *stretch) int {
 	if s.bitten == Never {
 		return -Never
 	}
-	return r.day - s.bitten
+	return r.day - int(s.bitten)
 }
 
 // head is the ground that must be ready for a land to be entered: a lane's
@@ -177,7 +177,7 @@ func (r *run) strip(index, part int, left float64) float64 {
 		to = runEnd
 	}
 	if to < runEnd {
-		to = l.split(to)
+		to = r.split(l, to)
 	}
 	booked := r.open(index, part, from, to, left, use)
 	rot.at = to
@@ -229,6 +229,7 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, From: from, To: to,
 		Stay: 1, Before: mass / (to - from), Use: use, Want: booked, Ready: -1,
 	})
+	l.low, l.high = min(l.low, first), max(l.high, last-1)
 	for i := first; i < last; i++ {
 		s := &l.stretches[i]
 		l.occupy(s, id, r.day)
@@ -239,7 +240,7 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 			switch {
 			case rot.wants[m] == 0:
 			case member.Lag > 0:
-				l.book(s, booking{m, r.day + member.Lag, part * rot.wants[m], gross})
+				r.keep(l, s, booking{int32(m), int32(r.day + member.Lag), part * rot.wants[m], gross})
 			default:
 				stands -= r.eat(l, s, member.Group, part*rot.wants[m], gross)
 			}
@@ -262,22 +263,19 @@ func (r *run) opened(m Move) int {
 	return r.opens - 1
 }
 
-// room gives an empty stretch places for so many bookings, out of a block for
-// many: one by one they would be most of what a season allocates.
+// room gives an empty stretch places for so many bookings, out of one list of all: one
+// by one they would be most of what a season allocates.
 func (r *run) room(s *stretch, bookings int) {
-	if cap(s.due) >= bookings {
-		return
+	if int(s.room) < bookings {
+		s.at, s.room = int32(len(r.places)), int32(bookings)
+		r.places = append(r.places, make([]booking, bookings)...)
 	}
-	if len(r.places)-r.taken < bookings {
-		r.places, r.taken = make([]booking, max(bookings, 2*len(r.places), 256)), 0
-	}
-	s.due = r.places[r.taken : r.taken : r.taken+bookings]
-	r.taken += bookings
 }
 
-// book keeps grass of a stretch for a member of the rotation.
-func (l *land) book(s *stretch, b booking) {
-	s.due = append(s.due, b)
+// keep keeps grass of a stretch for a member of the rotation.
+func (r *run) keep(l *land, s *stretch, b booking) {
+	r.places[s.at+s.due] = b
+	s.due++
 	l.due[b.day]++
 }
 
@@ -325,6 +323,7 @@ func (r *run) enter(index, part int, left float64) {
 		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, To: l.Length,
 		Stay: days, Before: mass / l.Length, Use: use, Ready: -1,
 	}), l.Width*(mass-l.Leave*l.Length)
+	l.low, l.high = 0, len(l.stretches)-1
 	for j := range l.stretches {
 		s := &l.stretches[j]
 		l.occupy(s, id, r.day)
@@ -338,7 +337,7 @@ func (r *run) enter(index, part int, left float64) {
 			for j := range l.stretches {
 				s := &l.stretches[j]
 				if rot.wants[m] > 0 {
-					l.book(s, booking{m, r.day + i + member.Lag, want * rot.wants[m] / total * (l.stand(s) - l.Leave) / spare, gross})
+					r.keep(l, s, booking{int32(m), int32(r.day + i + member.Lag), want * rot.wants[m] / total * (l.stand(s) - l.Leave) / spare, gross})
 				}
 			}
 		}
