@@ -116,8 +116,8 @@ func (s *setting) fillMove(move *Move, m *season.Move) error {
 		From: units.Length(m.From), To: units.Length(m.To), Stay: units.Days(m.Stay), Leave: at.leaveHeight,
 		Area: units.Area((m.To - m.From) * s.input.Lands[m.Land].Width),
 	}
-	_, err := forage.UsableShare(units.Days(m.Stay) / units.Days(s.input.Rotations[m.Rotation].Moves))
-	if err = s.notes.keep(err, move.Date, m.Stay); err != nil {
+	err := s.noteStay(m, move.Date)
+	if err != nil {
 		return err
 	}
 	move.Height, err = forage.HeightOf(units.Yield(m.Before), at.density)
@@ -146,6 +146,15 @@ func (s *setting) fillMove(move *Move, m *season.Move) error {
 		move.Rolls = float64(land.Width / roll)
 	}
 	return nil
+}
+
+// noteStay notes a stay that print has no share eaten for.
+func (s *setting) noteStay(m *season.Move, date units.Date) error {
+	if moves := s.input.Rotations[m.Rotation].Moves; moves > 1 || m.Stay >= len(usableShares()) {
+		_, err := forage.UsableShare(units.Days(m.Stay) / units.Days(moves))
+		return s.notes.keep(err, date, m.Stay)
+	}
+	return nil // whole days, all of them printed
 }
 
 // weightOn gives the live weight of a rotation's leading groups on a day: of all

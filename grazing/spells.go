@@ -71,6 +71,9 @@ func (s *setting) spellsOf(group *herd.Group) []spell {
 // state gives a group as it stands on a day.
 func (s *setting) state(group, day int) herd.State {
 	all := s.spells[group]
+	if len(all) == 1 {
+		return all[0].state
+	}
 	i := sort.Search(len(all), func(i int) bool { return all[i].to > day })
 	return all[min(i, len(all)-1)].state
 }

@@ -71,15 +71,21 @@ type worms struct {
 // dunged is a move as far as worms go.
 type dunged struct {
 	from, to float64
+	pass     int
 	before   int        // the move to the same land before; -1: none
+	earlier  int        // the last one of the pass before; -1: none
 	until    units.Date // the last day on which anybody was there, in this move or before
 }
 
 func (w *worms) ground(i int, m *season.Move) dunged {
-	g := dunged{from: m.From, to: m.To, before: w.last[m.Land] - 1}
+	g := dunged{from: m.From, to: m.To, pass: m.Pass, before: w.last[m.Land] - 1, earlier: -1}
 	w.last[m.Land] = i + 1
 	if g.before >= 0 {
-		g.until = w.grounds[g.before].until
+		before := &w.grounds[g.before]
+		g.until, g.earlier = before.until, before.earlier
+		if before.pass != m.Pass {
+			g.earlier = g.before
+		}
 	}
 	for at := w.moves[i].from; at < w.moves[i].to; at++ {
 		g.until = max(g.until, w.stays[at].to)
@@ -100,10 +106,16 @@ func (w *worms) mark(move int, visits []Visit) {
 		return
 	}
 	is := w.grounds[move]
-	for k := move; k >= 0; k = w.grounds[k].before {
-		if was := &w.grounds[k]; was.to > is.from && was.from < is.to && !w.add(k, of.from, visits) {
+	for k := move; k >= 0; {
+		was := &w.grounds[k]
+		if was.to <= is.from { // what was grazed before it in this pass lies farther back
+			k = was.earlier
+			continue
+		}
+		if was.from < is.to && !w.add(k, of.from, visits) {
 			return
 		}
+		k = was.before
 	}
 }
 
@@ -152,19 +164,19 @@ func (s *setting) wormRule() herd.RestRule {
 // remarkWorms tells of each group of sheep or goats how often it comes to ground
 // whose larvae are alive, and by whose rule.
 func (s *setting) remarkWorms(plan *Plan) {
-	for i := range s.farm.Groups {
-		id := s.farm.Groups[i].ID
-		if !hasWormDays(s.herd[i].Class.Kind) {
+	for g := range s.farm.Groups {
+		id := s.farm.Groups[g].ID
+		if !hasWormDays(s.kinds[g]) {
 			continue
 		}
 		risky, peak, visits := 0, 0, 0
 		var first units.Date
 		for m := range plan.Moves {
 			for j := range plan.Moves[m].Visits {
-				v := &plan.Moves[m].Visits[j]
-				if v.Group != id || v.Worms == 0 {
+				if s.stays[s.moves[m].from+j].group != g {
 					continue
 				}
+				v := &plan.Moves[m].Visits[j]
 				visits++
 				if v.Worms < herd.ReturnInfective {
 					continue
