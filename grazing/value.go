@@ -55,6 +55,8 @@ func days(key string, v []units.Date) value {
 // Get returns the figure under a key: a float64, an int, a string (dates too), a list
 // of strings, or nil where print has no bound.
 //
+// Check: TestValues
+//
 // Source: definition: a look-up by key
 func (v Values) Get(key string) any {
 	for i := range v {
@@ -66,6 +68,8 @@ func (v Values) Get(key string) any {
 }
 
 // All returns all figures with their keys.
+//
+// Check: TestValues
 //
 // Source: definition: the list itself
 func (v Values) All() iter.Seq2[string, any] {
