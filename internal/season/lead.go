@@ -159,17 +159,16 @@ func (r *run) strip(index, part int, left float64) float64 {
 	l := &r.lands[rot.Lands[rot.front]]
 	use := rot.Use[0]
 	first := l.find(rot.at)
-	last := first // behind the ready run
-	for last < len(l.stretches) && r.ready(rot, l, &l.stretches[last]) {
-		last++
-	}
-	if last == first {
+	if first == len(l.stretches) || !r.ready(rot, l, &l.stretches[first]) {
 		rot.front = -1
 		return 0
 	}
-	from, runEnd := rot.at, l.stretches[last-1].to
-	to := l.reach(first, last, left, use)
-	shortest := max(rot.ShortestStrip, 2*dust)
+	from, shortest := rot.at, max(rot.ShortestStrip, 2*dust)
+	to, last := r.reach(rot, l, first, left, use)
+	for last < len(l.stretches) && l.stretches[last-1].to-to < 2*shortest && r.ready(rot, l, &l.stretches[last]) {
+		last++ // as far as it matters where the ready run ends
+	}
+	runEnd := l.stretches[last-1].to
 	if to-from < shortest {
 		to = min(from+shortest, runEnd)
 	}
@@ -192,19 +191,20 @@ func (l *land) find(at float64) int {
 	return sort.Search(len(l.stretches), func(i int) bool { return l.stretches[i].from >= at })
 }
 
-// reach gives the place where a strip must end to hold so much, or the end of
-// the ready run.
-func (l *land) reach(first, last int, left, use float64) float64 {
-	for i := first; i < last; i++ {
-		s := &l.stretches[i]
+// reach gives the place where a strip from a stretch that is ready must end to hold so
+// much, or the end of the ready run, and the first stretch behind that place.
+func (r *run) reach(rot *rotation, l *land, first int, left, use float64) (to float64, behind int) {
+	behind = first
+	for ; behind < len(l.stretches) && (behind == first || r.ready(rot, l, &l.stretches[behind])); behind++ {
+		s := &l.stretches[behind]
 		perMetre := l.Width * use * (l.stand(s) - l.Leave)
 		if capacity := perMetre * s.length(); left >= capacity {
 			left -= capacity
 			continue
 		}
-		return s.from + left/perMetre
+		return s.from + left/perMetre, behind + 1
 	}
-	return l.stretches[last-1].to
+	return l.stretches[behind-1].to, behind
 }
 
 // open books a strip for all members: groups without lag eat their share now,
@@ -216,9 +216,11 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 	l := &r.lands[at]
 	first, capacity, mass := l.find(from), 0.0, 0.0
 	last := first
+	r.stands = r.stands[:0]
 	for ; last < len(l.stretches) && l.stretches[last].to <= to; last++ {
 		s := &l.stretches[last]
 		stand := l.stand(s)
+		r.stands = append(r.stands, stand)
 		capacity += l.Width * use * (stand - l.Leave) * s.length()
 		mass += stand * s.length()
 	}
@@ -234,7 +236,7 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 		s := &l.stretches[i]
 		l.occupy(s, id, r.day)
 		r.room(s, len(rot.Members))
-		stands := l.stand(s)
+		stands := r.stands[i-first]
 		part := share * use * (stands - l.Leave) / total // eaten, for each part wanted
 		for m, member := range rot.Members {
 			switch {

@@ -246,6 +246,7 @@ type run struct {
 	numbers   []float64 // of Eaten and Hay
 	counts    []int32   // of the lands' due
 	ends      []Stretch // of Lands, all in one
+	stands    []float64 // of the stretches of a strip that is opened
 }
 
 // Run steps the season to its end. The input must be sound (ceiling above
@@ -537,19 +538,46 @@ func alike(a, b *stretch) bool {
 // last of the groups has been there.
 func (r *run) serve(rot *rotation, l *land, s *stretch, least int) bool {
 	for {
-		lag := -1
-		for _, b := range r.bookings(s) {
-			if int(b.day) == r.day {
-				lag = max(lag, rot.Members[b.member].Lag)
+		at, lag, alone := -1, -1, true
+		for i, b := range r.bookings(s) {
+			if int(b.day) != r.day {
+				continue
+			}
+			switch of := rot.Members[b.member].Lag; {
+			case of > lag:
+				at, lag, alone = i, of, true
+			case of == lag:
+				alone = false
 			}
 		}
 		if lag < least {
 			return false
 		}
-		if r.share(rot, l, s, lag); s.due == 0 {
+		if alone {
+			r.take(rot, l, s, at)
+		} else {
+			r.share(rot, l, s, lag)
+		}
+		if s.due == 0 {
 			return true
 		}
 	}
+}
+
+// take is share for one booking, as nearly all are.
+func (r *run) take(rot *rotation, l *land, s *stretch, at int) {
+	due, stands, share := r.bookings(s), l.stand(s), 1.0
+	b := due[at]
+	booked := b.eaten * b.gross
+	if there := max(0, stands-l.Leave); there < booked {
+		share = there / booked
+	}
+	stands -= r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, b.gross)
+	l.due[r.day]--
+	copy(due[at:], due[at+1:])
+	s.due--
+	l.set(s, stands)
+	r.leave(l, s, stands)
 }
 
 // share lets the members of one lag eat, never below what is to be left; where a
