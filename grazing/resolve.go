@@ -206,7 +206,11 @@ func cut[T any](list []T, from int) []T { return list[from:len(list):len(list)] 
 
 // zeros gives a list of so many zero values, in the memory of an old one where it is
 // large enough.
-func zeros[T any](old []T, n int) []T { return append(old[:0], make([]T, n)...) }
+func zeros[T any](old []T, n int) []T {
+	all := slices.Grow(old[:0], n)[:n]
+	clear(all)
+	return all
+}
 
 // byDay gives a number for every day.
 func (s *setting) byDay() []float64 {

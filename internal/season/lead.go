@@ -1,6 +1,9 @@
 package season
 
-import "sort"
+import (
+	"slices"
+	"sort"
+)
 
 const (
 	// dust is a length, in metres, that is rounding and not ground: many times
@@ -270,7 +273,7 @@ func (r *run) opened(m Move) int {
 func (r *run) room(s *stretch, bookings int) {
 	if int(s.room) < bookings {
 		s.at, s.room = int32(len(r.places)), int32(bookings)
-		r.places = append(r.places, make([]booking, bookings)...)
+		r.places = slices.Grow(r.places, bookings)[:len(r.places)+bookings]
 	}
 }
 

@@ -362,7 +362,11 @@ func (r *run) beginLands() {
 
 // zeros gives a list of so many zero values, in the memory of an old one where it
 // is large enough.
-func zeros[T any](old []T, n int) []T { return append(old[:0], make([]T, n)...) }
+func zeros[T any](old []T, n int) []T {
+	all := slices.Grow(old[:0], n)[:n]
+	clear(all)
+	return all
+}
 
 // sized gives a list of so many values, those of an old one where it has them.
 func sized[T any](old []T, n int) []T {
