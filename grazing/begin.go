@@ -84,7 +84,7 @@ func FirstFarm(a Answers) (*Farm, error) {
 // waitForGrass lets the season begin on the first day, within 60, on which the
 // grass has grown to the turn-in height.
 func waitForGrass(farm *Farm) error {
-	s, err := settle(farm, units.Middle, nil)
+	s, err := settle(farm, units.Middle)
 	if err != nil {
 		return err
 	}

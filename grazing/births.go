@@ -49,7 +49,7 @@ func (b *Birth) herd(kind herd.Kind) (herd.Birth, error) {
 // are weaned into it.
 func (g *Group) herd(today units.Date) (herd.Group, error) {
 	class, err := g.class()
-	group := herd.Group{Class: class, Head: g.Head, Weight: g.Weight, Stage: g.Stage, Gain: g.Gain, Grown: g.Grown, Since: today}
+	group := herd.Group{Class: *class, Head: g.Head, Weight: g.Weight, Stage: g.Stage, Gain: g.Gain, Grown: g.Grown, Since: today}
 	if err != nil {
 		return group, err
 	}
@@ -63,7 +63,7 @@ func (g *Group) herd(today units.Date) (herd.Group, error) {
 		if err != nil {
 			return group, err
 		}
-		group.Events = append(group.Events, birth.Events(class)...)
+		group.Events = append(group.Events, birth.Events(*class)...)
 	}
 	for _, e := range g.Events { // after the births: on one day the document's own word wins
 		group.Events = append(group.Events, herd.Event{Date: e.Date, Head: e.Head, Weight: e.Weight, Stage: e.Stage})
@@ -92,9 +92,8 @@ func (f *Farm) weanings(into string) []weaning {
 	return all
 }
 
-// herds gives all groups as package herd reckons with them.
-func (f *Farm) herds() ([]herd.Group, error) {
-	var all []herd.Group
+// herds gives all groups as package herd reckons with them, put to those of a list.
+func (f *Farm) herds(all []herd.Group) ([]herd.Group, error) {
 	for i := range f.Groups {
 		group, err := f.Groups[i].herd(f.Today)
 		if err != nil {
@@ -113,9 +112,9 @@ func (f *Farm) herds() ([]herd.Group, error) {
 }
 
 // checkBirths holds the births of a group against its class and the other groups.
-func (f *Farm) checkBirths(path string, g *Group, class herd.Class) error {
+func (f *Farm) checkBirths(g *Group, class *herd.Class) error {
 	for i := range g.Births {
-		at := fmt.Sprintf("%s.births[%d]", path, i)
+		at := fmt.Sprintf("births[%d]", i)
 		if err := g.Births[i].check(at, class); err != nil {
 			return err
 		}
@@ -126,7 +125,7 @@ func (f *Farm) checkBirths(path string, g *Group, class herd.Class) error {
 	return nil
 }
 
-func (b *Birth) check(at string, class herd.Class) error {
+func (b *Birth) check(at string, class *herd.Class) error {
 	_, milk := class.IntakeAt(herd.StageLactating)
 	_, late := class.IntakeAt(herd.StageLateGestation)
 	_, dry := class.IntakeAt(herd.StageDry)

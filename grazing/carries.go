@@ -120,7 +120,7 @@ func Carries(farm *Farm, group string) (Carried, error) {
 	}
 	c := Carried{Group: group}
 	for i, end := range []units.End{units.Low, units.Middle, units.High} {
-		s, err := settle(farm, end, nil)
+		s, err := settle(farm, end)
 		if err != nil {
 			return Carried{}, err
 		}
@@ -202,7 +202,11 @@ func (s *setting) drinks() [][]units.WaterRate {
 	all := make([][]units.WaterRate, len(s.herd))
 	for g := range s.herd {
 		all[g] = make([]units.WaterRate, s.input.Days)
-		s.drink(all[g], g, units.High)
+		s.drink(g, units.High, func(from, to int, drink units.WaterRate) {
+			for day := from; day < to; day++ {
+				all[g][day] = drink
+			}
+		})
 	}
 	return all
 }
@@ -258,7 +262,7 @@ func LandFor(farm *Farm) (LandNeed, error) {
 	if err := farm.Check(); err != nil {
 		return LandNeed{}, err
 	}
-	s, err := settle(farm, units.Middle, nil)
+	s, err := settle(farm, units.Middle)
 	if err != nil {
 		return LandNeed{}, err
 	}

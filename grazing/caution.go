@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 	"time"
 
 	"example.org/soum/forage"
@@ -17,12 +16,12 @@ import (
 // plain words, why it was raised, what to do, whose advice that is. It is no
 // rule: local law, a vet or an adviser decides.
 type Caution struct {
-	Code   string         `json:"code"`   // plain words, always the same for one kind of caution
-	Why    string         `json:"why"`    // what on this farm raised it
-	Do     string         `json:"do"`     // what to do
-	Source string         `json:"source"` // keys of SOURCES.md
-	Defer  string         `json:"defer"`  // who decides
-	Values map[string]any `json:"values"` // the number against its limit, for a program
+	Code   string `json:"code"`   // plain words, always the same for one kind of caution
+	Why    string `json:"why"`    // what on this farm raised it
+	Do     string `json:"do"`     // what to do
+	Source string `json:"source"` // keys of SOURCES.md
+	Defer  string `json:"defer"`  // who decides
+	Values Values `json:"values"` // the number against its limit, for a program
 }
 
 // regrazingLimit is the days after which regrowth can be bitten. [PROG-LANE]
@@ -120,108 +119,112 @@ var advices = map[string]advice{
 	},
 }
 
-// caution raises one of the advices above.
-func caution(code, why string, values map[string]any) Caution {
-	a := advices[code]
-	return Caution{Code: code, Why: why, Do: a.do, Source: a.source, Defer: a.defers, Values: values}
-}
-
-// cautions gives those that a farm asks for, in the order of the table.
-func cautions(s *setting, plan *Plan) []Caution {
-	var all []Caution
-	for _, raise := range []func(*setting, *Plan) []Caution{horns, scraps, copper, ionophores, catarrhalFever, conflicting, dangerousCattle, current, waterBirds, bloat, nitrate, prussicAcid, tetany, endophyte, regrowth, wetGround} {
-		all = append(all, raise(s, plan)...)
+// caution gives one of the advices above with what raised it.
+func (e *entry) caution(why string, values Values) Caution {
+	a := advices[e.code]
+	c := Caution{Code: e.code, Why: why, Do: a.do, Source: a.source, Defer: a.defers, Values: values}
+	if e.do != "" {
+		c.Do = e.do
 	}
-	return all
+	return c
 }
 
-func horns(s *setting, _ *Plan) []Caution {
+// caution raises those that a farm asks for, in the order of the table.
+func (s *setting) caution(plan *Plan) {
+	for _, raise := range [...]func(*setting, *Plan){horns, scraps, copper, ionophores, catarrhalFever, conflicting, dangerousCattle, current, waterBirds, bloat, nitrate, prussicAcid, tetany, endophyte, regrowth, wetGround} {
+		raise(s, plan)
+	}
+}
+
+func horns(s *setting, _ *Plan) {
 	if !s.farm.Fence.Netting {
-		return nil
+		return
 	}
-	var all []Caution
-	for _, g := range s.farm.Groups {
+	for i := range s.farm.Groups {
+		g := &s.farm.Groups[i]
 		switch {
 		case g.Horned:
-			all = append(all, caution("horned stock and netting", fmt.Sprintf("%s are horned and the fence is netting.", g.ID), map[string]any{"group": g.ID}))
+			s.notes.warn("horned stock and netting", []value{word("group", g.ID)}, "%s are horned and the fence is netting.", said(g.ID))
 		case g.Young:
-			all = append(all, caution("horned stock and netting", fmt.Sprintf("%s have young at foot and the fence is netting.", g.ID), map[string]any{"group": g.ID}))
+			s.notes.warn("horned stock and netting", []value{word("group", g.ID)}, "%s have young at foot and the fence is netting.", said(g.ID))
 		}
 	}
-	return all
 }
 
-func scraps(s *setting, _ *Plan) []Caution {
-	if !s.farm.Feed.Scraps {
-		return nil
+func scraps(s *setting, _ *Plan) {
+	if s.farm.Feed.Scraps {
+		s.notes.warn("food scraps", nil, "Food scraps are fed on this farm.")
 	}
-	return []Caution{caution("food scraps", "Food scraps are fed on this farm.", nil)}
 }
 
 // has gives the ids of the groups that a test of their kind picks.
 func (s *setting) has(is func(herd.Kind) bool) []string {
-	var ids []string
-	for i, g := range s.herd {
-		if is(g.Class.Kind) {
-			ids = append(ids, s.farm.Groups[i].ID)
+	from := len(s.names)
+	for i := range s.herd {
+		if is(s.herd[i].Class.Kind) {
+			s.names = append(s.names, s.farm.Groups[i].ID)
 		}
 	}
-	return ids
+	return s.namesFrom(from)
 }
 
-func copper(s *setting, _ *Plan) []Caution {
-	sheep := s.has(func(k herd.Kind) bool { return k == herd.Sheep })
-	others := s.has(func(k herd.Kind) bool { return k != herd.Sheep })
+// any tells whether there is a group that a test of its kind picks.
+func (s *setting) any(is func(herd.Kind) bool) bool {
+	return slices.ContainsFunc(s.kinds, is)
+}
+
+func isSheep(k herd.Kind) bool { return k == herd.Sheep }
+
+func copper(s *setting, _ *Plan) {
+	sheep, others := s.has(isSheep), s.has(func(k herd.Kind) bool { return k != herd.Sheep })
 	if len(sheep) == 0 || (len(others) == 0 && !s.farm.Feed.Minerals) {
-		return nil
+		return
 	}
-	return []Caution{caution("copper and sheep",
-		fmt.Sprintf("Sheep (%s) share ground with other stock, whose feed and mineral may hold copper that kills sheep.", list(sheep)),
-		map[string]any{"sheep": sheep, "others": others, "limit_mg_per_kg": 15})}
+	s.notes.warn("copper and sheep", []value{words("sheep", sheep), words("others", others), whole("limit_mg_per_kg", 15)},
+		"Sheep (%s) share ground with other stock, whose feed and mineral may hold copper that kills sheep.", words("", sheep))
 }
 
-func ionophores(s *setting, _ *Plan) []Caution {
+func ionophores(s *setting, _ *Plan) {
 	at := s.has(func(k herd.Kind) bool { return k.Equine() || k == herd.Turkeys })
-	if len(at) == 0 || !s.farm.Feed.Ionophores {
-		return nil
+	if len(at) > 0 && s.farm.Feed.Ionophores {
+		s.notes.warn("ionophores", []value{words("groups", at)}, "Feed with an ionophore is used on a farm that keeps %s.", words("", at))
 	}
-	return []Caution{caution("ionophores", fmt.Sprintf("Feed with an ionophore is used on a farm that keeps %s.", list(at)), map[string]any{"groups": at})}
 }
 
-func catarrhalFever(s *setting, _ *Plan) []Caution {
-	sheep := s.has(func(k herd.Kind) bool { return k == herd.Sheep })
-	others := s.has(func(k herd.Kind) bool { return k == herd.Cattle || k == herd.Deer })
-	if len(sheep) == 0 || len(others) == 0 {
-		return nil
+func catarrhalFever(s *setting, _ *Plan) {
+	sheep, others := s.has(isSheep), s.has(func(k herd.Kind) bool { return k == herd.Cattle || k == herd.Deer })
+	if len(sheep) > 0 && len(others) > 0 {
+		s.notes.warn("sheep beside deer or cattle", []value{words("sheep", sheep), words("others", others)}, "Sheep (%s) are kept beside %s.", words("", sheep), words("", others))
 	}
-	return []Caution{caution("sheep beside deer or cattle", fmt.Sprintf("Sheep (%s) are kept beside %s.", list(sheep), list(others)), map[string]any{"sheep": sheep, "others": others})}
 }
 
 // conflicting raises what must not follow what, for groups of one rotation;
 // water birds have a caution of their own.
-func conflicting(s *setting, _ *Plan) []Caution {
-	var all []Caution
-	for _, r := range s.farm.Rotations {
-		for _, c := range conflicts {
-			before, after := s.members(&r, c.Before), s.members(&r, c.After)
-			if c.Code == "water birds" || before == nil || after == nil {
+func conflicting(s *setting, _ *Plan) {
+	for i := range s.farm.Rotations {
+		r := &s.farm.Rotations[i]
+		for j := range conflicts {
+			c := &conflicts[j]
+			if c.Code == "water birds" || !slices.Contains(s.kinds, c.Before) || !slices.Contains(s.kinds, c.After) {
 				continue
 			}
-			all = append(all, caution(c.Code, fmt.Sprintf("%s and %s use the same ground: %s.", list(before), list(after), c.Why), map[string]any{"before": before, "after": after}))
+			before, after := s.members(r, c.Before), s.members(r, c.After)
+			if before != nil && after != nil {
+				s.notes.warn(c.Code, []value{words("before", before), words("after", after)}, "%s and %s use the same ground: %s.", words("", before), words("", after), said(c.Why))
+			}
 		}
 	}
-	return all
 }
 
 // members gives the ids of a rotation's groups of a kind.
 func (s *setting) members(r *Rotation, kind herd.Kind) []string {
-	var ids []string
+	from := len(s.names)
 	for _, m := range r.Groups {
-		if s.herd[s.farm.groupIndex(m.Group)].Class.Kind == kind {
-			ids = append(ids, m.Group)
+		if s.kindOf(m.Group) == kind {
+			s.names = append(s.names, m.Group)
 		}
 	}
-	return ids
+	return s.namesFrom(from)
 }
 
 // everInMilk tells whether a group is in milk on any day of the season.
@@ -232,32 +235,30 @@ func (s *setting) everInMilk(group int) bool {
 }
 
 // dangerousCattle names bulls and cows with calves at foot.
-func dangerousCattle(s *setting, _ *Plan) []Caution {
-	var ids []string
-	for i, g := range s.herd {
-		c := g.Class
+func dangerousCattle(s *setting, _ *Plan) {
+	from := len(s.names)
+	for i := range s.herd {
+		c := &s.herd[i].Class
 		if c.Kind == herd.Cattle && (c.Name == "bull" || (c.Need == herd.NeedSuckling && s.everInMilk(i))) {
-			ids = append(ids, s.farm.Groups[i].ID)
+			s.names = append(s.names, s.farm.Groups[i].ID)
 		}
 	}
-	if ids == nil {
-		return nil
+	if ids := s.namesFrom(from); ids != nil {
+		s.notes.warn("bulls and cows with calves", []value{words("groups", ids)}, "%s can attack people: most deaths of the public by cattle are by cows with calves.", words("", ids))
 	}
-	return []Caution{caution("bulls and cows with calves", fmt.Sprintf("%s can attack people: most deaths of the public by cattle are by cows with calves.", list(ids)), map[string]any{"groups": ids})}
 }
 
-func current(s *setting, _ *Plan) []Caution {
-	if s.farm.Fence.Dead {
-		return nil
+func current(s *setting, _ *Plan) {
+	if !s.farm.Fence.Dead {
+		s.notes.warn("electric fence and people", nil, "The strips of this plan stand behind electric fence.")
 	}
-	return []Caution{caution("electric fence and people", "The strips of this plan stand behind electric fence.", nil)}
 }
 
-func waterBirds(s *setting, _ *Plan) []Caution {
+func waterBirds(s *setting, _ *Plan) {
 	water := s.has(herd.Kind.WaterBird)
 	others := s.has(func(k herd.Kind) bool { return k.Bird() && !k.WaterBird() })
 	if len(water) == 0 || len(others) == 0 {
-		return nil
+		return
 	}
 	where := "are kept on one farm"
 	for _, r := range s.farm.Rotations {
@@ -268,16 +269,15 @@ func waterBirds(s *setting, _ *Plan) []Caution {
 			where = "use the same ground"
 		}
 	}
-	return []Caution{caution("water birds", fmt.Sprintf("Water birds (%s) and other poultry (%s) %s.", list(water), list(others), where),
-		map[string]any{"water_birds": water, "others": others})}
+	s.notes.warn("water birds", []value{words("water_birds", water), words("others", others)},
+		"Water birds (%s) and other poultry (%s) %s.", words("", water), words("", others), said(where))
 }
 
-func bloat(s *setting, _ *Plan) []Caution {
+func bloat(s *setting, _ *Plan) {
 	ruminants := s.has(herd.Kind.Ruminant)
 	if len(ruminants) == 0 {
-		return nil
+		return
 	}
-	var all []Caution
 	for i := range s.farm.Land {
 		l := &s.farm.Land[i]
 		legume := s.lands[i].pasture.Legume
@@ -288,39 +288,37 @@ func bloat(s *setting, _ *Plan) []Caution {
 		if risk, err := forage.BloatRisk(legume); units.Impossible(err) || risk != forage.BloatRaised || s.farm.rotationOf(l.ID) == nil {
 			continue
 		}
-		all = append(all, caution("bloat", fmt.Sprintf("%s is %s legume, over %s, and ruminants (%s) graze it.", l.ID, legume.In(units.Metric), limit.In(units.Metric), list(ruminants)),
-			map[string]any{"land": l.ID, "legume": float64(legume), "limit": float64(limit)}))
+		s.notes.warn("bloat", []value{word("land", l.ID), number("legume", legume), number("limit", limit)},
+			"%s is %s legume, over %s, and ruminants (%s) graze it.", said(l.ID), said(legume.In(units.Metric)), said(limit.In(units.Metric)), words("", ruminants))
 	}
-	return all
 }
 
 // regrowth warns of ground where animals stand so long after the first bite
 // that they bite what has grown since: a last group far behind, or a long stay.
-func regrowth(s *setting, plan *Plan) []Caution {
-	var all []Caution
-	for i, r := range s.farm.Rotations {
-		last := r.Groups[len(r.Groups)-1]
+func regrowth(s *setting, plan *Plan) {
+	for i := range s.farm.Rotations {
+		groups := s.farm.Rotations[i].Groups
+		last := groups[len(groups)-1]
 		longest, land := units.Days(0), ""
-		for _, m := range plan.Moves {
-			if m.Rotation == i && m.Stay > longest {
+		for j := range plan.Moves {
+			if m := &plan.Moves[j]; m.Rotation == i && m.Stay > longest {
 				longest, land = m.Stay, m.Land
 			}
 		}
 		if on := longest - units.Day + last.Behind; on > regrazingLimit {
-			c := caution("regrowth bitten", fmt.Sprintf("On %s, %s are still eating %s after the first bite; regrowth can be bitten from 4 to 5 days on.", land, last.Group, on.In(units.Metric)),
-				map[string]any{"land": land, "group": last.Group, "days": float64(on), "limit_days": float64(regrazingLimit)})
+			bitten := entry{kind: entryCaution, code: "regrowth bitten"}
 			if last.Behind == 0 {
-				c.Do = "Shorten the stay, with more paddocks or smaller ones: regrowth bitten in its first days sets the plant back."
+				bitten.do = "Shorten the stay, with more paddocks or smaller ones: regrowth bitten in its first days sets the plant back."
 			}
-			all = append(all, c)
+			s.notes.say("On %s, %s are still eating %s after the first bite; regrowth can be bitten from 4 to 5 days on.", said(land), said(last.Group), said(on.In(units.Metric)))
+			s.notes.end(bitten, word("land", land), word("group", last.Group), number("days", on), number("limit_days", regrazingLimit))
 		}
 	}
-	return all
 }
 
 // wetGround warns of months whose account of the soil's water ends with so little
 // room that hooves pug the ground, for land that is grazed in them.
-func wetGround(s *setting, plan *Plan) []Caution {
+func wetGround(s *setting, plan *Plan) {
 	var months, land []string
 	deficit := units.RainDepth(math.Inf(1))
 	for i := range plan.Soil {
@@ -337,12 +335,10 @@ func wetGround(s *setting, plan *Plan) []Caution {
 			}
 		}
 	}
-	if months == nil {
-		return nil
+	if months != nil {
+		s.notes.warn("wet ground", []value{words("months", months), words("land", land), number("deficit_m", deficit), number("limit_m", rainfall.FirmDeficit())},
+			"The soil is full or nearly so at the end of %s (short of full by %s, the least of these), and %s are grazed then.", words("", months), s.said(deficit), words("", land))
 	}
-	return []Caution{caution("wet ground",
-		fmt.Sprintf("The soil is full or nearly so at the end of %s (short of full by %s, the least of these), and %s are grazed then.", list(months), s.text(deficit), list(land)),
-		map[string]any{"months": months, "land": land, "deficit_m": float64(deficit), "limit_m": float64(rainfall.FirmDeficit())})}
 }
 
 // grazedIn gives the land on which any group stands in a month.
@@ -357,31 +353,4 @@ func grazedIn(plan *Plan, year int, month time.Month) (land []string) {
 		}
 	}
 	return land
-}
-
-// list puts ids into a sentence.
-func list(ids []string) string {
-	if len(ids) == 1 {
-		return ids[0]
-	}
-	if !slices.IsSorted(ids) {
-		ids = slices.Sorted(slices.Values(ids))
-	}
-	var b strings.Builder
-	size := len(" and ")
-	for _, id := range ids {
-		size += len(", ") + len(id)
-	}
-	b.Grow(size)
-	for i, id := range ids {
-		switch {
-		case i == 0:
-		case i < len(ids)-1:
-			b.WriteString(", ")
-		default:
-			b.WriteString(" and ")
-		}
-		b.WriteString(id)
-	}
-	return b.String()
 }

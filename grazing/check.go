@@ -31,6 +31,23 @@ func fault(path string, value any, problem, allowed string) error {
 	return &document.Error{Path: path, Value: text, Problem: problem, Allowed: allowed}
 }
 
+// inside puts the place of an object before the path of what is wrong in it. Paths are
+// made on the way out, since nearly always nothing is wrong.
+func inside(place string, err error) error {
+	if e, ours := err.(*document.Error); ours {
+		switch {
+		case e.Path == "" || e.Path[0] == '[':
+			e.Path = place + e.Path
+		default:
+			e.Path = place + "." + e.Path
+		}
+	}
+	return err
+}
+
+// inList is inside for an object of a list.
+func inList(list string, i int, err error) error { return inside(fmt.Sprintf("%s[%d]", list, i), err) }
+
 // size is fault for a quantity that must lie above 0: what is 0 was left out,
 // or might as well have been.
 func size[Q quantity](path string, value Q, allowed string) error {
@@ -103,144 +120,143 @@ func (f *Farm) checkLand() error {
 	if len(f.Land) == 0 {
 		return fault("land", "[]", "holds no land", "at least one lane or paddock")
 	}
-	ids := map[string]bool{}
 	for i := range f.Land {
-		l, path := &f.Land[i], fmt.Sprintf("land[%d]", i)
-		if err := checkID(ids, path, l.ID); err != nil {
-			return err
-		}
-		if err := l.checkSize(path); err != nil {
-			return err
-		}
-		pasture, err := l.pasture()
-		if err != nil {
-			return wrongName(path+".pasture", l.Pasture.Name, err)
-		}
-		if err := checkPasture(path+".pasture", pasture); err != nil {
-			return err
-		}
-		if err := l.checkStand(path, f.Today); err != nil {
-			return err
-		}
-		if err := l.checkTests(path, f.Today); err != nil {
-			return err
+		if err := f.Land[i].check(f.landIndex(f.Land[i].ID) < i, f.Today); err != nil {
+			return inList("land", i, err)
 		}
 	}
 	return nil
 }
 
-func checkID(ids map[string]bool, path, id string) error {
+func (l *Land) check(twice bool, today units.Date) error {
+	if err := checkID(l.ID, twice); err != nil {
+		return err
+	}
+	if err := l.checkSize(); err != nil {
+		return err
+	}
+	pasture, err := l.pasture()
+	if err != nil {
+		return wrongName("pasture", l.Pasture.Name, err)
+	}
+	if err := checkPasture(pasture); err != nil {
+		return inside("pasture", err)
+	}
+	if err := l.checkStand(pasture, today); err != nil {
+		return err
+	}
+	return l.checkTests(today)
+}
+
+func checkID(id string, twice bool) error {
 	if id == "" {
-		return fault(path+".id", `""`, "is empty", "a name of your own")
+		return fault("id", `""`, "is empty", "a name of your own")
 	}
-	if ids[id] {
-		return fault(path+".id", strconv.Quote(id), "stands twice", "a name that no other has")
+	if twice {
+		return fault("id", strconv.Quote(id), "stands twice", "a name that no other has")
 	}
-	ids[id] = true
 	return nil
 }
 
-func (l *Land) checkSize(path string) error {
+func (l *Land) checkSize() error {
 	lane := l.Width != 0 || l.Length != 0
 	switch {
 	case lane && l.Area != 0:
-		return fault(path+".area", l.Area, "stands beside width or length: a lane has those, a paddock an area", "one or the other")
+		return fault("area", l.Area, "stands beside width or length: a lane has those, a paddock an area", "one or the other")
 	case !lane && !(l.Area > 0):
-		return size(path+".area", l.Area, "an area above 0, or width and length above 0")
+		return size("area", l.Area, "an area above 0, or width and length above 0")
 	case lane && !(l.Width > 0):
-		return size(path+".width", l.Width, "a length above 0")
+		return size("width", l.Width, "a length above 0")
 	case lane && !(l.Length > 0):
-		return size(path+".length", l.Length, "a length above 0")
+		return size("length", l.Length, "a length above 0")
 	case l.Width > 1e5 || l.Length > 1e5 || l.Area > 1e10:
-		return fault(path, l.ID, "is larger than any farm", "at most 100 km either way")
+		return fault("", l.ID, "is larger than any farm", "at most 100 km either way")
 	}
 	return nil
 }
 
 // checkPasture holds a row, a user's above all, against what the season needs.
-func checkPasture(path string, p forage.Pasture) error {
+func checkPasture(p *forage.Pasture) error {
 	sum := units.Fraction(0)
 	for month, share := range p.Shares {
 		if !(share >= 0 && share <= 1) {
-			return fault(fmt.Sprintf("%s.shares[%d]", path, month), share, "is no share", "0 % to 100 %")
+			return inList("shares", month, fault("", share, "is no share", "0 % to 100 %"))
 		}
 		sum += share
 	}
 	switch {
 	case sum < 0.9 || sum > 1.1:
-		return fault(path+".shares", sum, "do not make up a year", "a sum of 90 % to 110 %")
+		return fault("shares", sum, "do not make up a year", "a sum of 90 % to 110 %")
 	case !(p.Leave.Low > 0) || !(p.Leave.High >= p.Leave.Low):
-		return fault(path+".leave", spanText(p.Leave), "is no span of heights", "low above 0, high not below it")
+		return fault("leave", spanText(p.Leave), "is no span of heights", "low above 0, high not below it")
 	case !(p.TurnIn.Low > 0) || !(p.TurnIn.High >= p.TurnIn.Low):
-		return fault(path+".turn_in", spanText(p.TurnIn), "is no span of heights", "low above 0, high not below it")
+		return fault("turn_in", spanText(p.TurnIn), "is no span of heights", "low above 0, high not below it")
 	case !(p.YieldLow > 0) || !(p.YieldMedium > 0) || !(p.YieldHigh > 0):
-		return size(path+".yield_medium", p.YieldMedium, "three yields above 0")
+		return size("yield_medium", p.YieldMedium, "three yields above 0")
 	}
 	for i, month := range p.KeyMonths {
 		if month < 1 || month > 12 {
-			return fault(fmt.Sprintf("%s.key_months[%d]", path, i), month, "is no month", "1 to 12")
+			return inList("key_months", i, fault("", month, "is no month", "1 to 12"))
 		}
 		if slices.Contains(p.KeyMonths[:i], month) {
-			return fault(fmt.Sprintf("%s.key_months[%d]", path, i), month, "stands twice", "each month once")
+			return inList("key_months", i, fault("", month, "stands twice", "each month once"))
 		}
 	}
 	return nil
 }
 
 // checkStand checks today's heights.
-func (l *Land) checkStand(path string, today units.Date) error {
-	pasture, _ := l.pasture()
+func (l *Land) checkStand(pasture *forage.Pasture, today units.Date) error {
 	ceiling := l.ceiling(pasture)
 	condition := l.condition()
 	if _, err := pasture.Density(condition); err != nil && l.Density == 0 {
-		return fault(path+".condition", strconv.Quote(condition.String()), "is a condition that the pasture row has no density for", "another condition, or a density of your own")
+		return fault("condition", strconv.Quote(condition.String()), "is a condition that the pasture row has no density for", "another condition, or a density of your own")
 	}
 	switch {
 	case l.Density < 0:
-		return fault(path+".density", l.Density, "is negative", "a density above 0")
+		return fault("density", l.Density, "is negative", "a density above 0")
 	case l.Yield < 0:
-		return fault(path+".yield", l.Yield, "is negative", "a yield above 0")
+		return fault("yield", l.Yield, "is negative", "a yield above 0")
 	case !(ceiling > 0):
-		return size(path+".ceiling", ceiling, "the height at which growth ends")
+		return size("ceiling", ceiling, "the height at which growth ends")
 	case l.MowAbove < 0:
-		return fault(path+".mow_above", l.MowAbove, "is negative", "a height above 0")
+		return fault("mow_above", l.MowAbove, "is negative", "a height above 0")
 	case l.Legume != nil && !(*l.Legume >= 0 && *l.Legume <= 1):
-		return fault(path+".legume", *l.Legume, "is no share", "0 % to 100 %")
+		return fault("legume", *l.Legume, "is no share", "0 % to 100 %")
 	case len(l.Stretches) > 0 && l.isPaddock():
-		return fault(path+".stretches", len(l.Stretches), "stretches cannot be grazed apart: a paddock is grazed whole", "height, and no stretches")
+		return fault("stretches", len(l.Stretches), "stretches cannot be grazed apart: a paddock is grazed whole", "height, and no stretches")
 	case len(l.Stretches) > 0 && l.Height != 0:
-		return fault(path+".height", l.Height, "stands beside stretches", "one height for the whole, or stretches")
+		return fault("height", l.Height, "stands beside stretches", "one height for the whole, or stretches")
 	case len(l.Stretches) > 0 && l.Grazed != nil:
-		return fault(path+".grazed", *l.Grazed, "stands beside stretches", "one date for the whole, or one in each stretch")
+		return fault("grazed", *l.Grazed, "stands beside stretches", "one date for the whole, or one in each stretch")
 	}
 	if len(l.Stretches) == 0 {
-		return checkHeight(path, l.Height, l.Grazed, ceiling, today)
+		return checkHeight(l.Height, l.Grazed, ceiling, today)
 	}
 	from := units.Length(0)
 	for i, s := range l.Stretches {
-		at := fmt.Sprintf("%s.stretches[%d]", path, i)
 		if !(s.To > from) {
-			return fault(at+".to", s.To, "is not beyond the stretch before it", "a distance above "+both(from))
+			return inList("stretches", i, fault("to", s.To, "is not beyond the stretch before it", "a distance above "+both(from)))
 		}
 		from = s.To
-		if err := checkHeight(at, s.Height, s.Grazed, ceiling, today); err != nil {
-			return err
+		if err := checkHeight(s.Height, s.Grazed, ceiling, today); err != nil {
+			return inList("stretches", i, err)
 		}
 	}
 	if difference := from - l.Length; difference > 1e-6*l.Length || difference < -1e-6*l.Length {
-		return fault(fmt.Sprintf("%s.stretches[%d].to", path, len(l.Stretches)-1), from, "does not end where the lane does", both(l.Length))
+		return inList("stretches", len(l.Stretches)-1, fault("to", from, "does not end where the lane does", both(l.Length)))
 	}
 	return nil
 }
 
-func checkHeight(path string, height units.Height, grazed *units.Date, ceiling units.Height, today units.Date) error {
+func checkHeight(height units.Height, grazed *units.Date, ceiling units.Height, today units.Date) error {
 	switch {
 	case !(height > 0):
-		return size(path+".height", height, "today's height, above 0")
+		return size("height", height, "today's height, above 0")
 	case height > ceiling:
-		return fault(path+".height", height, "is above the ceiling at which growth ends", "at most "+both(ceiling)+", or a higher ceiling of your own")
+		return fault("height", height, "is above the ceiling at which growth ends", "at most "+both(ceiling)+", or a higher ceiling of your own")
 	case grazed != nil && *grazed > today:
-		return fault(path+".grazed", *grazed, "is after today", "a date up to "+today.String())
+		return fault("grazed", *grazed, "is after today", "a date up to "+today.String())
 	}
 	return nil
 }
@@ -249,49 +265,52 @@ func (f *Farm) checkGroups() error {
 	if len(f.Groups) == 0 {
 		return fault("groups", "[]", "holds no animals", "at least one group")
 	}
-	ids := map[string]bool{}
 	for i := range f.Groups {
-		g, path := &f.Groups[i], fmt.Sprintf("groups[%d]", i)
-		if err := checkID(ids, path, g.ID); err != nil {
-			return err
-		}
-		class, err := g.class()
-		if err != nil {
-			return wrongName(path+".class", g.Class.Name, err)
-		}
-		if err := checkClass(path+".class", class); err != nil {
-			return err
-		}
-		if err := g.check(path, class, len(f.weanings(g.ID)) > 0); err != nil {
-			return err
-		}
-		if err := f.checkBirths(path, g, class); err != nil {
-			return err
+		if err := f.checkGroup(i); err != nil {
+			return inList("groups", i, err)
 		}
 	}
 	return nil
 }
 
+func (f *Farm) checkGroup(i int) error {
+	g := &f.Groups[i]
+	if err := checkID(g.ID, f.groupIndex(g.ID) < i); err != nil {
+		return err
+	}
+	class, err := g.class()
+	if err != nil {
+		return wrongName("class", g.Class.Name, err)
+	}
+	if err := checkClass(class); err != nil {
+		return inside("class", err)
+	}
+	if err := g.check(class, len(f.weanings(g.ID)) > 0); err != nil {
+		return err
+	}
+	return f.checkBirths(g, class)
+}
+
 // checkClass holds a row, a user's above all, against what the season needs.
-func checkClass(path string, c herd.Class) error {
+func checkClass(c *herd.Class) error {
 	switch {
 	case len(c.Intake) == 0:
-		return fault(path+".intake", "[]", "holds no intake", "dry matter a day as a share of live weight, for at least one stage")
+		return fault("intake", "[]", "holds no intake", "dry matter a day as a share of live weight, for at least one stage")
 	case c.Kind.String() == "":
-		return fault(path+".kind", int(c.Kind), "is missing", "the kind of animal")
+		return fault("kind", int(c.Kind), "is missing", "the kind of animal")
 	case !(c.Weight > 0):
-		return size(path+".weight", c.Weight, "the live weight of one animal")
+		return size("weight", c.Weight, "the live weight of one animal")
 	case !isShare(c.Pasture):
-		return fault(path+".pasture", spanText(c.Pasture), "is no span of shares", "low and high from 0 % to 100 %")
+		return fault("pasture", spanText(c.Pasture), "is no span of shares", "low and high from 0 % to 100 %")
 	}
 	if c.Excretion != "" || c.ExcretionBy != 0 {
 		if _, err := herd.Excretion(c.Excretion, c.ExcretionBy, herd.ExcretaNitrogen, 1, c.Weight, 1); err != nil {
-			return fault(path+".excretion", strconv.Quote(c.Excretion), "is no row of manure, by "+strconv.Quote(c.ExcretionBy.String()), "a row and its source: "+err.Error())
+			return fault("excretion", strconv.Quote(c.Excretion), "is no row of manure, by "+strconv.Quote(c.ExcretionBy.String()), "a row and its source: "+err.Error())
 		}
 	}
 	for i, row := range c.Intake {
 		if !isShare(row.Share) || row.Share.High == 0 {
-			return fault(fmt.Sprintf("%s.intake[%d].share", path, i), spanText(row.Share), "is no span of shares", "low and high above 0 % and up to 100 %")
+			return inList("intake", i, fault("share", spanText(row.Share), "is no span of shares", "low and high above 0 % and up to 100 %"))
 		}
 	}
 	return nil
@@ -301,59 +320,62 @@ func isShare(s units.Span[units.Fraction]) bool {
 	return s.Low >= 0 && s.High >= s.Low && s.High <= 1
 }
 
-func (g *Group) check(path string, class herd.Class, filled bool) error {
+func (g *Group) check(class *herd.Class, filled bool) error {
 	weight := g.Weight
 	if weight == 0 {
 		weight = class.Weight
 	}
 	switch {
 	case g.Head == 0 && !filled:
-		return fault(path+".head", g.Head, "is a group without animals", "a number above 0; 0 where young are weaned into the group")
+		return fault("head", g.Head, "is a group without animals", "a number above 0; 0 where young are weaned into the group")
 	case !(g.Head >= 0 && g.Head <= 1e6):
-		return fault(path+".head", g.Head, "is negative or beyond counting", "a number above 0")
+		return fault("head", g.Head, "is negative or beyond counting", "a number above 0")
 	case g.Weight < 0:
-		return fault(path+".weight", g.Weight, "is negative", "the live weight of one animal, above 0")
+		return fault("weight", g.Weight, "is negative", "the live weight of one animal, above 0")
 	case !(g.Gain >= 0):
-		return fault(path+".gain", g.Gain, "is negative", "what one animal gains in a day, above 0")
+		return fault("gain", g.Gain, "is negative", "what one animal gains in a day, above 0")
 	case g.Grown != 0 && g.Gain == 0:
-		return fault(path+".grown", g.Grown, "stands without gain", "gain beside it, or neither")
+		return fault("grown", g.Grown, "stands without gain", "gain beside it, or neither")
 	case g.Grown != 0 && !(g.Grown > weight):
-		return fault(path+".grown", g.Grown, "is not above the weight of "+weight.In(units.Metric), "the live weight at which growth ends, above the weight")
+		return fault("grown", g.Grown, "is not above the weight of "+weight.In(units.Metric), "the live weight at which growth ends, above the weight")
 	}
-	if err := checkStage(path+".stage", class, g.Stage); err != nil {
+	if err := checkStage(class, g.Stage); err != nil {
 		return err
 	}
-	for i, e := range g.Events {
-		at := fmt.Sprintf("%s.events[%d]", path, i)
-		switch {
-		case e.Head == nil && e.Weight == nil && e.Stage == nil:
-			return fault(at, e.Date, "changes nothing", "head, weight or stage")
-		case e.Head != nil && !(*e.Head >= 0 && *e.Head <= 1e6):
-			return fault(at+".head", *e.Head, "is negative or beyond counting", "the number from that day on, 0 or more")
-		case e.Weight != nil && !(*e.Weight > 0):
-			return fault(at+".weight", *e.Weight, "is 0 or negative", "a live weight above 0")
-		}
-		if e.Stage != nil {
-			if err := checkStage(at+".stage", class, *e.Stage); err != nil {
-				return err
-			}
+	for i := range g.Events {
+		if err := g.Events[i].check(class); err != nil {
+			return inList("events", i, err)
 		}
 	}
 	return nil
 }
 
-func checkStage(path string, class herd.Class, stage herd.Stage) error {
+func (e *Event) check(class *herd.Class) error {
+	switch {
+	case e.Head == nil && e.Weight == nil && e.Stage == nil:
+		return fault("", e.Date, "changes nothing", "head, weight or stage")
+	case e.Head != nil && !(*e.Head >= 0 && *e.Head <= 1e6):
+		return fault("head", *e.Head, "is negative or beyond counting", "the number from that day on, 0 or more")
+	case e.Weight != nil && !(*e.Weight > 0):
+		return fault("weight", *e.Weight, "is 0 or negative", "a live weight above 0")
+	case e.Stage != nil:
+		return checkStage(class, *e.Stage)
+	}
+	return nil
+}
+
+func checkStage(class *herd.Class, stage herd.Stage) error {
 	if stage == 0 {
 		return nil
 	}
 	if _, err := class.IntakeAt(stage); err != nil {
-		return fault(path, strconv.Quote(stage.String()), "is no stage of this class", "one of: "+stagesOf(class))
+		return fault("stage", strconv.Quote(stage.String()), "is no stage of this class", "one of: "+stagesOf(class))
 	}
 	return nil
 }
 
 // stagesOf lists the stages that a class has figures for.
-func stagesOf(class herd.Class) string {
+func stagesOf(class *herd.Class) string {
 	var all []string
 	for _, row := range class.Intake {
 		all = append(all, row.Stage.String())
@@ -365,125 +387,156 @@ func (f *Farm) checkRotations() error {
 	if len(f.Rotations) == 0 {
 		return fault("rotations", "[]", "holds no rotation", "at least one, with land and groups")
 	}
-	landOf, groupOf := map[string]string{}, map[string]string{}
 	for i := range f.Rotations {
-		r, path := &f.Rotations[i], fmt.Sprintf("rotations[%d]", i)
-		if len(r.Land) == 0 {
-			return fault(path+".land", "[]", "holds no land", "ids of land, in order")
-		}
-		if len(r.Groups) == 0 {
-			return fault(path+".groups", "[]", "holds no groups", "groups, the leader first")
-		}
-		for j, id := range r.Land {
-			at := fmt.Sprintf("%s.land[%d]", path, j)
-			if f.landIndex(id) < 0 {
-				return fault(at, strconv.Quote(id), "is the id of no land", "the id of land")
-			}
-			if before, taken := landOf[id]; taken {
-				return fault(at, strconv.Quote(id), "stands in "+before+" already", "each land in one rotation, once")
-			}
-			landOf[id] = at
-			if err := f.checkHeights(r, path, id); err != nil {
-				return err
-			}
-		}
-		if err := f.checkMembers(r, path, groupOf); err != nil {
-			return err
-		}
-		if err := r.check(path); err != nil {
-			return err
-		}
-		if err := f.checkFront(r, path+".front"); err != nil {
-			return err
+		if err := f.checkRotation(i); err != nil {
+			return inList("rotations", i, err)
 		}
 	}
 	return nil
 }
 
-func (f *Farm) checkFront(r *Rotation, path string) error {
+func (f *Farm) checkRotation(i int) error {
+	r := &f.Rotations[i]
+	if len(r.Land) == 0 {
+		return fault("land", "[]", "holds no land", "ids of land, in order")
+	}
+	if len(r.Groups) == 0 {
+		return fault("groups", "[]", "holds no groups", "groups, the leader first")
+	}
+	for j, id := range r.Land {
+		if f.landIndex(id) < 0 {
+			return inList("land", j, fault("", strconv.Quote(id), "is the id of no land", "the id of land"))
+		}
+		inLand := func(r *Rotation) int { return slices.Index(r.Land, id) }
+		if before, at := f.firstIn(inLand); before != i || at != j {
+			return inList("land", j, fault("", strconv.Quote(id), fmt.Sprintf("stands in rotations[%d].land[%d] already", before, at), "each land in one rotation, once"))
+		}
+		if err := f.checkHeights(r, id); err != nil {
+			return err
+		}
+	}
+	if err := f.checkMembers(i); err != nil {
+		return err
+	}
+	if err := r.check(); err != nil {
+		return err
+	}
+	return inside("front", f.checkFront(r))
+}
+
+// firstIn gives the first rotation in which something has a place, and the place.
+func (f *Farm) firstIn(in func(*Rotation) int) (rotation, at int) {
+	for i := range f.Rotations {
+		if at := in(&f.Rotations[i]); at >= 0 {
+			return i, at
+		}
+	}
+	return -1, -1
+}
+
+func (f *Farm) checkFront(r *Rotation) error {
 	if r.Front == nil {
 		return nil
 	}
 	if !slices.Contains(r.Land, r.Front.Land) {
-		return fault(path+".land", strconv.Quote(r.Front.Land), "is no land of the rotation", "one of: "+list(r.Land))
+		return fault("land", strconv.Quote(r.Front.Land), "is no land of the rotation", "one of: "+list(r.Land))
 	}
 	l := &f.Land[f.landIndex(r.Front.Land)]
 	switch {
 	case l.isPaddock():
-		return fault(path+".land", strconv.Quote(l.ID), "is a paddock, grazed whole", "a lane, or no front")
+		return fault("land", strconv.Quote(l.ID), "is a paddock, grazed whole", "a lane, or no front")
 	case !(r.Front.At > 0 && r.Front.At < l.Length):
-		return fault(path+".at", r.Front.At, "is no place within the lane", "above 0 and below "+both(l.Length))
+		return fault("at", r.Front.At, "is no place within the lane", "above 0 and below "+both(l.Length))
 	}
 	return nil
 }
 
 // checkHeights sees to it that on each land ceiling stands above turn-in and
 // turn-in above what is left.
-func (f *Farm) checkHeights(r *Rotation, path, id string) error {
+func (f *Farm) checkHeights(r *Rotation, id string) error {
 	l := &f.Land[f.landIndex(id)]
 	pasture, _ := l.pasture()
 	turnIn, leave, ceiling := r.turnIn(pasture), r.leave(pasture), l.ceiling(pasture)
 	switch {
 	case !(leave > 0):
-		return size(path+".leave", leave, "a height above 0")
+		return size("leave", leave, "a height above 0")
 	case !(leave < turnIn):
-		return fault(path+".leave", leave, "is not below the turn-in height on "+strconv.Quote(id), "below "+both(turnIn))
+		return fault("leave", leave, "is not below the turn-in height on "+strconv.Quote(id), "below "+both(turnIn))
 	case !(turnIn < ceiling):
-		return fault(path+".turn_in", turnIn, "is not below the ceiling of "+strconv.Quote(id), "below "+both(ceiling))
+		return fault("turn_in", turnIn, "is not below the ceiling of "+strconv.Quote(id), "below "+both(ceiling))
 	}
 	return nil
 }
 
-func (f *Farm) checkMembers(r *Rotation, path string, groupOf map[string]string) error {
-	behind := units.Days(0)
-	for j, m := range r.Groups {
-		at := fmt.Sprintf("%s.groups[%d]", path, j)
+func (f *Farm) checkMembers(rotation int) error {
+	members := f.Rotations[rotation].Groups
+	for j := range members {
+		m := &members[j]
 		if f.groupIndex(m.Group) < 0 {
-			return fault(at+".group", strconv.Quote(m.Group), "is the id of no group", "the id of a group")
+			return inList("groups", j, fault("group", strconv.Quote(m.Group), "is the id of no group", "the id of a group"))
 		}
-		if before, taken := groupOf[m.Group]; taken {
-			return fault(at+".group", strconv.Quote(m.Group), "stands in "+before+" already", "each group in one rotation, once")
+		inGroups := func(r *Rotation) int { return r.place(m.Group) }
+		if before, at := f.firstIn(inGroups); before != rotation || at != j {
+			return inList("groups", j, fault("group", strconv.Quote(m.Group), fmt.Sprintf("stands in rotations[%d].groups[%d] already", before, at), "each group in one rotation, once"))
 		}
-		groupOf[m.Group] = at
+		behind := units.Days(0)
+		if j > 0 {
+			behind = members[j-1].Behind
+		}
 		switch {
 		case j == 0 && m.Behind != 0:
-			return fault(at+".behind", m.Behind, "is not 0, and the first group leads", "0 days")
+			return inList("groups", j, fault("behind", m.Behind, "is not 0, and the first group leads", "0 days"))
 		case m.Behind < behind:
-			return fault(at+".behind", m.Behind, "is less than the group before it", both(behind)+" or more")
+			return inList("groups", j, fault("behind", m.Behind, "is less than the group before it", both(behind)+" or more"))
 		case m.Behind != units.Days(int(m.Behind)) || m.Behind > longestPlan:
-			return fault(at+".behind", m.Behind, "is not in whole days", "0 days, 1 day, 2 days and so on")
+			return inList("groups", j, fault("behind", m.Behind, "is not in whole days", "0 days, 1 day, 2 days and so on"))
 		}
-		behind = m.Behind
 	}
 	return nil
 }
 
-func (r *Rotation) check(path string) error {
+// place gives a group's place in the rotation, -1 where it has none.
+func (r *Rotation) place(group string) int {
+	for i := range r.Groups {
+		if r.Groups[i].Group == group {
+			return i
+		}
+	}
+	return -1
+}
+
+func (r *Rotation) check() error {
 	switch {
 	case !(r.ShortestRest >= 1) || r.ShortestRest != units.Days(int(r.ShortestRest)) || r.ShortestRest > longestPlan:
-		return fault(path+".shortest_rest", r.ShortestRest, "is no rest in whole days", "1 day or more, in whole days")
+		return fault("shortest_rest", r.ShortestRest, "is no rest in whole days", "1 day or more, in whole days")
 	case r.MovesADay < 0 || r.MovesADay > mostMoves:
-		return fault(path+".moves_a_day", r.MovesADay, "is no number of moves", "a whole number from 1 to 24")
+		return fault("moves_a_day", r.MovesADay, "is no number of moves", "a whole number from 1 to 24")
 	case r.ShortestStrip < 0:
-		return fault(path+".shortest_strip", r.ShortestStrip, "is negative", "a length above 0")
+		return fault("shortest_strip", r.ShortestStrip, "is negative", "a length above 0")
 	}
 	return nil
 }
 
 func (f *Farm) checkCuts() error {
-	for i, c := range f.Cuts {
-		path := fmt.Sprintf("cuts[%d]", i)
-		at := f.landIndex(c.Land)
-		switch {
-		case at < 0:
-			return fault(path+".land", strconv.Quote(c.Land), "is the id of no land", "the id of land")
-		case c.Date < f.Today || c.Date > f.Season.To:
-			return fault(path+".date", c.Date, "is outside the plan", "a date from today to the season's end")
-		case !(c.Stubble > 0):
-			return size(path+".stubble", c.Stubble, "a height above 0")
-		case c.From < 0 || c.To < 0 || c.To > f.Land[at].length() || (c.To != 0 && c.To <= c.From) || c.From >= f.Land[at].length():
-			return fault(path+".to", c.To, "makes no piece of the land with from", "from 0 to "+both(f.Land[at].length()))
+	for i := range f.Cuts {
+		if err := f.checkCut(&f.Cuts[i]); err != nil {
+			return inList("cuts", i, err)
 		}
+	}
+	return nil
+}
+
+func (f *Farm) checkCut(c *Cut) error {
+	at := f.landIndex(c.Land)
+	switch {
+	case at < 0:
+		return fault("land", strconv.Quote(c.Land), "is the id of no land", "the id of land")
+	case c.Date < f.Today || c.Date > f.Season.To:
+		return fault("date", c.Date, "is outside the plan", "a date from today to the season's end")
+	case !(c.Stubble > 0):
+		return size("stubble", c.Stubble, "a height above 0")
+	case c.From < 0 || c.To < 0 || c.To > f.Land[at].length() || (c.To != 0 && c.To <= c.From) || c.From >= f.Land[at].length():
+		return fault("to", c.To, "makes no piece of the land with from", "from 0 to "+both(f.Land[at].length()))
 	}
 	return nil
 }

@@ -60,7 +60,7 @@ func Explain(farm *Farm, date units.Date) ([]Explanation, error) {
 	if date < farm.Today || date > farm.Season.To {
 		return nil, fault("date", date, "is outside the plan", "a date from "+farm.Today.String()+" to "+farm.Season.To.String())
 	}
-	s, err := settle(farm, units.Middle, nil)
+	s, err := settle(farm, units.Middle)
 	if err != nil {
 		return nil, err
 	}

@@ -1,10 +1,9 @@
 package grazing
 
 import (
-	"errors"
-	"fmt"
 	"math"
 	"slices"
+	"sync"
 
 	"example.org/soum/forage"
 	"example.org/soum/herd"
@@ -24,8 +23,8 @@ func (s *setting) fillDays(plan *Plan, r *season.Result) error {
 		for g := range s.input.Groups {
 			day.Wanted += units.DryMatter(s.input.Groups[g].Demand[i])
 		}
-		for l, standing := range d.Standing {
-			day.Lands[l] = units.DryMatter(standing)
+		for l := range day.Lands {
+			day.Lands[l] = units.DryMatter(r.Stood[i*len(day.Lands)+l])
 		}
 		plan.Balance += units.DryMatter(d.Start + d.Grown - d.Eaten - d.Trampled - d.Cut - d.End)
 	}
@@ -53,12 +52,13 @@ func (s *setting) fillMonths(plan *Plan, r *season.Result) error {
 
 // fillMoves fills the moves with their visits.
 func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
-	places := 0
-	for i := range r.Moves {
-		places += len(s.input.Rotations[r.Moves[i].Rotation].Members)
-	}
+	s.joinVisits(r)
 	plan.Moves = make([]Move, len(r.Moves))
-	visits, ready := make([]Visit, places), make([]units.Date, len(r.Moves))
+	visits, ready := make([]Visit, len(s.stays)), make([]units.Date, len(r.Moves))
+	for i := range s.stays {
+		v := &s.stays[i] // where a move has places for more than came, nobody sees them
+		visits[i] = Visit{Group: s.farm.Groups[v.group].ID, From: v.from, To: v.to, Eaten: v.eaten}
+	}
 	for i := range r.Moves {
 		m, move := &r.Moves[i], &plan.Moves[i]
 		if err := s.fillMove(move, m); err != nil {
@@ -68,21 +68,45 @@ func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
 			ready[i] = s.date(m.Ready)
 			move.ReadyAgain = &ready[i]
 		}
-		members := len(s.input.Rotations[m.Rotation].Members)
-		move.Visits, visits = visits[:0:members], visits[members:]
-	}
-	for _, v := range r.Visits {
-		move := &plan.Moves[v.Move]
-		group, date := s.farm.Groups[v.Group].ID, s.date(v.Day)
-		at := slices.IndexFunc(move.Visits, func(have Visit) bool { return have.Group == group })
-		if at < 0 {
-			move.Visits = append(move.Visits, Visit{Group: group, From: date, To: date})
-			at = len(move.Visits) - 1
-		}
-		move.Visits[at].To = date
-		move.Visits[at].Eaten += units.DryMatter(v.Eaten)
+		of := s.moves[i]
+		move.Visits = visits[of.from:of.to:of.to]
 	}
 	return nil
+}
+
+// graze is a group's visits to the ground of a move, of one day each, in one.
+type graze struct {
+	group    int
+	from, to units.Date
+	eaten    units.DryMatter
+}
+
+// part is a piece of a list.
+type part struct{ from, to int }
+
+// joinVisits makes the stays of every move, in order of their first day.
+func (s *setting) joinVisits(r *season.Result) {
+	places := 0
+	s.moves = s.moves[:0]
+	for i := range r.Moves {
+		s.moves = append(s.moves, part{places, places})
+		places += len(s.input.Rotations[r.Moves[i].Rotation].Members)
+	}
+	s.stays = zeros(s.stays, places)
+	for i := range r.Visits {
+		v := &r.Visits[i]
+		of, at := &s.moves[v.Move], s.moves[v.Move].from
+		for at < of.to && s.stays[at].group != v.Group {
+			at++
+		}
+		stay, date := &s.stays[at], s.date(v.Day)
+		if at == of.to {
+			of.to++
+			stay.group, stay.from = v.Group, date
+		}
+		stay.to = date
+		stay.eaten += units.DryMatter(v.Eaten)
+	}
 }
 
 func (s *setting) fillMove(move *Move, m *season.Move) error {
@@ -92,8 +116,8 @@ func (s *setting) fillMove(move *Move, m *season.Move) error {
 		From: units.Length(m.From), To: units.Length(m.To), Stay: units.Days(m.Stay), Leave: at.leaveHeight,
 		Area: units.Area((m.To - m.From) * s.input.Lands[m.Land].Width),
 	}
-	_, err := forage.UsableShare(units.Days(m.Stay) / units.Days(s.input.Rotations[m.Rotation].Moves))
-	if err = s.notes.keep(err, move.Date, m.Stay); err != nil {
+	err := s.noteStay(m, move.Date)
+	if err != nil {
 		return err
 	}
 	move.Height, err = forage.HeightOf(units.Yield(m.Before), at.density)
@@ -122,6 +146,15 @@ func (s *setting) fillMove(move *Move, m *season.Move) error {
 		move.Rolls = float64(land.Width / roll)
 	}
 	return nil
+}
+
+// noteStay notes a stay that print has no share eaten for.
+func (s *setting) noteStay(m *season.Move, date units.Date) error {
+	if moves := s.input.Rotations[m.Rotation].Moves; moves > 1 || m.Stay >= len(usableShares()) {
+		_, err := forage.UsableShare(units.Days(m.Stay) / units.Days(moves))
+		return s.notes.keep(err, date, m.Stay)
+	}
+	return nil // whole days, all of them printed
 }
 
 // weightOn gives the live weight of a rotation's leading groups on a day: of all
@@ -234,18 +267,20 @@ func (s *setting) fillHay(plan *Plan, r *season.Result) error {
 }
 
 func (s *setting) fillWater(plan *Plan, _ *season.Result) error {
-	plan.Water = make([]Drink, 0, len(s.herd))
-	low, high := make([]units.WaterRate, s.input.Days), make([]units.WaterRate, s.input.Days)
+	plan.Water = make([]Drink, len(s.herd))
 	for g := range s.herd {
-		drink := Drink{Group: s.farm.Groups[g].ID}
-		s.drink(low, g, units.Low)
-		drink.Known = s.drink(high, g, units.High)
-		for day := range high {
-			if high[day] > drink.High {
-				drink.Low, drink.High = low[day], high[day]
+		most, on := &plan.Water[g], 0
+		most.Group = s.farm.Groups[g].ID
+		most.Known = s.drink(g, units.High, func(from, _ int, drink units.WaterRate) {
+			if drink > most.High {
+				most.High, on = drink, from
 			}
-		}
-		plan.Water = append(plan.Water, drink)
+		})
+		s.drink(g, units.Low, func(from, to int, drink units.WaterRate) {
+			if from <= on && on < to && most.High > 0 {
+				most.Low = drink
+			}
+		})
 	}
 	return nil
 }
@@ -322,16 +357,33 @@ func leftBy(class *herd.Class, what herd.Excreta, state herd.State, days units.D
 		mass, err := herd.NutrientMass(class.Manure, nutrientOf[what], herd.Excreted, weight, days)
 		return mass, true, err
 	}
-	mass, err := herd.Excretion(class.Excretion, class.ExcretionBy, what, state.Head, state.Weight, days)
-	if err == nil {
-		return mass, true, nil // and nothing is put on the heap
-	}
-	var none *units.ParseError
-	if errors.As(err, &none) {
+	if !excreted()[excretion{class.Excretion, class.ExcretionBy, what}] {
 		return 0, false, nil
 	}
+	mass, err := herd.Excretion(class.Excretion, class.ExcretionBy, what, state.Head, state.Weight, days)
 	return mass, true, err
 }
+
+// excretion is a figure of what animals leave.
+type excretion struct {
+	animal string
+	by     herd.ExcretionSource
+	what   herd.Excreta
+}
+
+// excreted tells which figures print has of what animals leave, so that nobody needs
+// to be refused one to know.
+var excreted = sync.OnceValue(func() map[excretion]bool {
+	all := map[excretion]bool{}
+	for _, row := range herd.ExcretionRows() {
+		for _, l := range lefts {
+			if _, err := herd.Excretion(row.Animal, row.By, l.what, 1, units.LivePound, 1); err == nil {
+				all[excretion{row.Animal, row.By, l.what}] = true
+			}
+		}
+	}
+	return all
+})
 
 func (s *setting) fillFence(plan *Plan, _ *season.Result) error {
 	f := &plan.Fence
@@ -406,10 +458,5 @@ func (s *setting) fillSides(f *FenceNeed) error {
 // text prints a quantity in the reader's units.
 func (s *setting) text(q shown) string { return q.In(s.farm.Units) }
 
-// span prints the days from one date to another.
-func span(from, to units.Date) string {
-	if from == to {
-		return "on " + from.String()
-	}
-	return fmt.Sprintf("from %s to %s", from, to)
-}
+// said makes a quantity in the reader's units an argument of a text.
+func (s *setting) said(q shown) value { return said(s.text(q)) }

@@ -82,9 +82,10 @@ func (f *Fitting) settleLand(m *fitModel) error {
 	ids := map[string]bool{}
 	for i := range f.Land {
 		l, path := &f.Land[i], fmt.Sprintf("land[%d]", i)
-		if err := checkID(ids, path, l.ID); err != nil {
-			return err
+		if err := checkID(l.ID, ids[l.ID]); err != nil {
+			return inside(path, err)
 		}
+		ids[l.ID] = true
 		switch {
 		case !(l.Area > 0):
 			return size(path+".area", l.Area, "an area above 0")
@@ -165,19 +166,21 @@ func (f *Fitting) settleStock(m *fitModel) error {
 	for i := range f.Stock {
 		c, path := &f.Stock[i], fmt.Sprintf("stock[%d]", i)
 		s := fitStock{id: c.ID}
-		var err error
 		of := Group{Class: c.Class}
-		if s.class, err = of.class(); err != nil {
+		class, err := of.class()
+		if err != nil {
 			return wrongName(path+".class", c.Class.Name, err)
 		}
+		s.class = *class
 		if s.id == "" {
 			s.id = s.class.Name
 		}
-		if err := checkID(ids, path, s.id); err != nil {
-			return err
+		if err := checkID(s.id, ids[s.id]); err != nil {
+			return inside(path, err)
 		}
-		if err := checkClass(path+".class", s.class); err != nil {
-			return err
+		ids[s.id] = true
+		if err := checkClass(&s.class); err != nil {
+			return inside(path+".class", err)
 		}
 		if err := c.check(path); err != nil {
 			return err
@@ -421,9 +424,10 @@ func (f *Fitting) checkHousing(m *fitModel) error {
 	ids := map[string]bool{}
 	for i := range f.Housing {
 		h, path := &f.Housing[i], fmt.Sprintf("housing[%d]", i)
-		if err := checkID(ids, path, h.ID); err != nil {
-			return err
+		if err := checkID(h.ID, ids[h.ID]); err != nil {
+			return inside(path, err)
 		}
+		ids[h.ID] = true
 		if !sensible(h.Room, 0) {
 			return fault(path+".room", h.Room, "is negative or beyond counting", "0 or more")
 		}
@@ -438,9 +442,10 @@ func (f *Fitting) checkNeeds(m *fitModel) error {
 	ids := map[string]bool{}
 	for i := range f.Needs {
 		n, path := &f.Needs[i], fmt.Sprintf("needs[%d]", i)
-		if err := checkID(ids, path, n.ID); err != nil {
-			return err
+		if err := checkID(n.ID, ids[n.ID]); err != nil {
+			return inside(path, err)
 		}
+		ids[n.ID] = true
 		if !sensible(n.Least, 0) || n.Least == 0 {
 			return fault(path+".least", n.Least, "is no number above 0", "above 0")
 		}

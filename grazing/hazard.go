@@ -1,7 +1,6 @@
 package grazing
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 
@@ -12,14 +11,14 @@ import (
 
 // checkTests holds what the document tells of a stand's dangers against what can
 // be.
-func (l *Land) checkTests(path string, today units.Date) error {
+func (l *Land) checkTests(today units.Date) error {
 	minerals := 0
 	for _, m := range []struct {
 		key   string
 		share units.Fraction
 	}{{"potassium", l.Potassium}, {"calcium", l.Calcium}, {"magnesium", l.Magnesium}} {
 		if !(m.share >= 0 && m.share < 1) {
-			return fault(path+"."+m.key, m.share, "is no share of the dry matter", "a laboratory's figure such as 2.5 %")
+			return fault(m.key, m.share, "is no share of the dry matter", "a laboratory's figure such as 2.5 %")
 		}
 		if m.share > 0 {
 			minerals++
@@ -27,13 +26,13 @@ func (l *Land) checkTests(path string, today units.Date) error {
 	}
 	switch {
 	case minerals > 0 && minerals < 3:
-		return fault(path, strconv.Quote(l.ID), "tells only a part of potassium, calcium and magnesium", "all three, or none")
+		return fault("", strconv.Quote(l.ID), "tells only a part of potassium, calcium and magnesium", "all three, or none")
 	case !(l.Nitrate >= 0 && l.Nitrate < 1):
-		return fault(path+".nitrate", l.Nitrate, "is no share of the dry matter", "nitrate nitrogen by a laboratory, such as 900 ppm")
+		return fault("nitrate", l.Nitrate, "is no share of the dry matter", "nitrate nitrogen by a laboratory, such as 900 ppm")
 	case l.Infected != nil && !(*l.Infected >= 0 && *l.Infected <= 1):
-		return fault(path+".infected", *l.Infected, "is no share", "0 % to 100 %")
+		return fault("infected", *l.Infected, "is no share", "0 % to 100 %")
 	case l.Frosted != nil && *l.Frosted > today:
-		return fault(path+".frosted", *l.Frosted, "is after today", "the day of the last frost, today at the latest")
+		return fault("frosted", *l.Frosted, "is after today", "the day of the last frost, today at the latest")
 	}
 	return nil
 }
@@ -41,31 +40,40 @@ func (l *Land) checkTests(path string, today units.Date) error {
 // grazers gives the ids of the groups that graze a land and that a test of their
 // kind picks.
 func (s *setting) grazers(l *Land, is func(herd.Kind) bool) []string {
-	var ids []string
+	from := len(s.names)
 	if r := s.farm.rotationOf(l.ID); r != nil {
 		for _, m := range r.Groups {
 			if is(s.kindOf(m.Group)) {
-				ids = append(ids, m.Group)
+				s.names = append(s.names, m.Group)
 			}
 		}
 	}
-	return ids
+	return s.namesFrom(from)
 }
 
+// grazed tells whether any group that a test of its kind picks grazes a land.
+func (s *setting) grazed(l *Land, is func(herd.Kind) bool) bool {
+	r := s.farm.rotationOf(l.ID)
+	return r != nil && slices.ContainsFunc(r.Groups, func(m Member) bool { return is(s.kindOf(m.Group)) })
+}
+
+func ruminantOrEquine(k herd.Kind) bool { return k.Ruminant() || k.Equine() }
+
 // nitrate goes by the laboratory's figure and Clemson's steps.
-func nitrate(s *setting, _ *Plan) []Caution {
-	var all []Caution
+func nitrate(s *setting, _ *Plan) {
 	for i := range s.farm.Land {
 		l := &s.farm.Land[i]
-		ids := s.grazers(l, herd.Kind.Ruminant)
-		level, err := forage.NitrateClass(l.Nitrate, forage.NitrateNitrogen, forage.NitrateByClemson)
-		if err != nil || l.Nitrate == 0 || level == forage.LevelSafe || ids == nil {
+		if l.Nitrate == 0 || !s.grazed(l, herd.Kind.Ruminant) {
 			continue
 		}
-		all = append(all, caution("nitrate", fmt.Sprintf("%s holds %s of nitrate nitrogen in the dry matter (%s), and %s graze it.", l.ID, s.text(l.Nitrate), level, list(ids)),
-			map[string]any{"land": l.ID, "groups": ids, "nitrate_nitrogen": float64(l.Nitrate), "level": level.String(), "limit": float64(firstLimited())}))
+		level, err := forage.NitrateClass(l.Nitrate, forage.NitrateNitrogen, forage.NitrateByClemson)
+		if err != nil || level == forage.LevelSafe {
+			continue
+		}
+		ids := s.grazers(l, herd.Kind.Ruminant)
+		s.notes.warn("nitrate", []value{word("land", l.ID), words("groups", ids), number("nitrate_nitrogen", l.Nitrate), word("level", level.String()), number("limit", firstLimited())},
+			"%s holds %s of nitrate nitrogen in the dry matter (%s), and %s graze it.", said(l.ID), s.said(l.Nitrate), said(level.String()), words("", ids))
 	}
-	return all
 }
 
 // firstLimited is the lowest nitrate that Clemson limits at all.
@@ -83,16 +91,14 @@ const noFrost = 365 * units.Day
 // prussicAcid is raised by the first strip that is opened too low or too soon after
 // the frost in the document, by the strictest figures in print: the row does not say
 // which crop it is, and crosses have the highest limit.
-func prussicAcid(s *setting, plan *Plan) []Caution {
+func prussicAcid(s *setting, plan *Plan) {
 	limit, err := forage.PrussicHeight(forage.PrussicSorghumSudangrass, forage.PrussicByPress, units.High)
 	if err != nil {
-		return nil // a row of the table
+		return // a row of the table
 	}
-	var all []Caution
 	for i := range s.farm.Land {
 		l := &s.farm.Land[i]
-		ids := s.grazers(l, func(k herd.Kind) bool { return k.Ruminant() || k.Equine() })
-		if !s.lands[i].pasture.PrussicAcid || ids == nil {
+		if !s.lands[i].pasture.PrussicAcid || !s.grazed(l, ruminantOrEquine) {
 			continue
 		}
 		for j := range plan.Moves {
@@ -108,25 +114,25 @@ func prussicAcid(s *setting, plan *Plan) []Caution {
 			if err != nil || risk == forage.PrussicLower {
 				continue
 			}
-			why := fmt.Sprintf("%s makes prussic acid and is opened on %s at %s, under %s", l.ID, m.Date, s.text(m.Height), s.text(limit))
+			s.notes.say("%s makes prussic acid and is opened on %s", said(l.ID), day("", m.Date))
 			if risk == forage.PrussicFrosted {
-				why = fmt.Sprintf("%s makes prussic acid and is opened on %s, %s after a frost", l.ID, m.Date, s.text(since))
+				s.notes.say(", %s after a frost", s.said(since))
+			} else {
+				s.notes.say(" at %s, under %s", s.said(m.Height), s.said(limit))
 			}
-			all = append(all, caution("prussic acid", fmt.Sprintf("%s; %s graze it.", why, list(ids)),
-				map[string]any{"land": l.ID, "groups": ids, "date": m.Date.String(), "height_m": float64(m.Height), "limit_m": float64(limit), "class": risk.String()}))
+			ids := s.grazers(l, ruminantOrEquine)
+			s.notes.warn("prussic acid", []value{word("land", l.ID), words("groups", ids), day("date", m.Date), number("height_m", m.Height), number("limit_m", limit), word("class", risk.String())},
+				"; %s graze it.", words("", ids))
 			break // the first says it
 		}
 	}
-	return all
 }
 
 // tetany goes by the laboratory's potassium, calcium and magnesium.
-func tetany(s *setting, _ *Plan) []Caution {
-	var all []Caution
+func tetany(s *setting, _ *Plan) {
 	for i := range s.farm.Land {
 		l := &s.farm.Land[i]
-		ids := s.grazers(l, herd.Kind.Ruminant)
-		if l.Potassium == 0 || ids == nil {
+		if l.Potassium == 0 || !s.grazed(l, herd.Kind.Ruminant) {
 			continue
 		}
 		risk, err := forage.TetanyRisk(l.Potassium, l.Calcium, l.Magnesium)
@@ -135,44 +141,42 @@ func tetany(s *setting, _ *Plan) []Caution {
 			continue
 		}
 		limits := forage.HazardLimits()
-		all = append(all, caution("grass tetany", fmt.Sprintf("On %s potassium over calcium and magnesium is %s (limit %s), and magnesium %s of the dry matter (needed: above %s); %s graze it.",
-			l.ID, units.Number(ratio), units.Number(limits.Potassium), s.text(l.Magnesium), s.text(limits.Magnesium), list(ids)),
-			map[string]any{"land": l.ID, "groups": ids, "ratio": ratio, "limit": limits.Potassium, "magnesium": float64(l.Magnesium), "needed": float64(limits.Magnesium)}))
+		ids := s.grazers(l, herd.Kind.Ruminant)
+		s.notes.warn("grass tetany", []value{word("land", l.ID), words("groups", ids), number("ratio", ratio), number("limit", limits.Potassium), number("magnesium", l.Magnesium), number("needed", limits.Magnesium)},
+			"On %s potassium over calcium and magnesium is %s (limit %s), and magnesium %s of the dry matter (needed: above %s); %s graze it.",
+			said(l.ID), said(units.Number(ratio)), said(units.Number(limits.Potassium)), s.said(l.Magnesium), s.said(limits.Magnesium), words("", ids))
 	}
-	return all
 }
 
 // endophyte is raised where the document tells how much of a fescue is infected.
-func endophyte(s *setting, _ *Plan) []Caution {
-	var all []Caution
+func endophyte(s *setting, _ *Plan) {
 	for i := range s.farm.Land {
 		l := &s.farm.Land[i]
-		ids := s.grazers(l, func(k herd.Kind) bool { return k.Ruminant() || k.Equine() })
-		if l.Infected == nil || *l.Infected == 0 || ids == nil {
+		if l.Infected == nil || *l.Infected == 0 || !s.grazed(l, ruminantOrEquine) {
 			continue
 		}
 		loss, err := forage.EndophyteLoss(*l.Infected)
 		if err != nil {
 			continue
 		}
-		all = append(all, caution("fescue endophyte", fmt.Sprintf("%s of the fescue on %s carry the toxic fungus: steers gain some %s less by one line through many trials; %s graze it.", s.text(*l.Infected), l.ID, s.text(loss), list(ids)),
-			map[string]any{"land": l.ID, "groups": ids, "infected": float64(*l.Infected), "loss_kg_day": float64(loss)}))
+		ids := s.grazers(l, ruminantOrEquine)
+		s.notes.warn("fescue endophyte", []value{word("land", l.ID), words("groups", ids), number("infected", *l.Infected), number("loss_kg_day", loss)},
+			"%s of the fescue on %s carry the toxic fungus: steers gain some %s less by one line through many trials; %s graze it.", s.said(*l.Infected), said(l.ID), s.said(loss), words("", ids))
 	}
-	return all
 }
 
 // remarkEndophyte names land whose row may carry the fungus where nobody has told
 // how much.
 func (s *setting) remarkEndophyte() {
-	var untold []string
+	from := len(s.names)
 	for i := range s.farm.Land {
 		l := &s.farm.Land[i]
-		if s.lands[i].pasture.Endophyte && l.Infected == nil && s.grazers(l, func(k herd.Kind) bool { return k.Ruminant() || k.Equine() }) != nil {
-			untold = append(untold, l.ID)
+		if s.lands[i].pasture.Endophyte && l.Infected == nil && s.grazed(l, ruminantOrEquine) {
+			s.names = append(s.names, l.ID)
 		}
 	}
-	if untold != nil {
-		s.notes.add("endophyte-not-told", map[string]any{"land": untold},
-			"%s may carry the toxic fungus of tall fescue, and how much is not in the document: gains fall with it, and mares near foaling are in danger [OSU-ENDOPHYTE; mares from memory]. A laboratory counts infected tillers; set infected.", list(untold))
+	if untold := s.namesFrom(from); untold != nil {
+		s.notes.add("endophyte-not-told", []value{words("land", untold)},
+			"%s may carry the toxic fungus of tall fescue, and how much is not in the document: gains fall with it, and mares near foaling are in danger [OSU-ENDOPHYTE; mares from memory]. A laboratory counts infected tillers; set infected.", words("", untold))
 	}
 }

@@ -196,14 +196,12 @@ func PlanSeason(farm *Farm) (*Plan, error) {
 	if err := farm.Check(); err != nil {
 		return nil, err
 	}
-	notes := &notebook{}
-	s, err := settle(farm, units.Middle, notes)
-	if err != nil {
+	s := settings.Get().(*setting)
+	defer s.giveBack()
+	if err := s.settle(farm, units.Middle, &s.book); err != nil {
 		return nil, err
 	}
-	runner := runners.Get().(*season.Runner)
-	defer runners.Put(runner)
-	result := runner.Run(&s.input)
+	result := s.runner.Run(&s.input)
 	plan := &Plan{Today: farm.Today, From: farm.Season.From, To: farm.Season.To, Factor: 1}
 	for _, fill := range []func(*Plan, *season.Result) error{
 		s.fillDays, s.fillMonths, s.fillBirths, s.fillChanges, s.fillMoves, s.fillWorms, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillSoil, s.fillDrought, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
@@ -212,17 +210,23 @@ func PlanSeason(farm *Farm) (*Plan, error) {
 			return nil, err
 		}
 	}
-	plan.Cautions = cautions(s, plan)
+	s.caution(plan)
 	s.remark(plan, result)
-	plan.Notes = notes.all()
-	plan.Verdict.English = s.verdictText(plan)
+	s.tellVerdict(plan)
+	s.book.tell(plan)
 	plan.fillEmpty()
 	return plan, nil
 }
 
-// runners keeps the memory of day loops for the next plan, which is most of what
-// one takes: a plan holds nothing of it.
-var runners = sync.Pool{New: func() any { return new(season.Runner) }}
+// settings keeps the memory of a plan's making for the next plan, which is more than
+// the plan: the plan holds nothing of it.
+var settings = sync.Pool{New: func() any { return new(setting) }}
+
+func (s *setting) giveBack() {
+	s.book.clear()
+	s.farm, s.names, s.dates = nil, nil, nil // the user's, and the plan's
+	settings.Put(s)
+}
 
 // fillEmpty makes what is empty a list or an object of nothing: as JSON it is
 // walked through by readers for whom null is neither.
@@ -230,19 +234,8 @@ func (p *Plan) fillEmpty() {
 	p.Births, p.Changes = listed(p.Births), listed(p.Changes)
 	p.Moves, p.Feeding, p.Surplus = listed(p.Moves), listed(p.Feeding), listed(p.Surplus)
 	p.Soil, p.Drought = listed(p.Soil), listed(p.Drought)
-	p.Notes, p.Cautions = listed(p.Notes), listed(p.Cautions)
 	for i := range p.Manure {
 		p.Manure[i].Missing = listed(p.Manure[i].Missing)
-	}
-	for i := range p.Notes {
-		if p.Notes[i].Values == nil {
-			p.Notes[i].Values = map[string]any{}
-		}
-	}
-	for i := range p.Cautions {
-		if p.Cautions[i].Values == nil {
-			p.Cautions[i].Values = map[string]any{}
-		}
 	}
 }
 

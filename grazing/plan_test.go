@@ -185,13 +185,13 @@ func TestFeedingIsToldOnce(t *testing.T) {
 		}
 		found := 0
 		for _, n := range p.Notes {
-			if n.Code != "fed" || n.Values["group"] != group {
+			if n.Code != "fed" || n.Values.Get("group") != group {
 				continue
 			}
 			found++
-			assert.Equal(t, days, n.Values["days"])
-			assert.InDelta(t, wanted.Kilograms(), n.Values["wanted_kg"], 1e-9)
-			assert.Len(t, n.Values["why"], len(reasons))
+			assert.Equal(t, days, n.Values.Get("days"))
+			assert.InDelta(t, wanted.Kilograms(), n.Values.Get("wanted_kg"), 1e-9)
+			assert.Len(t, n.Values.Get("why"), len(reasons))
 			for _, d := range reasons {
 				if len(reasons) > 1 {
 					assert.Contains(t, n.English, fmt.Sprintf("(%d day", d))
@@ -209,15 +209,15 @@ func TestOutsideSourceIsNotedOnce(t *testing.T) {
 	p := plan(t, readSmall(t, `"shortest_rest": "21 days"`, `"shortest_rest": "21 days", "moves_a_day": 2`))
 	var found []grazing.Note
 	for _, n := range p.Notes {
-		if n.Code == "outside-source" && n.Values["formula"] == "forage.UsableShare" {
+		if n.Code == "outside-source" && n.Values.Get("formula") == "forage.UsableShare" {
 			found = append(found, n)
 		}
 	}
 	require.Len(t, found, 1)
-	assert.Equal(t, 0.5, found[0].Values["value"])
-	assert.Equal(t, 1.0, found[0].Values["low"])
-	assert.Equal(t, "2001-05-01", found[0].Values["first_day"])
-	assert.Positive(t, found[0].Values["days"])
+	assert.Equal(t, 0.5, found[0].Values.Get("value"))
+	assert.Equal(t, 1.0, found[0].Values.Get("low"))
+	assert.Equal(t, "2001-05-01", found[0].Values.Get("first_day"))
+	assert.Positive(t, found[0].Values.Get("days"))
 }
 
 // TestRainScalesGrowth gives the small farm a spring with 75 % of its normal

@@ -1,9 +1,8 @@
 package grazing
 
 import (
-	"fmt"
 	"slices"
-	"strings"
+	"sync"
 	"time"
 
 	"example.org/soum/herd"
@@ -35,8 +34,8 @@ func (s *setting) remark(plan *Plan, r *season.Result) {
 	s.remarkRows()
 	if own := s.farm.OwnFactor; own != nil {
 		plan.Factor = own.Growth
-		s.notes.add("own-factor", map[string]any{"growth": float64(own.Growth), "why": own.Why},
-			"Growth is multiplied by %s, a factor of your own (%s). Print contradicts itself on gains from rotation and from mixing stock, so none is built in.", s.text(own.Growth), own.Why)
+		s.notes.add("own-factor", []value{number("growth", own.Growth), word("why", own.Why)},
+			"Growth is multiplied by %s, a factor of your own (%s). Print contradicts itself on gains from rotation and from mixing stock, so none is built in.", s.said(own.Growth), said(own.Why))
 	}
 }
 
@@ -60,8 +59,8 @@ func (s *setting) remarkRain(plan *Plan) {
 		}
 	}
 	if lowest < 1 {
-		s.notes.add("rain-below-normal", map[string]any{"share": float64(lowest), "land": at},
-			"Rain of the key months falls to %s of normal (%s), and growth with it: one printed point, 75 %% of rain gives 75 %% of forage [NDSU-SPRING]. Rain above normal adds nothing.", s.text(lowest), at)
+		s.notes.add("rain-below-normal", []value{number("share", lowest), word("land", at)},
+			"Rain of the key months falls to %s of normal (%s), and growth with it: one printed point, 75 %% of rain gives 75 %% of forage [NDSU-SPRING]. Rain above normal adds nothing.", s.said(lowest), said(at))
 	}
 }
 
@@ -74,16 +73,16 @@ func (s *setting) remarkRules() {
 	}
 	for i := range s.farm.Rotations {
 		r := &s.farm.Rotations[i]
-		var low []string
+		from := len(s.names)
 		for _, id := range r.Land {
 			if at := &s.lands[s.farm.landIndex(id)]; at.leaveHeight < lowestLeave-units.HeightInch/1000 {
-				low = append(low, id)
+				s.names = append(s.names, id)
 			}
 		}
-		if low != nil {
+		if low := s.namesFrom(from); low != nil {
 			leave := s.lands[s.farm.landIndex(low[0])].leaveHeight
-			s.notes.add("leaves-little", map[string]any{"land": low, "leave_m": float64(leave)},
-				"On %s %s is left; common practice, without a source, is never under 3 in and better 4 to 6.", list(low), s.text(leave))
+			s.notes.add("leaves-little", []value{words("land", low), number("leave_m", leave)},
+				"On %s %s is left; common practice, without a source, is never under 3 in and better 4 to 6.", words("", low), s.said(leave))
 		}
 	}
 }
@@ -93,10 +92,11 @@ func (s *setting) remarkOrder() {
 	for i := range s.farm.Rotations {
 		members := s.farm.Rotations[i].Groups
 		for j := 1; j < len(members); j++ {
-			before, behind := s.herd[s.farm.groupIndex(members[j-1].Group)].Class, s.herd[s.farm.groupIndex(members[j].Group)].Class
-			if before.Need > behind.Need && behind.Need != 0 {
-				s.notes.add("order", map[string]any{"rotation": i, "first": members[j-1].Group, "second": members[j].Group},
-					"%s go before %s, whose need is higher; common practice, without an agreed source, is the highest need first, other ruminants next, pigs behind them, birds last.", members[j-1].Group, members[j].Group)
+			first, second := members[j-1].Group, members[j].Group
+			before, behind := s.classOf(first).Need, s.classOf(second).Need
+			if before > behind && behind != 0 {
+				s.notes.add("order", []value{whole("rotation", i), word("first", first), word("second", second)},
+					"%s go before %s, whose need is higher; common practice, without an agreed source, is the highest need first, other ruminants next, pigs behind them, birds last.", said(first), said(second))
 			}
 		}
 	}
@@ -116,18 +116,38 @@ func (s *setting) remarkFeeding(plan *Plan) {
 		if sum.days == 0 {
 			continue
 		}
-		what := "of hay"
-		if !s.grazer(g) {
-			what = "more of their ration"
-		}
-		when := span(sum.from, sum.to)
-		if whole := int(sum.to-sum.from) + 1; sum.days < whole {
-			when = fmt.Sprintf("on %d of the %d days %s", sum.days, whole, when)
-		}
-		reasons, why := sum.reasons()
-		s.notes.add("fed", map[string]any{"group": id, "from": sum.from.String(), "to": sum.to.String(), "days": sum.days, "wanted_kg": float64(sum.wanted), "why": reasons},
-			"%s get %s %s, reckoned as dry matter, %s: %s.", id, s.text(sum.wanted), what, when, why)
+		s.remarkFed(g, &sum)
 	}
+}
+
+func (s *setting) remarkFed(group int, sum *fedSum) {
+	id, n := s.farm.Groups[group].ID, s.notes
+	what := "of hay"
+	if !s.grazer(group) {
+		what = "more of their ration"
+	}
+	n.say("%s get %s %s, reckoned as dry matter, ", said(id), s.said(sum.wanted), said(what))
+	if all := int(sum.to-sum.from) + 1; sum.days < all {
+		n.say("on %s of the %s days ", whole("", sum.days), whole("", all))
+	}
+	n.span(sum.from, sum.to)
+	from := len(s.names)
+	for why, days := range sum.by {
+		if days == 0 {
+			continue
+		}
+		begin := ": "
+		if len(s.names) > from {
+			begin = "; "
+		}
+		s.names = append(s.names, FeedReason(why).String())
+		n.say("%s%s", said(begin), said(feedReasons[FeedReason(why)]))
+		if days < sum.days {
+			n.say(" (%s)", said(units.Days(days).In(units.Metric)))
+		}
+	}
+	n.say(".")
+	n.end(entry{code: "fed"}, word("group", id), day("from", sum.from), day("to", sum.to), whole("days", sum.days), number("wanted_kg", sum.wanted), words("why", s.namesFrom(from)))
 }
 
 // fedSum adds up what a group is fed.
@@ -149,27 +169,8 @@ func (f *fedSum) add(spell *Feeding) {
 	f.by[spell.Why] += days
 }
 
-// reasons names why, and tells it in words, with the days of each where there are
-// several.
-func (f *fedSum) reasons() (names []string, text string) {
-	var b strings.Builder
-	for why, days := range f.by {
-		if days == 0 {
-			continue
-		}
-		if names = append(names, FeedReason(why).String()); len(names) > 1 {
-			b.WriteString("; ")
-		}
-		b.WriteString(feedReasons[FeedReason(why)])
-		if days < f.days {
-			b.WriteString(" (" + units.Days(days).In(units.Metric) + ")")
-		}
-	}
-	return names, b.String()
-}
-
 // feedReasons tells the reasons for feeding in words.
-var feedReasons = map[FeedReason]string{
+var feedReasons = [...]string{
 	FeedLeadIn:   "they wait for the first strips to be opened ahead of them",
 	FeedNoGrass:  "no land in their rotation had grown to the turn-in height",
 	FeedNoRest:   "there is grass, but none that has rested long enough",
@@ -180,32 +181,33 @@ var feedReasons = map[FeedReason]string{
 
 // remarkTwoLands names the days on which a group is on two lands.
 func (s *setting) remarkTwoLands(_ *Plan, r *season.Result) {
-	days, told := make([][]string, len(s.herd)), make([]int, len(s.herd)) // told: 1 and the last day written down
-	for i := range r.Visits {
-		v := &r.Visits[i]
-		for j := i - 1; j >= 0 && r.Visits[j].Day == v.Day; j-- {
-			u := &r.Visits[j]
-			if u.Group == v.Group && r.Moves[u.Move].Land != r.Moves[v.Move].Land && told[v.Group] <= v.Day {
-				days[v.Group] = append(days[v.Group], s.date(v.Day).String())
-				told[v.Group] = v.Day + 1
+	for g := range s.herd {
+		from, day, land, told := len(s.dates), -1, -1, -1
+		for i := range r.Visits {
+			v := &r.Visits[i]
+			if v.Group != g {
+				continue
 			}
+			on := r.Moves[v.Move].Land
+			if v.Day == day && on != land && told < day {
+				s.dates = append(s.dates, s.date(day))
+				told = day
+			}
+			day, land = v.Day, on
 		}
-	}
-	for g := range days {
-		if days[g] == nil {
-			continue
+		if dates := s.dates[from:len(s.dates):len(s.dates)]; len(dates) > 0 {
+			id := s.farm.Groups[g].ID
+			s.notes.add("two-lands", []value{word("group", id), days("dates", dates)},
+				"%s go from one land to the next within the day on %s.", said(id), days("", dates))
 		}
-		id := s.farm.Groups[g].ID
-		s.notes.add("two-lands", map[string]any{"group": id, "dates": days[g]},
-			"%s go from one land to the next within the day on %s.", id, list(days[g]))
 	}
 }
 
 // remarkBirths says what the plan makes of births.
 func (s *setting) remarkBirths(plan *Plan) {
 	if len(plan.Births) > 0 {
-		s.notes.add("births", map[string]any{"late_gestation_days": float64(herd.LateGestation)},
-			"Births are reckoned as though all came on the likely day. Where the class has a figure for late gestation it holds for the last %s, unless the document says otherwise [NRC-1985-SHEEP, VT-REPRODUCTION]. Young count with their mothers until they are weaned; what they graze themselves before that is not reckoned.", s.text(herd.LateGestation))
+		s.notes.add("births", []value{number("late_gestation_days", herd.LateGestation)},
+			"Births are reckoned as though all came on the likely day. Where the class has a figure for late gestation it holds for the last %s, unless the document says otherwise [NRC-1985-SHEEP, VT-REPRODUCTION]. Young count with their mothers until they are weaned; what they graze themselves before that is not reckoned.", s.said(herd.LateGestation))
 	}
 }
 
@@ -213,7 +215,7 @@ func (s *setting) remarkBirths(plan *Plan) {
 // diets are alike. The plan reckons as though all ate the same grass.
 func (s *setting) remarkMixing() {
 	for i := range s.farm.Rotations {
-		var kinds []herd.Kind
+		kinds := make([]herd.Kind, 0, herd.Horses)
 		for _, m := range s.farm.Rotations[i].Groups {
 			if kind := s.kindOf(m.Group); kind <= herd.Horses && !slices.Contains(kinds, kind) {
 				kinds = append(kinds, kind)
@@ -227,17 +229,37 @@ func (s *setting) remarkMixing() {
 	}
 }
 
+// sharedDiet is how far the diets of two kinds are alike, and how much of the head of
+// each that it carries alone land carries of both together.
+type sharedDiet struct {
+	overlap units.Fraction
+	each    float64
+}
+
+var sharedDiets = sync.OnceValue(func() map[[2]herd.Kind]sharedDiet {
+	all := map[[2]herd.Kind]sharedDiet{}
+	for one := herd.Cattle; one <= herd.Horses; one++ {
+		for other := herd.Cattle; other <= herd.Horses; other++ {
+			overlap, err := herd.DietOverlap(diet(one), diet(other))
+			if err != nil {
+				continue // print has no diet of it
+			}
+			if each, err := herd.CoGrazing(1, overlap); err == nil {
+				all[[2]herd.Kind{one, other}] = sharedDiet{overlap, each}
+			}
+		}
+	}
+	return all
+})
+
 func (s *setting) remarkPair(rotation int, one, other herd.Kind) {
-	overlap, err := herd.DietOverlap(diet(one), diet(other))
-	if err != nil {
+	of, known := sharedDiets()[[2]herd.Kind{one, other}]
+	if !known {
 		return
 	}
-	each, err := herd.CoGrazing(1, overlap)
-	if err != nil {
-		return
-	}
-	s.notes.add("mixed-diets", map[string]any{"rotation": rotation, "one": one.String(), "other": other.String(), "overlap": float64(overlap), "of_each": each},
-		"Where they can choose, %s and %s have %s of their diets in common [UGA-DIETS, the middles of the spans made to add up to a whole], and by one starting point land then carries together %s of the head of each that it carries alone [ANIMUT-2008]. The plan counts on none of it: on plain grass all eat the same.", one, other, s.text(overlap), s.text(units.Fraction(each)))
+	overlap, each := of.overlap, of.each
+	s.notes.add("mixed-diets", []value{whole("rotation", rotation), word("one", one.String()), word("other", other.String()), number("overlap", overlap), number("of_each", each)},
+		"Where they can choose, %s and %s have %s of their diets in common [UGA-DIETS, the middles of the spans made to add up to a whole], and by one starting point land then carries together %s of the head of each that it carries alone [ANIMUT-2008]. The plan counts on none of it: on plain grass all eat the same.", said(one.String()), said(other.String()), s.said(overlap), s.said(units.Fraction(each)))
 }
 
 // diet gives what a kind eats where it can choose, scaled to a whole: the middles
@@ -275,12 +297,14 @@ func (s *setting) remarkSurplus(plan *Plan) {
 			last = over.Date
 		}
 		if first != 0 {
-			when := "on " + first.String()
+			s.notes.say("%s outgrows its mowing height of %s before the front gets there, ", said(id), s.said(s.farm.Land[i].MowAbove))
 			if last > first {
-				when = fmt.Sprintf("piece by piece, first on %s and last on %s", first, last)
+				s.notes.say("piece by piece, first on %s and last on %s", day("", first), day("", last))
+			} else {
+				s.notes.say("on %s", day("", first))
 			}
-			s.notes.add("surplus", map[string]any{"land": id, "from": first.String(), "to": last.String()},
-				"%s outgrows its mowing height of %s before the front gets there, %s: consider a cut. Nothing is cut unless the document says so.", id, s.text(s.farm.Land[i].MowAbove), when)
+			s.notes.say(": consider a cut. Nothing is cut unless the document says so.")
+			s.notes.end(entry{code: "surplus"}, word("land", id), day("from", first), day("to", last))
 		}
 	}
 }
@@ -288,17 +312,19 @@ func (s *setting) remarkSurplus(plan *Plan) {
 // remarkLegume names land whose row holds legume of a share nobody has told,
 // since the bloat caution goes by that share.
 func (s *setting) remarkLegume() {
-	ruminants := s.has(herd.Kind.Ruminant)
-	var untold []string
+	if !s.any(herd.Kind.Ruminant) {
+		return
+	}
+	from := len(s.names)
 	for i := range s.farm.Land {
 		l := &s.farm.Land[i]
 		if s.lands[i].pasture.HoldsLegume && l.Legume == nil && s.farm.rotationOf(l.ID) != nil {
-			untold = append(untold, l.ID)
+			s.names = append(s.names, l.ID)
 		}
 	}
-	if len(ruminants) > 0 && untold != nil {
-		s.notes.add("legume-not-told", map[string]any{"land": untold, "limit": 0.5},
-			"%s hold legume, and how much is not in the document: over half of the stand the risk of bloat rises [UKY-BLOAT]. Look, and set legume.", list(untold))
+	if untold := s.namesFrom(from); untold != nil {
+		s.notes.add("legume-not-told", []value{words("land", untold), number("limit", 0.5)},
+			"%s hold legume, and how much is not in the document: over half of the stand the risk of bloat rises [UKY-BLOAT]. Look, and set legume.", words("", untold))
 	}
 }
 
@@ -306,19 +332,20 @@ func (s *setting) remarkLegume() {
 func (s *setting) remarkUnknown(plan *Plan) {
 	for i := range plan.Water {
 		if w := plan.Water[i]; !w.Known {
-			s.notes.add("water-not-known", map[string]any{"group": w.Group}, "No printed figure for the water of %s was found: they need clean water at all times all the same.", w.Group)
+			s.notes.add("water-not-known", []value{word("group", w.Group)}, "No printed figure for the water of %s was found: they need clean water at all times all the same.", said(w.Group))
 		}
 	}
 	for _, m := range plan.Manure {
 		switch {
 		case !m.Known:
-			s.notes.add("manure-not-known", map[string]any{"group": m.Group}, "The manure tables have no row for %s: they are left out of the sums.", m.Group)
+			s.notes.add("manure-not-known", []value{word("group", m.Group)}, "The manure tables have no row for %s: they are left out of the sums.", said(m.Group))
 		case len(m.Missing) > 0:
-			var missing []string
+			from := len(s.names)
 			for _, what := range m.Missing {
-				missing = append(missing, what.String())
+				s.names = append(s.names, what.String())
 			}
-			s.notes.add("manure-known-in-part", map[string]any{"group": m.Group, "missing": missing}, "The manure row for %s (%s) does not tell %s.", m.Group, m.Row, list(missing))
+			missing := s.namesFrom(from)
+			s.notes.add("manure-known-in-part", []value{word("group", m.Group), words("missing", missing)}, "The manure row for %s (%s) does not tell %s.", said(m.Group), said(m.Row), words("", missing))
 		}
 	}
 }
@@ -326,27 +353,26 @@ func (s *setting) remarkUnknown(plan *Plan) {
 // remarkRows names the figures of the rows that have no published source, once
 // for all land of a row.
 func (s *setting) remarkRows() {
-	seen := map[string]bool{}
 	for i := range s.farm.Land {
 		l, row := &s.farm.Land[i], s.lands[i].pasture
-		if l.Pasture.Row != nil || seen[row.Name] {
+		same := func(other Land) bool { return other.Pasture.Row == nil && other.Pasture.Name == row.Name }
+		if l.Pasture.Row != nil || slices.ContainsFunc(s.farm.Land[:i], same) {
 			continue
 		}
-		seen[row.Name] = true
 		if l.Ceiling == 0 {
-			s.notes.add("ceiling-ours", map[string]any{"pasture": row.Name, "ceiling_m": float64(row.Ceiling)},
-				"Growth of %s ends at %s, a figure of ours: none is published. Give a ceiling of your own if you have measured one.", row.Name, s.text(row.Ceiling))
+			s.notes.add("ceiling-ours", []value{word("pasture", row.Name), number("ceiling_m", row.Ceiling)},
+				"Growth of %s ends at %s, a figure of ours: none is published. Give a ceiling of your own if you have measured one.", said(row.Name), s.said(row.Ceiling))
 		}
 		if sum := sumShares(row.Shares); sum < 1-1e-9 || sum > 1+1e-9 {
-			s.notes.add("shares-as-printed", map[string]any{"pasture": row.Name, "sum": float64(sum)},
-				"The monthly shares of %s sum to %s and are used as they stand, so the year grows that much of its yield.", row.Name, s.text(sum))
+			s.notes.add("shares-as-printed", []value{word("pasture", row.Name), number("sum", sum)},
+				"The monthly shares of %s sum to %s and are used as they stand, so the year grows that much of its yield.", said(row.Name), s.said(sum))
 		}
 	}
 	for i := range s.farm.Groups {
-		class := s.herd[i].Class
+		class := &s.herd[i].Class
 		if class.WeightMark == "M" && s.farm.Groups[i].Weight == 0 {
-			s.notes.add("weight-from-memory", map[string]any{"group": s.farm.Groups[i].ID, "weight_kg": float64(class.Weight)},
-				"The weight of %s, %s each, is from memory, not from print: weigh them and put it in the document.", s.farm.Groups[i].ID, s.text(class.Weight))
+			s.notes.add("weight-from-memory", []value{word("group", s.farm.Groups[i].ID), number("weight_kg", class.Weight)},
+				"The weight of %s, %s each, is from memory, not from print: weigh them and put it in the document.", said(s.farm.Groups[i].ID), s.said(class.Weight))
 		}
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"maps"
 	"math"
 	"slices"
+	"sync"
 	"time"
 
 	"example.org/soum/forage"
@@ -25,11 +26,21 @@ const (
 func sortedKeys[V any](m map[string]V) []string { return slices.Sorted(maps.Keys(m)) }
 
 func (f *Farm) landIndex(id string) int {
-	return slices.IndexFunc(f.Land, func(l Land) bool { return l.ID == id })
+	for i := range f.Land {
+		if f.Land[i].ID == id {
+			return i
+		}
+	}
+	return -1
 }
 
 func (f *Farm) groupIndex(id string) int {
-	return slices.IndexFunc(f.Groups, func(g Group) bool { return g.ID == id })
+	for i := range f.Groups {
+		if f.Groups[i].ID == id {
+			return i
+		}
+	}
+	return -1
 }
 
 func (l *Land) isPaddock() bool { return l.Area != 0 }
@@ -50,11 +61,34 @@ func (l *Land) area() units.Area {
 	return units.Area(l.Width * l.Length)
 }
 
-func (l *Land) pasture() (forage.Pasture, error) {
-	if l.Pasture.Row != nil {
-		return *l.Pasture.Row, nil
+// pastures and classes hold the printed rows by name, which a plan asks for many
+// times: packages forage and herd give a copy each time. Nothing here changes them.
+var (
+	pastures = sync.OnceValue(func() map[string]*forage.Pasture {
+		return byName(forage.Pastures(), func(p *forage.Pasture) string { return p.Name })
+	})
+	classes = sync.OnceValue(func() map[string]*herd.Class {
+		return byName(herd.Classes(), func(c *herd.Class) string { return c.Name })
+	})
+)
+
+func byName[T any](rows []T, name func(*T) string) map[string]*T {
+	all := make(map[string]*T, len(rows))
+	for i := range rows {
+		all[name(&rows[i])] = &rows[i]
 	}
-	return forage.PastureByName(l.Pasture.Name)
+	return all
+}
+
+func (l *Land) pasture() (*forage.Pasture, error) {
+	if l.Pasture.Row != nil {
+		return l.Pasture.Row, nil
+	}
+	if row := pastures()[l.Pasture.Name]; row != nil {
+		return row, nil
+	}
+	_, err := forage.PastureByName(l.Pasture.Name)
+	return &forage.Pasture{}, err
 }
 
 func (l *Land) condition() forage.Condition {
@@ -64,7 +98,7 @@ func (l *Land) condition() forage.Condition {
 	return l.Condition
 }
 
-func (l *Land) ceiling(p forage.Pasture) units.Height {
+func (l *Land) ceiling(p *forage.Pasture) units.Height {
 	if l.Ceiling != 0 {
 		return l.Ceiling
 	}
@@ -72,7 +106,7 @@ func (l *Land) ceiling(p forage.Pasture) units.Height {
 }
 
 // density gives the land's density at an end of the printed span.
-func (l *Land) density(p forage.Pasture, end units.End) (units.Density, error) {
+func (l *Land) density(p *forage.Pasture, end units.End) (units.Density, error) {
 	if l.Density != 0 {
 		return l.Density, nil
 	}
@@ -81,7 +115,7 @@ func (l *Land) density(p forage.Pasture, end units.End) (units.Density, error) {
 }
 
 // yield gives the dry matter the land grows in a normal year.
-func (l *Land) yield(p forage.Pasture) (units.Yield, error) {
+func (l *Land) yield(p *forage.Pasture) (units.Yield, error) {
 	if l.Yield != 0 {
 		return l.Yield, nil
 	}
@@ -91,21 +125,25 @@ func (l *Land) yield(p forage.Pasture) (units.Yield, error) {
 	return p.Yield(l.Productivity)
 }
 
-func (g *Group) class() (herd.Class, error) {
+func (g *Group) class() (*herd.Class, error) {
 	if g.Class.Row != nil {
-		return *g.Class.Row, nil
+		return g.Class.Row, nil
 	}
-	return herd.ClassByName(g.Class.Name)
+	if row := classes()[g.Class.Name]; row != nil {
+		return row, nil
+	}
+	_, err := herd.ClassByName(g.Class.Name)
+	return &herd.Class{}, err
 }
 
-func (r *Rotation) turnIn(p forage.Pasture) units.Height {
+func (r *Rotation) turnIn(p *forage.Pasture) units.Height {
 	if r != nil && r.TurnIn != 0 {
 		return r.TurnIn
 	}
 	return p.TurnIn.At(units.Middle)
 }
 
-func (r *Rotation) leave(p forage.Pasture) units.Height {
+func (r *Rotation) leave(p *forage.Pasture) units.Height {
 	if r != nil && r.Leave != 0 {
 		return r.Leave
 	}
@@ -132,18 +170,66 @@ type setting struct {
 	herd      []herd.Group
 	spells    [][]spell // by group
 	months    []month
-	seasons   []herd.Season // by day
+	yearParts []yearPart // in order
 	input     season.Input
 	notes     *notebook
 	record    []rainfall.MonthlyRain
 	soil      []SoilMonth   // by month of the account; nil where none is kept
 	soilFirst int           // the account's first month, by monthIndex
 	runner    season.Runner // for many seasons of this farm
+	kinds     []herd.Kind   // by group
+	names     []string      // of which the lists of a plan's notes are parts
+	dates     []units.Date  // likewise
+	blocks                  // what the lists above are parts of
+}
+
+// blocks are lists that many short ones are cut from: one by one these would be most
+// of the pieces of memory that a plan takes. They are kept for the next plan.
+type blocks struct {
+	numbers []float64 // by day, of every land and group
+	given   int       // of numbers
+	spell   []spell
+	starts  []int
+	pieces  []season.Stretch
+	places  []int
+	joined  []season.Member
+	moves   []part // of stays
+	stays   []graze
+	last    []int // by land: 1 and the last move to it
+	grounds []dunged
+	shares  []bool // worms, by group and group
+	book    notebook
+}
+
+// cut gives the last of a list, from a place on, as one of its own.
+func cut[T any](list []T, from int) []T { return list[from:len(list):len(list)] }
+
+// zeros gives a list of so many zero values, in the memory of an old one where it is
+// large enough.
+func zeros[T any](old []T, n int) []T {
+	all := slices.Grow(old[:0], n)[:n]
+	clear(all)
+	return all
+}
+
+// byDay gives a number for every day.
+func (s *setting) byDay() []float64 {
+	from := s.given
+	s.given += s.input.Days
+	return s.numbers[from:s.given:s.given]
+}
+
+// namesFrom gives the names put into the list since a place in it, nil where none was.
+func (s *setting) namesFrom(from int) []string {
+	if len(s.names) == from {
+		return nil
+	}
+	return cut(s.names, from)
 }
 
 // site is land with its figures settled.
 type site struct {
-	pasture                forage.Pasture
+	pasture                *forage.Pasture
 	density                units.Density
 	turnIn, leave, ceiling units.Yield
 	leaveHeight            units.Height
@@ -152,37 +238,63 @@ type site struct {
 
 // settle makes a farm ready. It fails with a DomainError of a formula where
 // the document's figures are impossible together.
-func settle(f *Farm, end units.End, notes *notebook) (*setting, error) {
-	s := &setting{farm: f, end: end, start: f.Today, notes: notes, record: f.Rain.record()}
-	s.input.Days = int(f.Season.To.Sub(f.Today)) + 1
-	s.input.First = max(0, int(f.Season.From.Sub(f.Today)))
-	s.months = monthsOf(s.start, s.input.Days)
+func settle(f *Farm, end units.End) (*setting, error) {
+	s := new(setting)
+	if err := s.settle(f, end, nil); err != nil {
+		return nil, err
+	}
+	return s, nil
+}
+
+// settle makes a farm ready in the memory of the one before.
+func (s *setting) settle(f *Farm, end units.End, notes *notebook) error {
+	s.begin(f)
+	s.end, s.notes = end, notes
 	if err := s.settleSoil(); err != nil {
-		return nil, fmt.Errorf("rain.balance: %w", err)
+		return fmt.Errorf("rain.balance: %w", err)
 	}
 	for i := range f.Land {
 		if err := s.settleLand(&f.Land[i]); err != nil {
-			return nil, pathed("land", i, err)
+			return pathed("land", i, err)
 		}
 	}
 	var err error
-	if s.herd, err = f.herds(); err != nil {
-		return nil, err
+	if s.herd, err = f.herds(s.herd); err != nil {
+		return err
+	}
+	for i := range s.herd {
+		s.kinds = append(s.kinds, s.herd[i].Class.Kind)
 	}
 	s.settleSeasons()
 	for i := range s.herd {
 		s.spells = append(s.spells, s.spellsOf(&s.herd[i]))
 		if err := s.settleGroup(i); err != nil {
-			return nil, pathed("groups", i, err)
+			return pathed("groups", i, err)
 		}
 	}
 	for i := range f.Rotations {
-		if err := s.settleRotation(&f.Rotations[i]); err != nil {
-			return nil, pathed("rotations", i, err)
-		}
+		s.settleRotation(&f.Rotations[i])
 	}
 	s.settleCuts()
-	return s, nil
+	return nil
+}
+
+// begin empties a setting, for a farm, and keeps its memory.
+func (s *setting) begin(f *Farm) {
+	in, b := &s.input, &s.blocks
+	days := int(f.Season.To.Sub(f.Today)) + 1
+	b.numbers, b.given = zeros(b.numbers, days*(len(f.Land)+len(f.Groups))), 0
+	b.spell, b.pieces, b.places, b.joined = b.spell[:0], b.pieces[:0], b.places[:0], b.joined[:0]
+	b.book.clear()
+	*s = setting{
+		farm: f, start: f.Today, record: f.Rain.record(), runner: s.runner, blocks: *b,
+		lands: s.lands[:0], herd: s.herd[:0], spells: s.spells[:0], kinds: s.kinds[:0],
+		months: monthsOf(s.months[:0], f.Today, days), yearParts: s.yearParts[:0],
+		input: season.Input{
+			Days: days, First: max(0, int(f.Season.From.Sub(f.Today))),
+			Lands: in.Lands[:0], Groups: in.Groups[:0], Rotations: in.Rotations[:0], Cuts: in.Cuts[:0],
+		},
+	}
 }
 
 func (s *setting) date(day int) units.Date { return s.start.Add(day) }
@@ -249,8 +361,9 @@ func (s *setting) stretches(l *Land, at *site) ([]season.Stretch, error) {
 	if len(pieces) == 0 {
 		pieces = []Stretch{{To: l.length(), Height: l.Height, Grazed: l.Grazed}}
 	}
-	var all []season.Stretch
-	for _, p := range pieces {
+	begin := len(s.pieces)
+	for i := range pieces {
+		p := &pieces[i]
 		mass, err := s.mass(at, p.Height)
 		if err != nil {
 			return nil, err
@@ -259,10 +372,10 @@ func (s *setting) stretches(l *Land, at *site) ([]season.Stretch, error) {
 		if p.Grazed != nil {
 			bitten = int(*p.Grazed) - int(s.start)
 		}
-		all = append(all, season.Stretch{To: float64(p.To), Mass: float64(min(mass, at.ceiling)), Bitten: bitten})
+		s.pieces = append(s.pieces, season.Stretch{To: float64(p.To), Mass: float64(min(mass, at.ceiling)), Bitten: bitten})
 	}
-	all[len(all)-1].To = float64(l.length())
-	return all, nil
+	s.pieces[len(s.pieces)-1].To = float64(l.length())
+	return cut(s.pieces, begin), nil
 }
 
 // peaks gives the potential growth of every day: the month's share of the
@@ -273,7 +386,7 @@ func (s *setting) peaks(at *site) ([]float64, error) {
 	if err = s.notes.keep(err, s.start, s.input.Days); err != nil {
 		return nil, err
 	}
-	peaks := make([]float64, s.input.Days)
+	peaks := s.byDay()
 	for _, m := range s.months {
 		peak, err := s.peak(at, m, meanToPeak)
 		if err != nil {
@@ -358,7 +471,7 @@ func (r *Rain) normalYear() units.RainDepth {
 }
 
 func (s *setting) settleGroup(group int) error {
-	demand := make([]float64, s.input.Days)
+	demand := s.byDay()
 	for _, sp := range s.spells[group] {
 		from := max(sp.from, s.input.First) // before the season the animals are elsewhere
 		if from >= sp.to {
@@ -376,32 +489,36 @@ func (s *setting) settleGroup(group int) error {
 	return nil
 }
 
-func (s *setting) settleRotation(r *Rotation) error {
+// usableShares holds the share eaten of a stay of whole days, from one on; beyond the
+// last it stays what it is.
+var usableShares = sync.OnceValue(func() (shares []float64) {
+	for stay := units.Day; ; stay++ {
+		use, err := forage.UsableShare(stay)
+		shares = append(shares, float64(use))
+		if err != nil {
+			return shares
+		}
+	}
+})
+
+func (s *setting) settleRotation(r *Rotation) {
 	rotation := season.Rotation{ShortestRest: int(r.ShortestRest), Moves: max(1, r.MovesADay), ShortestStrip: float64(defaultStrip)}
 	if r.ShortestStrip > 0 {
 		rotation.ShortestStrip = float64(r.ShortestStrip)
 	}
+	places, members := len(s.places), len(s.joined)
 	for _, id := range r.Land {
-		rotation.Lands = append(rotation.Lands, s.farm.landIndex(id))
+		s.places = append(s.places, s.farm.landIndex(id))
 	}
 	if r.Front != nil {
 		rotation.Front, rotation.At = slices.Index(r.Land, r.Front.Land), s.frontAt(r.Front)
 	}
 	for _, m := range r.Groups {
-		rotation.Members = append(rotation.Members, season.Member{Group: s.farm.groupIndex(m.Group), Lag: int(m.Behind)})
+		s.joined = append(s.joined, season.Member{Group: s.farm.groupIndex(m.Group), Lag: int(m.Behind)})
 	}
-	for stay := units.Days(1); stay <= units.Days(s.input.Days); stay++ {
-		use, err := forage.UsableShare(stay)
-		if units.Impossible(err) {
-			return err
-		}
-		rotation.Use = append(rotation.Use, float64(use))
-		if err != nil { // beyond the table the share stays what it is
-			break
-		}
-	}
+	rotation.Lands, rotation.Members = cut(s.places, places), cut(s.joined, members)
+	rotation.Use = usableShares()[:min(s.input.Days, len(usableShares()))]
 	s.input.Rotations = append(s.input.Rotations, rotation)
-	return nil
 }
 
 // frontAt gives the place of a front: the nearest border of the lane's stretches where

@@ -89,7 +89,7 @@ func FarmToday(farm *Farm, log string, today units.Date, readings string) (*Farm
 	case today > farm.Season.To:
 		return nil, fault("today", today, "is after the season's end", "a date from "+farm.Today.String()+" to "+farm.Season.To.String()+", or a farm whose season.to is later")
 	}
-	s, err := settle(farm, units.Middle, nil)
+	s, err := settle(farm, units.Middle)
 	if err != nil {
 		return nil, err
 	}
@@ -693,7 +693,7 @@ func (r *resumed) settleGroups() error {
 		}
 		r.carry(g, r.herd[i].On(r.today))
 	}
-	after, err := r.next.herds()
+	after, err := r.next.herds(nil)
 	if err != nil {
 		return err
 	}

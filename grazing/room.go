@@ -3,6 +3,7 @@ package grazing
 import (
 	"fmt"
 	"slices"
+	"sync"
 
 	"example.org/soum/herd"
 	"example.org/soum/units"
@@ -27,18 +28,18 @@ var keptOns = []keptOn{
 
 // usedSpace gives the most animals on pasture by a row of Space.
 func usedSpace(stock, by string) func() units.HeadRate {
-	return func() units.HeadRate {
+	return sync.OnceValue(func() units.HeadRate {
 		each, _ := Space(stock, SpaceUsed, by, 1, units.Low)
 		return units.HeadRate(1 / each)
-	}
+	})
 }
 
 // roomOf gives the most animals on pasture by the first row of herd.Rooms.
 func roomOf(class string) func() units.HeadRate {
-	return func() units.HeadRate {
+	return sync.OnceValue(func() units.HeadRate {
 		rooms := herd.Rooms()
 		return rooms[slices.IndexFunc(rooms, func(r herd.Room) bool { return r.Class == class })].Rate.High
-	}
+	})
 }
 
 // remarkRoom tells of pigs and birds that are more to the acre of the land they go
@@ -66,8 +67,8 @@ func (s *setting) remarkRoomOf(group string, area units.Area) {
 	if has <= most {
 		return
 	}
-	s.notes.add("room", map[string]any{"group": group, "head_per_m2": float64(has), "printed_per_m2": float64(most)},
-		"%s are %s on the land they go over; print has %s %s [%s]. Watch the ground, rest what is bare, and keep to the local rules.", group, s.text(has), s.text(most), k.why, k.source)
+	s.notes.add("room", []value{word("group", group), number("head_per_m2", has), number("printed_per_m2", most)},
+		"%s are %s on the land they go over; print has %s %s [%s]. Watch the ground, rest what is bare, and keep to the local rules.", said(group), s.said(has), s.said(most), said(k.why), said(k.source))
 }
 
 // remarkGeese tells where geese that go first come to grass taller than they want.
@@ -85,8 +86,8 @@ func (s *setting) remarkGeese(plan *Plan) {
 			}
 		}
 		if times > 0 {
-			s.notes.add("tall-for-geese", map[string]any{"group": leader, "times": times, "tallest_m": float64(tallest), "limit_m": float64(tallForGeese)},
-				"%s come %s to grass above %s, up to %s; geese want it shorter than that [CELTIC-GEESE]. Let other stock go first, or mow.", leader, often(times), s.text(tallForGeese), s.text(tallest))
+			s.notes.add("tall-for-geese", []value{word("group", leader), whole("times", times), number("tallest_m", tallest), number("limit_m", tallForGeese)},
+				"%s come %s to grass above %s, up to %s; geese want it shorter than that [CELTIC-GEESE]. Let other stock go first, or mow.", said(leader), said(often(times)), s.said(tallForGeese), s.said(tallest))
 		}
 	}
 }
@@ -106,8 +107,8 @@ func (s *setting) remarkBirds() {
 		for j := 1; j < len(members); j++ {
 			before, behind := members[j-1], members[j]
 			if on := behind.Behind - before.Behind; on > 0 && s.kindOf(behind.Group).Bird() && s.kindOf(before.Group).Ruminant() {
-				s.notes.add("bird-interval", map[string]any{"rotation": i, "before": before.Group, "birds": behind.Group, "days": float64(on)},
-					"%s come %s behind %s. The interval is custom, meant for fly larvae in the dung: the one controlled trial found no effect on flies [PHILLIPS-BROILERS].", behind.Group, s.text(on), before.Group)
+				s.notes.add("bird-interval", []value{whole("rotation", i), word("before", before.Group), word("birds", behind.Group), number("days", on)},
+					"%s come %s behind %s. The interval is custom, meant for fly larvae in the dung: the one controlled trial found no effect on flies [PHILLIPS-BROILERS].", said(behind.Group), s.said(on), said(before.Group))
 			}
 		}
 	}

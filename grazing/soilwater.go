@@ -291,8 +291,7 @@ func (s *setting) remarkSoil(plan *Plan) {
 	if start := s.farm.Rain.Balance.Start; start != nil {
 		begin = s.text(*start) + " full"
 	}
-	month := fmt.Sprintf("%s %d", time.Month(driest.Month), driest.Year)
-	s.notes.add("growth-by-water", map[string]any{"rule": rule.String(), "share": float64(driest.Growth), "year": driest.Year, "month": driest.Month, "months": len(s.soil), "normal_months": guessed},
-		"Growth goes by the water in the soil, month by month, by the %s rule, and not by the rain of the key months: in %s it is %s of what the book has for the month, the least of this plan. Of the %d months of the account %d are not in the record and have normal rain; it began %s. Water enough adds nothing above the book.",
-		rule, month, s.text(driest.Growth), len(s.soil), guessed, begin)
+	s.notes.add("growth-by-water", []value{word("rule", rule.String()), number("share", driest.Growth), whole("year", driest.Year), whole("month", driest.Month), whole("months", len(s.soil)), whole("normal_months", guessed)},
+		"Growth goes by the water in the soil, month by month, by the %s rule, and not by the rain of the key months: in %s %s it is %s of what the book has for the month, the least of this plan. Of the %s months of the account %s are not in the record and have normal rain; it began %s. Water enough adds nothing above the book.",
+		said(rule.String()), said(time.Month(driest.Month).String()), whole("", driest.Year), s.said(driest.Growth), whole("", len(s.soil)), whole("", guessed), said(begin))
 }

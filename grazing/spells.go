@@ -24,9 +24,8 @@ type month struct {
 	from, to int // days of the plan; to is the first day of the next
 }
 
-// monthsOf gives the months of the plan, in order.
-func monthsOf(start units.Date, days int) []month {
-	all := make([]month, 0, days/28+2)
+// monthsOf puts the months of the plan, in order, to those of a list.
+func monthsOf(all []month, start units.Date, days int) []month {
 	for from := 0; from < days; {
 		first := start.Add(from)
 		length := first.DaysInMonth()
@@ -39,7 +38,7 @@ func monthsOf(start units.Date, days int) []month {
 
 // spells gives the spells of a group from today to the season's end.
 func (s *setting) spellsOf(group *herd.Group) []spell {
-	starts := []int{0}
+	starts := append(s.starts[:0], 0)
 	for _, e := range group.Events {
 		if day := int(e.Date.Sub(s.start)); day > 0 && day < s.input.Days {
 			starts = append(starts, day)
@@ -52,63 +51,72 @@ func (s *setting) spellsOf(group *herd.Group) []spell {
 	}
 	slices.Sort(starts)
 	starts = slices.Compact(starts)
-	all := make([]spell, 0, len(starts))
+	s.starts = starts
+	begin := len(s.spell)
 	for i, from := range starts {
 		to := s.input.Days
 		if i+1 < len(starts) {
 			to = starts[i+1]
 		}
 		state := group.On(s.date(from))
-		if last := len(all) - 1; last >= 0 && all[last].state == state {
-			all[last].to = to
+		if last := len(s.spell) - 1; last >= begin && s.spell[last].state == state {
+			s.spell[last].to = to
 			continue
 		}
-		all = append(all, spell{from, to, state})
+		s.spell = append(s.spell, spell{from, to, state})
 	}
-	return all
+	return cut(s.spell, begin)
 }
 
 // state gives a group as it stands on a day.
 func (s *setting) state(group, day int) herd.State {
 	all := s.spells[group]
+	if len(all) == 1 {
+		return all[0].state
+	}
 	i := sort.Search(len(all), func(i int) bool { return all[i].to > day })
 	return all[min(i, len(all)-1)].state
 }
 
+// yearPart is days in a row of one season.
+type yearPart struct {
+	from, to int // days of the plan; to is the first day of the next
+	season   herd.Season
+}
+
 // settleSeasons tells summer from winter by growth: winter is when no land grows.
 func (s *setting) settleSeasons() {
-	s.seasons = make([]herd.Season, s.input.Days)
-	for day := range s.seasons {
-		s.seasons[day] = herd.Winter
+	for day := range s.input.Days {
+		season := herd.Winter
 		for i := range s.input.Lands {
 			if s.input.Lands[i].Peak[day] > 0 {
-				s.seasons[day] = herd.Summer
+				season = herd.Summer
 				break
 			}
 		}
+		if last := len(s.yearParts) - 1; last < 0 || s.yearParts[last].season != season {
+			s.yearParts = append(s.yearParts, yearPart{day, day, season})
+		}
+		s.yearParts[len(s.yearParts)-1].to = day + 1
 	}
 }
 
-// drink writes what a group drinks, by day, at one end of the printed span; nothing
-// from the day on for which print has no figure, and tells whether it has any.
-func (s *setting) drink(all []units.WaterRate, group int, end units.End) (known bool) {
-	clear(all)
+// drink tells what a group drinks in days that are alike, in order, at one end of the
+// printed span; nothing from the day on for which print has no figure. It tells whether
+// print has any.
+func (s *setting) drink(group int, end units.End, each func(from, to int, drink units.WaterRate)) (known bool) {
 	for _, sp := range s.spells[group] {
-		var by [2]units.WaterRate
-		var have [2]bool
-		for day := sp.from; day < sp.to; day++ {
-			at := 0
-			if s.seasons[day] == herd.Winter {
-				at = 1
+		for _, part := range s.yearParts {
+			from, to := max(sp.from, part.from), min(sp.to, part.to)
+			if from >= to {
+				continue
 			}
-			if !have[at] {
-				drink, err := s.herd[group].WaterOn(s.date(day), s.seasons[day], end)
-				if units.Impossible(err) {
-					return known
-				}
-				by[at], have[at] = drink, true
+			drink, err := s.herd[group].WaterOn(s.date(from), part.season, end)
+			if units.Impossible(err) {
+				return known
 			}
-			all[day], known = by[at], true
+			each(from, to, drink)
+			known = true
 		}
 	}
 	return known

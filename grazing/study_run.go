@@ -94,7 +94,7 @@ func (p *studyPlan) run(ctx context.Context, workers int, progress func(done, al
 func (r *studyRun) begin() {
 	n := r.studied.Seasons
 	days := int(r.farm.Season.To.Sub(r.farm.Today)) + 1
-	for i, m := range monthsOf(r.farm.Today, days) {
+	for i, m := range monthsOf(nil, r.farm.Today, days) {
 		r.months = append(r.months, StudyOddsMonth{Year: m.year, Month: int(m.month)})
 		for range m.to - m.from {
 			r.monthOf = append(r.monthOf, i)
@@ -174,7 +174,7 @@ func (w *studyWorker) settle(point int) error {
 		end = units.Middle
 	}
 	farm := w.at(point)
-	s, err := settle(farm, end, nil)
+	s, err := settle(farm, end)
 	if err != nil {
 		return err
 	}

@@ -1,9 +1,6 @@
 package grazing
 
 import (
-	"fmt"
-	"strings"
-
 	"example.org/soum/forage"
 	"example.org/soum/herd"
 	"example.org/soum/internal/season"
@@ -69,35 +66,35 @@ func (s *setting) textbook() (units.AnimalUnits, error) {
 	return total, nil
 }
 
-// verdictText is the verdict in one paragraph.
-func (s *setting) verdictText(plan *Plan) string {
-	v := &plan.Verdict
-	var b strings.Builder
+// tellVerdict writes the verdict in one paragraph.
+func (s *setting) tellVerdict(plan *Plan) {
+	v, n := &plan.Verdict, s.notes
 	waiting, short := units.DryMatter(0), units.DryMatter(0)
-	for _, f := range plan.Feeding {
-		if f.Why == FeedLeadIn {
+	for i := range plan.Feeding {
+		if f := &plan.Feeding[i]; f.Why == FeedLeadIn {
 			waiting += f.Wanted
 		} else {
 			short += f.Wanted
 		}
 	}
+	n.say("From %s to %s ", day("", plan.From), day("", plan.To))
 	switch {
 	case v.Carries && short == 0:
-		fmt.Fprintf(&b, "From %s to %s the land carries this herd (%s) on grass alone.", plan.From, plan.To, s.text(v.Herd))
+		n.say("the land carries this herd (%s) on grass alone.", s.said(v.Herd))
 	case v.Carries:
-		fmt.Fprintf(&b, "From %s to %s the land carries this herd (%s) with %s of dry matter out of the hay it has.", plan.From, plan.To, s.text(v.Herd), s.text(short))
+		n.say("the land carries this herd (%s) with %s of dry matter out of the hay it has.", s.said(v.Herd), s.said(short))
 	case v.Limit == LimitWater:
-		fmt.Fprintf(&b, "From %s to %s this herd (%s) drinks more than the water source gives.", plan.From, plan.To, s.text(v.Herd))
+		n.say("this herd (%s) drinks more than the water source gives.", s.said(v.Herd))
 	default:
-		fmt.Fprintf(&b, "From %s to %s the land does not carry this herd (%s) as planned: %s, and feed for %s of dry matter is wanted.",
-			plan.From, plan.To, s.text(v.Herd), limitWords[v.Limit], s.text(short))
+		n.say("the land does not carry this herd (%s) as planned: %s, and feed for %s of dry matter is wanted.",
+			s.said(v.Herd), said(limitWords[v.Limit]), s.said(short))
 		if plan.Hay.Short > 0 {
-			fmt.Fprintf(&b, " Hay of %s is to be found beyond the %s in store and the %s of the cuts.", s.text(plan.Hay.Short), s.text(plan.Hay.Store), s.text(plan.Hay.Made))
+			n.say(" Hay of %s is to be found beyond the %s in store and the %s of the cuts.", s.said(plan.Hay.Short), s.said(plan.Hay.Store), s.said(plan.Hay.Made))
 		}
 	}
 	if waiting > 0 {
-		fmt.Fprintf(&b, " Until the first strips are opened ahead of them, followers want %s of feed.", s.text(waiting))
+		n.say(" Until the first strips are opened ahead of them, followers want %s of feed.", s.said(waiting))
 	}
-	fmt.Fprintf(&b, " The textbook sum (yield × use ÷ demand) gives %s; the season, which counts rest and the months, decides.", s.text(v.Textbook))
-	return b.String()
+	n.say(" The textbook sum (yield × use ÷ demand) gives %s; the season, which counts rest and the months, decides.", s.said(v.Textbook))
+	n.end(entry{kind: entryVerdict})
 }

@@ -1,6 +1,8 @@
 package grazing
 
 import (
+	"sync"
+
 	"example.org/soum/herd"
 	"example.org/soum/internal/season"
 	"example.org/soum/units"
@@ -10,112 +12,146 @@ import (
 // stock with the same worms that was on the ground before. Print has the days of
 // worms for sheep and goats alone.
 func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
-	if len(s.has(hasWormDays)) == 0 {
+	if !s.any(hasWormDays) {
 		return nil
 	}
-	w := s.worms(plan)
-	last, before := make([]int, len(s.lands)), make([]int, len(plan.Moves)) // 1 and the move on the same land before
-	var ground []int
+	risks, err := wormReturns(s.wormRule())
+	if err != nil {
+		return err
+	}
+	w := worms{setting: s, risks: risks}
+	s.last, s.grounds, s.shares = zeros(s.last, len(s.lands)), s.grounds[:0], s.shares[:0]
+	for _, kind := range s.kinds {
+		for _, other := range s.kinds {
+			s.shares = append(s.shares, herd.SharesWorms(other, kind))
+		}
+	}
 	for i := range plan.Moves {
-		land, is := r.Moves[i].Land, &plan.Moves[i]
-		before[i], last[land] = last[land], i+1
-		ground = ground[:0]
-		for k := i; k >= 0; k = before[k] - 1 {
-			if was := &plan.Moves[k]; is.Length == 0 || (was.To > is.From && was.From < is.To) {
-				ground = append(ground, k)
-			}
-		}
-		for j := range is.Visits {
-			if stay := w.stays[i][j]; hasWormDays(s.herd[stay.group].Class.Kind) {
-				var err error
-				if is.Visits[j].Worms, err = w.worst(stay, ground); err != nil {
-					return err
-				}
-			}
-		}
+		s.grounds = append(s.grounds, w.ground(i, &r.Moves[i]))
+		w.mark(i, plan.Moves[i].Visits)
 	}
 	return nil
 }
 
 func hasWormDays(kind herd.Kind) bool { return kind == herd.Sheep || kind == herd.Goats }
 
-// worms is what fillWorms goes by. The class of a return is kept by days, since a
-// plan asks for the same days over and over.
-type worms struct {
-	stays  [][]wormStay      // by move and visit
-	shares [][]bool          // by group and group: whether they share worms
-	risks  []herd.WormReturn // of stock that shares worms; 0 where nobody has asked yet
-	rule   herd.RestRule
-}
+// wormReturn is the class of a return after so many days, and the worst of it and of
+// all that are later.
+type wormReturn struct{ now, later herd.WormReturn }
 
-// wormStay is a visit as far as worms go.
-type wormStay struct {
-	group    int
-	from, to units.Date
-}
+// wormRules keeps the classes by days for each rule, since plans ask for the same days
+// over and over.
+var wormRules sync.Map
 
-func (s *setting) worms(plan *Plan) *worms {
-	w := &worms{stays: make([][]wormStay, len(plan.Moves)), risks: make([]herd.WormReturn, s.input.Days+1), rule: s.wormRule()}
-	visits := 0
-	for i := range plan.Moves {
-		visits += len(plan.Moves[i].Visits)
+func wormReturns(rule herd.RestRule) ([]wormReturn, error) {
+	if known, ok := wormRules.Load(rule); ok {
+		return known.([]wormReturn), nil
 	}
-	flat := make([]wormStay, 0, visits)
-	for i := range plan.Moves {
-		from := len(flat)
-		for _, v := range plan.Moves[i].Visits {
-			flat = append(flat, wormStay{s.farm.groupIndex(v.Group), v.From, v.To})
-		}
-		w.stays[i] = flat[from:]
-	}
-	for g := range s.herd {
-		shares := make([]bool, len(s.herd))
-		for other := range s.herd {
-			shares[other] = herd.SharesWorms(s.herd[other].Class.Kind, s.herd[g].Class.Kind)
-		}
-		w.shares = append(w.shares, shares)
-	}
-	return w
-}
-
-// worst gives the worst class of what the visits of earlier moves, or of its own,
-// have left on the ground for a visit.
-func (w *worms) worst(visit wormStay, ground []int) (herd.WormReturn, error) {
-	worst, shares := herd.ReturnOtherHost, w.shares[visit.group]
-	for _, k := range ground {
-		for _, before := range w.stays[k] {
-			if before.to >= visit.from || !shares[before.group] {
-				continue
-			}
-			// Its last dung is the freshest, and its first the ripest: the worse counts.
-			for _, dung := range [...]units.Date{before.from, before.to} {
-				risk, err := w.risk(int(visit.from - dung))
-				if err != nil {
-					return 0, err
-				}
-				worst = max(worst, risk)
-			}
-		}
-		if worst == herd.ReturnPeak {
-			break
-		}
-	}
-	return worst, nil
-}
-
-// risk gives the class of a return after so many days.
-func (w *worms) risk(days int) (herd.WormReturn, error) {
-	if w.risks[days] == 0 {
-		risk, err := herd.WormRisk(herd.Sheep, herd.Sheep, units.Days(days), w.rule)
+	returns := make([]wormReturn, longestPlan+2)
+	for days := range returns {
+		risk, err := herd.WormRisk(herd.Sheep, herd.Sheep, units.Days(days), rule)
 		if err != nil {
-			return 0, err
+			return nil, err
 		}
-		w.risks[days] = risk
+		returns[days] = wormReturn{risk, risk}
 	}
-	return w.risks[days], nil
+	for days := len(returns) - 2; days >= 0; days-- {
+		returns[days].later = max(returns[days].now, returns[days+1].later)
+	}
+	wormRules.Store(rule, returns)
+	return returns, nil
 }
 
-func (s *setting) kindOf(group string) herd.Kind { return s.herd[s.farm.groupIndex(group)].Class.Kind }
+// worms is what fillWorms goes by.
+type worms struct {
+	*setting
+	risks []wormReturn // of stock that shares worms, by days
+}
+
+// dunged is a move as far as worms go.
+type dunged struct {
+	from, to float64
+	pass     int
+	before   int        // the move to the same land before; -1: none
+	earlier  int        // the last one of the pass before; -1: none
+	until    units.Date // the last day on which anybody was there, in this move or before
+}
+
+func (w *worms) ground(i int, m *season.Move) dunged {
+	g := dunged{from: m.From, to: m.To, pass: m.Pass, before: w.last[m.Land] - 1, earlier: -1}
+	w.last[m.Land] = i + 1
+	if g.before >= 0 {
+		before := &w.grounds[g.before]
+		g.until, g.earlier = before.until, before.earlier
+		if before.pass != m.Pass {
+			g.earlier = g.before
+		}
+	}
+	for at := w.moves[i].from; at < w.moves[i].to; at++ {
+		g.until = max(g.until, w.stays[at].to)
+	}
+	return g
+}
+
+// mark gives each visit of a move the worst class of what the visits of earlier moves to
+// the same ground, or of its own, have left for it.
+func (w *worms) mark(move int, visits []Visit) {
+	of, hosts := w.moves[move], false
+	for i := range visits {
+		if hasWormDays(w.kinds[w.stays[of.from+i].group]) {
+			visits[i].Worms, hosts = herd.ReturnOtherHost, true
+		}
+	}
+	if !hosts {
+		return
+	}
+	is := w.grounds[move]
+	for k := move; k >= 0; {
+		was := &w.grounds[k]
+		if was.to <= is.from { // what was grazed before it in this pass lies farther back
+			k = was.earlier
+			continue
+		}
+		if was.from < is.to && !w.add(k, of.from, visits) {
+			return
+		}
+		k = was.before
+	}
+}
+
+// add puts what a move has left to the visits of another, whose stays begin at a place,
+// and tells whether anything older could be worse.
+func (w *worms) add(move, from int, visits []Visit) (more bool) {
+	for i := range visits {
+		v, visit := &visits[i], &w.stays[from+i]
+		if v.Worms == 0 {
+			continue
+		}
+		if youngest := max(1, int(visit.from-w.grounds[move].until)); w.risks[youngest].later > v.Worms {
+			v.Worms = max(v.Worms, w.left(move, visit))
+			more = true
+		}
+	}
+	return more
+}
+
+// left gives the worst class of what the visits of a move have left for a visit.
+func (w *worms) left(move int, visit *graze) herd.WormReturn {
+	worst, of, shares := herd.ReturnOtherHost, w.moves[move], w.shares[visit.group*len(w.kinds):]
+	for i := of.from; i < of.to; i++ {
+		was := &w.stays[i]
+		if was.to >= visit.from || !shares[was.group] {
+			continue
+		}
+		// Its last dung is the freshest, and its first the ripest: the worse counts.
+		worst = max(worst, w.risks[visit.from-was.from].now, w.risks[visit.from-was.to].now)
+	}
+	return worst
+}
+
+func (s *setting) kindOf(group string) herd.Kind { return s.classOf(group).Kind }
+
+func (s *setting) classOf(group string) *herd.Class { return &s.herd[s.farm.groupIndex(group)].Class }
 
 // wormRule is the rule of rest that the document asks for.
 func (s *setting) wormRule() herd.RestRule {
@@ -128,19 +164,19 @@ func (s *setting) wormRule() herd.RestRule {
 // remarkWorms tells of each group of sheep or goats how often it comes to ground
 // whose larvae are alive, and by whose rule.
 func (s *setting) remarkWorms(plan *Plan) {
-	for i := range s.farm.Groups {
-		id := s.farm.Groups[i].ID
-		if !hasWormDays(s.herd[i].Class.Kind) {
+	for g := range s.farm.Groups {
+		id := s.farm.Groups[g].ID
+		if !hasWormDays(s.kinds[g]) {
 			continue
 		}
 		risky, peak, visits := 0, 0, 0
 		var first units.Date
 		for m := range plan.Moves {
 			for j := range plan.Moves[m].Visits {
-				v := &plan.Moves[m].Visits[j]
-				if v.Group != id || v.Worms == 0 {
+				if s.stays[s.moves[m].from+j].group != g {
 					continue
 				}
+				v := &plan.Moves[m].Visits[j]
 				visits++
 				if v.Worms < herd.ReturnInfective {
 					continue
@@ -154,8 +190,9 @@ func (s *setting) remarkWorms(plan *Plan) {
 			}
 		}
 		if risky > 0 {
-			s.notes.add("worms", map[string]any{"group": id, "visits": visits, "infective": risky, "peak": peak, "first": first.String(), "rule": s.wormRule().String()},
-				"%s come %d times of %d to ground where worms left by their like can be alive, %d of them at the peak of the larvae; first on %s. Reckoned by the rule %q of rest; sources differ, and worm_rest chooses [EXT-GOAT-WORMS, NCAT-WORMS, WVU-WORMS]. Rest cures nothing: have dung counted and ask a vet.", id, risky, visits, peak, first, s.wormRule())
+			rule := s.wormRule().String()
+			s.notes.add("worms", []value{word("group", id), whole("visits", visits), whole("infective", risky), whole("peak", peak), day("first", first), word("rule", rule)},
+				"%s come %s times of %s to ground where worms left by their like can be alive, %s of them at the peak of the larvae; first on %s. Reckoned by the rule \"%s\" of rest; sources differ, and worm_rest chooses [EXT-GOAT-WORMS, NCAT-WORMS, WVU-WORMS]. Rest cures nothing: have dung counted and ask a vet.", said(id), whole("", risky), whole("", visits), whole("", peak), day("", first), said(rule))
 		}
 	}
 }

@@ -63,8 +63,13 @@ func whole(text string) (value int, bad bool) {
 
 // String gives the date in ISO 8601. ParseDate reads it back.
 func (d Date) String() string {
+	text, _ := d.AppendText(make([]byte, 0, len("+5881580-07-11")))
+	return string(text)
+}
+
+// AppendText adds the date to a text, as String gives it. It never fails.
+func (d Date) AppendText(text []byte) ([]byte, error) {
 	year, month, day := d.midnight().Date()
-	text := make([]byte, 0, len("+5881580-07-11"))
 	switch {
 	case year > 9999:
 		text = append(text, '+')
@@ -75,7 +80,7 @@ func (d Date) String() string {
 		text = append(text, '0')
 	}
 	text = strconv.AppendInt(text, int64(year), 10)
-	return string(append(text, '-', digit(int(month)/10), digit(int(month)), '-', digit(day/10), digit(day)))
+	return append(text, '-', digit(int(month)/10), digit(int(month)), '-', digit(day/10), digit(day)), nil
 }
 
 // digit gives the last digit of a number.

@@ -1,7 +1,9 @@
 package units
 
 import (
+	"bytes"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -184,48 +186,54 @@ func exact(v float64, unit string) string {
 // readable prints a value for people: three digits or a little more, and
 // commas between thousands.
 func readable(v float64, unit string) string {
-	if unit == "days" && Number(v) == "1" {
+	text := appendNumber(make([]byte, 0, longText), v)
+	if unit == "days" && string(text) == "1" {
 		unit = "day"
 	}
-	return Number(v) + " " + unit
+	return string(append(append(text, ' '), unit...))
 }
+
+// longText is longer than most numbers with their unit.
+const longText = 48
 
 // Number prints a plain number for people: at least three significant digits,
 // no trailing zeros after the point, commas between thousands.
-func Number(v float64) string {
-	if math.IsNaN(v) || math.IsInf(v, 0) {
-		return strconv.FormatFloat(v, 'g', -1, 64)
-	}
+func Number(v float64) string { return string(appendNumber(make([]byte, 0, longText), v)) }
+
+func appendNumber(text []byte, v float64) []byte {
 	size := math.Abs(v)
-	if size >= 1e15 || (size != 0 && size < 1e-6) {
-		return strconv.FormatFloat(v, 'g', 3, 64)
+	switch {
+	case math.IsNaN(v) || math.IsInf(v, 0):
+		return strconv.AppendFloat(text, v, 'g', -1, 64)
+	case size >= 1e15 || (size != 0 && size < 1e-6):
+		return strconv.AppendFloat(text, v, 'g', 3, 64)
 	}
 	decimals := 0
 	if size < 99.95 && size > 0 {
 		decimals = 2 - int(math.Floor(math.Log10(size)))
 	}
-	text := strconv.FormatFloat(v, 'f', decimals, 64)
+	text = strconv.AppendFloat(text, v, 'f', decimals, 64)
 	if decimals > 0 {
-		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+		text = bytes.TrimSuffix(bytes.TrimRight(text, "0"), []byte("."))
 	}
 	return thousands(text)
 }
 
-// thousands puts commas into a decimal number.
-func thousands(text string) string {
-	sign := ""
-	if strings.HasPrefix(text, "-") {
-		sign, text = "-", text[1:]
+// thousands puts commas into a decimal number that begins a text.
+func thousands(text []byte) []byte {
+	first := 0
+	if text[0] == '-' {
+		first = 1
 	}
-	if text == "0" {
-		return text
+	if string(text[first:]) == "0" {
+		return text[first:] // no negative nothing
 	}
-	whole, rest, _ := strings.Cut(text, ".")
-	for at := len(whole) - 3; at > 0; at -= 3 {
-		whole = whole[:at] + "," + whole[at:]
+	end := len(text)
+	if point := bytes.IndexByte(text, '.'); point >= 0 {
+		end = point
 	}
-	if rest != "" {
-		rest = "." + rest
+	for at := end - 3; at > first; at -= 3 {
+		text = slices.Insert(text, at, ',')
 	}
-	return sign + whole + rest
+	return text
 }

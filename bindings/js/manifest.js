@@ -2,7 +2,7 @@
 
 export const version = "0.1.0";
 export const abi = 1;
-export const manifest = 487454114;
+export const manifest = 1739750242;
 
 // The base unit of each quantity.
 export const bases = {

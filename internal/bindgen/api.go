@@ -408,6 +408,8 @@ func typeOf(name string, p, units *decl.Package) (apiType, error) {
 		return apiType{Kind: "date"}, nil
 	case "any":
 		return apiType{Kind: "any"}, nil
+	case "Values": // of a note: an object of plain figures
+		return apiType{Kind: "map", Of: &apiType{Kind: "any"}}, nil
 	case "units.End", "units.System":
 		return apiType{Kind: "word", Name: name}, nil
 	case "units.Step":

@@ -1,6 +1,9 @@
 package season
 
-import "sort"
+import (
+	"slices"
+	"sort"
+)
 
 const (
 	// dust is a length, in metres, that is rounding and not ground: many times
@@ -70,7 +73,7 @@ func (r *run) move(index, part int) {
 
 // ready tells whether a stretch may be grazed.
 func (r *run) ready(rot *rotation, l *land, s *stretch) bool {
-	return s.lack*l.fade <= l.ripe && len(s.due) == 0 && r.rested(s) >= rot.ShortestRest
+	return s.lack*l.fade <= l.ripe && s.due == 0 && r.rested(s) >= rot.ShortestRest
 }
 
 // rested gives the days since the last bite.
@@ -78,7 +81,7 @@ func (r *run) rested(s *stretch) int {
 	if s.bitten == Never {
 		return -Never
 	}
-	return r.day - s.bitten
+	return r.day - int(s.bitten)
 }
 
 // head is the ground that must be ready for a land to be entered: a lane's
@@ -159,17 +162,16 @@ func (r *run) strip(index, part int, left float64) float64 {
 	l := &r.lands[rot.Lands[rot.front]]
 	use := rot.Use[0]
 	first := l.find(rot.at)
-	last := first // behind the ready run
-	for last < len(l.stretches) && r.ready(rot, l, &l.stretches[last]) {
-		last++
-	}
-	if last == first {
+	if first == len(l.stretches) || !r.ready(rot, l, &l.stretches[first]) {
 		rot.front = -1
 		return 0
 	}
-	from, runEnd := rot.at, l.stretches[last-1].to
-	to := l.reach(first, last, left, use)
-	shortest := max(rot.ShortestStrip, 2*dust)
+	from, shortest := rot.at, max(rot.ShortestStrip, 2*dust)
+	to, last := r.reach(rot, l, first, left, use)
+	for last < len(l.stretches) && l.stretches[last-1].to-to < 2*shortest && r.ready(rot, l, &l.stretches[last]) {
+		last++ // as far as it matters where the ready run ends
+	}
+	runEnd := l.stretches[last-1].to
 	if to-from < shortest {
 		to = min(from+shortest, runEnd)
 	}
@@ -177,7 +179,7 @@ func (r *run) strip(index, part int, left float64) float64 {
 		to = runEnd
 	}
 	if to < runEnd {
-		to = l.split(to)
+		to = r.split(l, to)
 	}
 	booked := r.open(index, part, from, to, left, use)
 	rot.at = to
@@ -192,19 +194,20 @@ func (l *land) find(at float64) int {
 	return sort.Search(len(l.stretches), func(i int) bool { return l.stretches[i].from >= at })
 }
 
-// reach gives the place where a strip must end to hold so much, or the end of
-// the ready run.
-func (l *land) reach(first, last int, left, use float64) float64 {
-	for i := first; i < last; i++ {
-		s := &l.stretches[i]
+// reach gives the place where a strip from a stretch that is ready must end to hold so
+// much, or the end of the ready run, and the first stretch behind that place.
+func (r *run) reach(rot *rotation, l *land, first int, left, use float64) (to float64, behind int) {
+	behind = first
+	for ; behind < len(l.stretches) && (behind == first || r.ready(rot, l, &l.stretches[behind])); behind++ {
+		s := &l.stretches[behind]
 		perMetre := l.Width * use * (l.stand(s) - l.Leave)
 		if capacity := perMetre * s.length(); left >= capacity {
 			left -= capacity
 			continue
 		}
-		return s.from + left/perMetre
+		return s.from + left/perMetre, behind + 1
 	}
-	return l.stretches[last-1].to
+	return l.stretches[behind-1].to, behind
 }
 
 // open books a strip for all members: groups without lag eat their share now,
@@ -216,9 +219,11 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 	l := &r.lands[at]
 	first, capacity, mass := l.find(from), 0.0, 0.0
 	last := first
+	r.stands = r.stands[:0]
 	for ; last < len(l.stretches) && l.stretches[last].to <= to; last++ {
 		s := &l.stretches[last]
 		stand := l.stand(s)
+		r.stands = append(r.stands, stand)
 		capacity += l.Width * use * (stand - l.Leave) * s.length()
 		mass += stand * s.length()
 	}
@@ -229,17 +234,18 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, From: from, To: to,
 		Stay: 1, Before: mass / (to - from), Use: use, Want: booked, Ready: -1,
 	})
+	l.low, l.high = min(l.low, first), max(l.high, last-1)
 	for i := first; i < last; i++ {
 		s := &l.stretches[i]
 		l.occupy(s, id, r.day)
 		r.room(s, len(rot.Members))
-		stands := l.stand(s)
+		stands := r.stands[i-first]
 		part := share * use * (stands - l.Leave) / total // eaten, for each part wanted
 		for m, member := range rot.Members {
 			switch {
 			case rot.wants[m] == 0:
 			case member.Lag > 0:
-				l.book(s, booking{m, r.day + member.Lag, part * rot.wants[m], gross})
+				r.keep(l, s, booking{int32(m), int32(r.day + member.Lag), part * rot.wants[m], gross})
 			default:
 				stands -= r.eat(l, s, member.Group, part*rot.wants[m], gross)
 			}
@@ -262,22 +268,19 @@ func (r *run) opened(m Move) int {
 	return r.opens - 1
 }
 
-// room gives an empty stretch places for so many bookings, out of a block for
-// many: one by one they would be most of what a season allocates.
+// room gives an empty stretch places for so many bookings, out of one list of all: one
+// by one they would be most of what a season allocates.
 func (r *run) room(s *stretch, bookings int) {
-	if cap(s.due) >= bookings {
-		return
+	if int(s.room) < bookings {
+		s.at, s.room = int32(len(r.places)), int32(bookings)
+		r.places = slices.Grow(r.places, bookings)[:len(r.places)+bookings]
 	}
-	if len(r.places)-r.taken < bookings {
-		r.places, r.taken = make([]booking, max(bookings, 2*len(r.places), 256)), 0
-	}
-	s.due = r.places[r.taken : r.taken : r.taken+bookings]
-	r.taken += bookings
 }
 
-// book keeps grass of a stretch for a member of the rotation.
-func (l *land) book(s *stretch, b booking) {
-	s.due = append(s.due, b)
+// keep keeps grass of a stretch for a member of the rotation.
+func (r *run) keep(l *land, s *stretch, b booking) {
+	r.places[s.at+s.due] = b
+	s.due++
 	l.due[b.day]++
 }
 
@@ -325,6 +328,7 @@ func (r *run) enter(index, part int, left float64) {
 		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, To: l.Length,
 		Stay: days, Before: mass / l.Length, Use: use, Ready: -1,
 	}), l.Width*(mass-l.Leave*l.Length)
+	l.low, l.high = 0, len(l.stretches)-1
 	for j := range l.stretches {
 		s := &l.stretches[j]
 		l.occupy(s, id, r.day)
@@ -338,7 +342,7 @@ func (r *run) enter(index, part int, left float64) {
 			for j := range l.stretches {
 				s := &l.stretches[j]
 				if rot.wants[m] > 0 {
-					l.book(s, booking{m, r.day + i + member.Lag, want * rot.wants[m] / total * (l.stand(s) - l.Leave) / spare, gross})
+					r.keep(l, s, booking{int32(m), int32(r.day + i + member.Lag), want * rot.wants[m] / total * (l.stand(s) - l.Leave) / spare, gross})
 				}
 			}
 		}

@@ -103,6 +103,7 @@ type Result struct {
 	Fed     []Fed
 	Days    []Day
 	Surplus []Surplus
+	Stood   []float64   // by day, and of a day by land, what stands at its end, kg
 	Lands   [][]Stretch // at the end
 	Eaten   [][]float64 // by group and day, kg
 	Hay     [][]float64 // by group and day, kg wanted, before waste
@@ -138,8 +139,7 @@ type Fed struct {
 
 // Day is the book of one day.
 type Day struct {
-	Start, Grown, Eaten, Trampled, Cut, End, Hay float64   // kg over all lands
-	Standing                                     []float64 // by land at the day's end, kg
+	Start, Grown, Eaten, Trampled, Cut, End, Hay float64 // kg over all lands
 }
 
 // Surplus is a stretch that outgrew the mass above which it is mown before the
@@ -155,15 +155,17 @@ type Surplus struct {
 type stretch struct {
 	from, to      float64
 	lack          float64 // (K/V - 1) ÷ the land's fade
-	bitten        int
-	due           []booking
-	move          int // the move that opened it last; -1: none yet
+	bitten        int32
+	move          int32 // the move that opened it last; -1: none yet
+	at            int32 // its bookings begin there in the run's list of all
+	due           int32 // its bookings
+	room          int32 // places for them
 	listed, ready bool
 }
 
 // booking is grass kept on a stretch for a group of the rotation.
 type booking struct {
-	member, day int
+	member, day int32
 	eaten       float64 // kg/m²
 	gross       float64 // what disappears for each part of it
 }
@@ -175,7 +177,8 @@ type land struct {
 	*Land
 	stretches []stretch
 	passes    int
-	due       []int   // bookings on all its stretches, by day
+	due       []int32 // bookings on all its stretches, by day
+	low, high int     // no stretch outside of these has a booking
 	fade      float64 // what growth has put on the lack of all stretches
 	lift      float64 // 1 ÷ fade
 	peak      float64 // of the day whose factor is daily
@@ -187,6 +190,9 @@ type land struct {
 	stands    float64 // kg, when it was last written down
 	touched   bool    // eaten of or cut since then
 }
+
+// none is a place beyond all stretches.
+const none = math.MaxInt32
 
 // faint is the fade at which it is put on the stretches and begins anew at 1:
 // long before its inverse leaves the range of a number.
@@ -206,7 +212,7 @@ func (l *land) set(s *stretch, mass float64) {
 
 // occupy gives a stretch to a move: from today its rest is broken.
 func (l *land) occupy(s *stretch, move, day int) {
-	s.move, s.bitten, s.ready = move, day, false
+	s.move, s.bitten, s.ready = int32(move), int32(day), false
 }
 
 // rotation is a Rotation of the running season.
@@ -236,11 +242,11 @@ type run struct {
 	day       int
 	book      Day
 	places    []booking // of which stretches take their bookings
-	taken     int       // of places
 	opens     int       // moves so far
 	numbers   []float64 // of Eaten and Hay
-	standings []float64 // of the days
-	counts    []int     // of the lands' due
+	counts    []int32   // of the lands' due
+	ends      []Stretch // of Lands, all in one
+	stands    []float64 // of the stretches of a strip that is opened
 }
 
 // Run steps the season to its end. The input must be sound (ceiling above
@@ -290,9 +296,9 @@ func (r *run) steps(in *Input, each func(day int, lands [][]Stretch)) {
 }
 
 func (r *run) begin(in *Input) {
-	r.Input, r.taken, r.opens = in, 0, 0
+	r.Input, r.places, r.opens = in, r.places[:0], 0
 	last := &r.result
-	r.result = Result{Moves: last.Moves[:0], Visits: last.Visits[:0], Fed: last.Fed[:0], Days: last.Days[:0], Surplus: last.Surplus[:0], Eaten: last.Eaten[:0], Hay: last.Hay[:0]}
+	r.result = Result{Moves: last.Moves[:0], Visits: last.Visits[:0], Fed: last.Fed[:0], Days: last.Days[:0], Surplus: last.Surplus[:0], Eaten: last.Eaten[:0], Hay: last.Hay[:0], Stood: last.Stood[:0], Lands: last.Lands[:0]}
 	r.numbers = zeros(r.numbers, 2*len(in.Groups)*in.Days)
 	flat := r.numbers
 	for range in.Groups {
@@ -300,7 +306,7 @@ func (r *run) begin(in *Input) {
 		r.result.Hay, flat = append(r.result.Hay, flat[:in.Days:in.Days]), flat[in.Days:]
 	}
 	if !r.brief {
-		r.standings = zeros(r.standings, in.Days*len(in.Lands))
+		r.result.Stood = slices.Grow(r.result.Stood, in.Days*len(in.Lands))
 		moves := 8
 		for i := range in.Rotations {
 			moves += in.Days * in.Rotations[i].Moves * 9 / 8
@@ -322,7 +328,7 @@ func (r *run) begin(in *Input) {
 func (r *run) goOn(rot *rotation) {
 	if rot.At > 0 {
 		l := &r.lands[rot.Lands[rot.Front]]
-		rot.front, rot.at, l.passes = rot.Front, l.split(rot.At), 1
+		rot.front, rot.at, l.passes = rot.Front, r.split(l, rot.At), 1
 	}
 }
 
@@ -337,7 +343,7 @@ func (r *run) beginLands() {
 	counts := r.counts
 	for i := range r.Lands {
 		l := &r.lands[i]
-		*l = land{Land: &r.Lands[i], stretches: l.stretches[:0], fade: 1, lift: 1, daily: 1, nearest: math.Inf(1), rested: math.MaxInt}
+		*l = land{Land: &r.Lands[i], stretches: l.stretches[:0], low: none, high: -1, fade: 1, lift: 1, daily: 1, nearest: math.Inf(1), rested: math.MaxInt}
 		l.due, counts = counts[:reach:reach], counts[reach:]
 		l.ripe = l.Ceiling/l.TurnIn - 1
 		if l.MowAbove > 0 {
@@ -345,7 +351,7 @@ func (r *run) beginLands() {
 		}
 		from := 0.0
 		for _, s := range l.Stretches {
-			piece := stretch{from: from, to: s.To, bitten: s.Bitten, move: -1}
+			piece := stretch{from: from, to: s.To, bitten: int32(s.Bitten), move: -1}
 			l.set(&piece, s.Mass)
 			l.stretches = append(l.stretches, piece)
 			from = s.To
@@ -357,12 +363,9 @@ func (r *run) beginLands() {
 // zeros gives a list of so many zero values, in the memory of an old one where it
 // is large enough.
 func zeros[T any](old []T, n int) []T {
-	if cap(old) < n {
-		return make([]T, n)
-	}
-	old = old[:n]
-	clear(old)
-	return old
+	all := slices.Grow(old[:0], n)[:n]
+	clear(all)
+	return all
 }
 
 // sized gives a list of so many values, those of an old one where it has them.
@@ -408,7 +411,7 @@ func (r *run) cut() {
 			continue
 		}
 		l := &r.lands[c.Land]
-		from, to := l.split(c.From), l.split(c.To)
+		from, to := r.split(l, c.From), r.split(l, c.To)
 		for i := range l.stretches {
 			s := &l.stretches[i]
 			mass := l.stand(s)
@@ -417,7 +420,7 @@ func (r *run) cut() {
 			}
 			r.book.Cut += (mass - c.Stubble) * s.length() * l.Width
 			l.set(s, c.Stubble)
-			s.bitten = r.day
+			s.bitten = int32(r.day)
 			s.listed = false
 		}
 	}
@@ -425,7 +428,7 @@ func (r *run) cut() {
 
 // split parts the stretch that a place lies in and gives the boundary there:
 // one that is there already, where the place all but lies on it.
-func (l *land) split(at float64) float64 {
+func (r *run) split(l *land, at float64) float64 {
 	if at < dust {
 		return 0
 	}
@@ -438,14 +441,40 @@ func (l *land) split(at float64) float64 {
 		return s.to
 	}
 	behind := *s
-	behind.due = append([]booking(nil), s.due...)
-	for _, b := range s.due {
+	behind.from = at
+	behind.at, behind.room = int32(len(r.places)), s.due
+	r.places = append(r.places, r.bookings(s)...)
+	for _, b := range r.bookings(s) {
 		l.due[b.day]++
 	}
-	behind.from = at
 	s.to = at
-	l.stretches = slices.Insert(l.stretches, i+1, behind)
+	l.insert(i+1, behind)
 	return at
+}
+
+// bookings gives those of a stretch.
+func (r *run) bookings(s *stretch) []booking { return r.places[s.at : s.at+s.due] }
+
+// insert puts a stretch into a land before another.
+func (l *land) insert(at int, s stretch) {
+	l.stretches = slices.Insert(l.stretches, at, s)
+	if at <= l.low {
+		l.low++
+	}
+	if at <= l.high+1 {
+		l.high++
+	}
+}
+
+// remove takes one out that has no bookings.
+func (l *land) remove(at int) {
+	l.stretches = slices.Delete(l.stretches, at, at+1)
+	if at < l.low {
+		l.low--
+	}
+	if at <= l.high {
+		l.high--
+	}
 }
 
 // follow is step 2: followers, the longest lag first, eat what was booked.
@@ -464,12 +493,26 @@ func (r *run) collect(rot *rotation, least int) {
 			continue
 		}
 		first, last := len(l.stretches), -1
-		for j := range l.stretches {
-			if s := &l.stretches[j]; len(s.due) > 0 && r.serve(rot, l, s, least) {
+		for j := l.low; j <= l.high; j++ {
+			if s := &l.stretches[j]; s.due > 0 && r.serve(rot, l, s, least) {
 				first, last = min(first, j), j
 			}
 		}
+		l.tighten()
 		l.join(first, last)
+	}
+}
+
+// tighten leaves the stretches without bookings at both ends out of low to high.
+func (l *land) tighten() {
+	for l.low <= l.high && l.stretches[l.low].due == 0 {
+		l.low++
+	}
+	for l.high >= l.low && l.stretches[l.high].due == 0 {
+		l.high--
+	}
+	if l.low > l.high {
+		l.low, l.high = none, -1
 	}
 }
 
@@ -485,57 +528,84 @@ func (l *land) join(first, last int) {
 		mass := (l.stand(before)*before.length() + l.stand(s)*s.length()) / (s.to - before.from)
 		before.to = s.to
 		l.set(before, mass)
-		l.stretches = slices.Delete(l.stretches, j, j+1)
+		l.remove(j)
 	}
 }
 
 // alike tells whether two neighbours have one history from here on.
 func alike(a, b *stretch) bool {
 	return a.move >= 0 && a.move == b.move && a.bitten == b.bitten &&
-		len(a.due) == 0 && len(b.due) == 0 && math.Abs(a.lack-b.lack) <= same*a.lack
+		a.due == 0 && b.due == 0 && math.Abs(a.lack-b.lack) <= same*a.lack
 }
 
 // serve is collect on one stretch, the longest lag first. It tells whether the
 // last of the groups has been there.
 func (r *run) serve(rot *rotation, l *land, s *stretch, least int) bool {
 	for {
-		lag := -1
-		for _, b := range s.due {
-			if b.day == r.day {
-				lag = max(lag, rot.Members[b.member].Lag)
+		at, lag, alone := -1, -1, true
+		for i, b := range r.bookings(s) {
+			if int(b.day) != r.day {
+				continue
+			}
+			switch of := rot.Members[b.member].Lag; {
+			case of > lag:
+				at, lag, alone = i, of, true
+			case of == lag:
+				alone = false
 			}
 		}
 		if lag < least {
 			return false
 		}
-		if r.share(rot, l, s, lag); len(s.due) == 0 {
+		if alone {
+			r.take(rot, l, s, at)
+		} else {
+			r.share(rot, l, s, lag)
+		}
+		if s.due == 0 {
 			return true
 		}
 	}
 }
 
+// take is share for one booking, as nearly all are.
+func (r *run) take(rot *rotation, l *land, s *stretch, at int) {
+	due, stands, share := r.bookings(s), l.stand(s), 1.0
+	b := due[at]
+	booked := b.eaten * b.gross
+	if there := max(0, stands-l.Leave); there < booked {
+		share = there / booked
+	}
+	stands -= r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, b.gross)
+	l.due[r.day]--
+	copy(due[at:], due[at+1:])
+	s.due--
+	l.set(s, stands)
+	r.leave(l, s, stands)
+}
+
 // share lets the members of one lag eat, never below what is to be left; where a
 // cut took what had been kept, they share what there is.
 func (r *run) share(rot *rotation, l *land, s *stretch, lag int) {
-	booked, stands, share := 0.0, l.stand(s), 1.0
-	for _, b := range s.due {
-		if b.day == r.day && rot.Members[b.member].Lag == lag {
+	booked, stands, share, due := 0.0, l.stand(s), 1.0, r.bookings(s)
+	for _, b := range due {
+		if int(b.day) == r.day && rot.Members[b.member].Lag == lag {
 			booked += b.eaten * b.gross
 		}
 	}
 	if there := max(0, stands-l.Leave); there < booked {
 		share = there / booked
 	}
-	kept := s.due[:0]
-	for _, b := range s.due {
-		if b.day == r.day && rot.Members[b.member].Lag == lag {
+	kept := due[:0]
+	for _, b := range due {
+		if int(b.day) == r.day && rot.Members[b.member].Lag == lag {
 			stands -= r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, b.gross)
 			l.due[r.day]--
 			continue
 		}
 		kept = append(kept, b)
 	}
-	s.due = kept
+	s.due = int32(len(kept))
 	l.set(s, stands)
 	r.leave(l, s, stands)
 }
@@ -545,13 +615,13 @@ func (r *run) share(rot *rotation, l *land, s *stretch, lag int) {
 func (r *run) eat(l *land, s *stretch, group int, eaten, gross float64) (gone float64) {
 	area := s.length() * l.Width
 	gone = eaten * gross
-	s.bitten = r.day
+	s.bitten = int32(r.day)
 	s.listed = false
 	r.result.Eaten[group][r.day] += eaten * area
 	r.book.Eaten += eaten * area
 	r.book.Trampled += (gone - eaten) * area
 	if !r.brief {
-		r.visited(s.move, group, eaten*area)
+		r.visited(int(s.move), group, eaten*area)
 	}
 	return gone
 }
@@ -559,7 +629,7 @@ func (r *run) eat(l *land, s *stretch, group int, eaten, gross float64) (gone fl
 // leave tells a move what stands on a stretch once the last group has been there,
 // and the land to look when it is ripe again.
 func (r *run) leave(l *land, s *stretch, stands float64) {
-	if len(s.due) > 0 || r.brief {
+	if s.due > 0 || r.brief {
 		return
 	}
 	l.nearest = min(l.nearest, s.lack)
@@ -625,11 +695,13 @@ func (r *run) grow() {
 		if l.touched && !r.brief {
 			l.stands, l.touched = l.standing(), false
 		}
-		l.fade *= l.daily
-		if l.fade < faint {
-			l.rebase()
+		if l.daily != 1 {
+			l.fade *= l.daily
+			if l.fade < faint {
+				l.rebase()
+			}
+			l.lift = 1 / l.fade
 		}
-		l.lift = 1 / l.fade
 		if !r.brief {
 			r.note(l, i)
 		}
@@ -667,7 +739,7 @@ func (r *run) look(l *land) {
 	nearest, rested := math.Inf(1), math.MaxInt
 	for j := range l.stretches {
 		s := &l.stretches[j]
-		if s.ready || s.move < 0 || len(s.due) > 0 {
+		if s.ready || s.move < 0 || s.due > 0 {
 			continue
 		}
 		if s.lack*l.fade > l.ripe {
@@ -675,7 +747,7 @@ func (r *run) look(l *land) {
 			continue
 		}
 		m := &r.result.Moves[s.move]
-		if on := s.bitten + r.rotations[m.Rotation].ShortestRest; on > r.day+1 {
+		if on := int(s.bitten) + r.rotations[m.Rotation].ShortestRest; on > r.day+1 {
 			rested = min(rested, on)
 			continue
 		}
@@ -689,7 +761,7 @@ func (r *run) look(l *land) {
 func (r *run) list(l *land, index int) {
 	for j := range l.stretches {
 		s := &l.stretches[j]
-		if s.lack*l.fade < l.over && !s.listed && len(s.due) == 0 {
+		if s.lack*l.fade < l.over && !s.listed && s.due == 0 {
 			s.listed = true
 			r.result.Surplus = append(r.result.Surplus, Surplus{Day: r.day + 1, Land: index, From: s.from, To: s.to})
 		}
@@ -699,11 +771,10 @@ func (r *run) list(l *land, index int) {
 // write is step 6.
 func (r *run) write() {
 	if !r.brief {
-		n := len(r.lands)
-		r.book.Standing = r.standings[r.day*n : (r.day+1)*n : (r.day+1)*n]
 		for i := range r.lands {
-			r.book.Standing[i] = r.lands[i].stands
-			r.book.End += r.book.Standing[i]
+			stands := r.lands[i].stands
+			r.result.Stood = append(r.result.Stood, stands)
+			r.book.End += stands
 		}
 	}
 	r.result.Days = append(r.result.Days, r.book)
@@ -713,13 +784,18 @@ func (r *run) write() {
 func (r *run) stand() [][]Stretch {
 	lands := make([][]Stretch, len(r.lands))
 	for i := range r.lands {
-		lands[i] = make([]Stretch, len(r.lands[i].stretches))
-		for j := range lands[i] {
-			s := &r.lands[i].stretches[j]
-			lands[i][j] = Stretch{To: s.to, Mass: r.lands[i].stand(s), Bitten: s.bitten}
-		}
+		lands[i] = r.lands[i].pieces(nil)
 	}
 	return lands
+}
+
+// pieces puts what stands on the land to a list.
+func (l *land) pieces(all []Stretch) []Stretch {
+	for i := range l.stretches {
+		s := &l.stretches[i]
+		all = append(all, Stretch{To: s.to, Mass: l.stand(s), Bitten: int(s.bitten)})
+	}
+	return all
 }
 
 // finish hands over the end state and closes the moves.
@@ -727,7 +803,12 @@ func (r *run) finish() {
 	if r.brief {
 		return
 	}
-	r.result.Lands = r.stand()
+	r.ends = r.ends[:0]
+	for i := range r.lands {
+		from := len(r.ends)
+		r.ends = r.lands[i].pieces(r.ends)
+		r.result.Lands = append(r.result.Lands, r.ends[from:len(r.ends):len(r.ends)])
+	}
 	for i := range r.lands {
 		for j := range r.lands[i].stretches {
 			s := &r.lands[i].stretches[j]

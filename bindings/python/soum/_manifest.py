@@ -3,7 +3,7 @@
 
 VERSION = "0.1.0"
 ABI = 1
-NUMBER = 487454114  # a library of another manifest is refused
+NUMBER = 1739750242  # a library of another manifest is refused
 
 # The words of enumerations; inside the library the first is 1.
 WORDS = {
