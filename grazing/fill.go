@@ -15,17 +15,19 @@ import (
 // fillDays fills the days.
 func (s *setting) fillDays(plan *Plan, r *season.Result) error {
 	plan.Days = make([]PlanDay, len(r.Days))
-	lands := make([]units.DryMatter, len(r.Days)*len(s.lands))
+	n := len(s.lands)
+	lands := make([]units.DryMatter, len(r.Stood))
+	for i, standing := range r.Stood {
+		lands[i] = units.DryMatter(standing)
+	}
 	for i := range r.Days {
 		d, day := &r.Days[i], &plan.Days[i]
-		*day = PlanDay{Date: s.date(i), Standing: units.DryMatter(d.End), Grown: units.DryMatter(d.Grown), Fed: units.DryMatter(d.Hay)}
-		day.Lands, lands = lands[:len(s.lands):len(s.lands)], lands[len(s.lands):]
+		wanted := 0.0
 		for g := range s.input.Groups {
-			day.Wanted += units.DryMatter(s.input.Groups[g].Demand[i])
+			wanted += s.input.Groups[g].Demand[i]
 		}
-		for l := range day.Lands {
-			day.Lands[l] = units.DryMatter(r.Stood[i*len(day.Lands)+l])
-		}
+		day.Date, day.Standing, day.Grown = s.date(i), units.DryMatter(d.End), units.DryMatter(d.Grown)
+		day.Wanted, day.Fed, day.Lands = units.DryMatter(wanted), units.DryMatter(d.Hay), lands[i*n:(i+1)*n:(i+1)*n]
 		plan.Balance += units.DryMatter(d.Start + d.Grown - d.Eaten - d.Trampled - d.Cut - d.End)
 	}
 	return nil
@@ -52,13 +54,9 @@ func (s *setting) fillMonths(plan *Plan, r *season.Result) error {
 
 // fillMoves fills the moves with their visits.
 func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
-	s.joinVisits(r)
+	visits := s.visits(r)
 	plan.Moves = make([]Move, len(r.Moves))
-	visits, ready := make([]Visit, len(s.stays)), make([]units.Date, len(r.Moves))
-	for i := range s.stays {
-		v := &s.stays[i] // where a move has places for more than came, nobody sees them
-		visits[i] = Visit{Group: s.farm.Groups[v.group].ID, From: v.from, To: v.to, Eaten: v.eaten}
-	}
+	ready := make([]units.Date, len(r.Moves))
 	for i := range r.Moves {
 		m, move := &r.Moves[i], &plan.Moves[i]
 		if err := s.fillMove(move, m); err != nil {
@@ -74,39 +72,37 @@ func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
 	return nil
 }
 
-// graze is a group's visits to the ground of a move, of one day each, in one.
-type graze struct {
-	group    int
-	from, to units.Date
-	eaten    units.DryMatter
-}
-
 // part is a piece of a list.
 type part struct{ from, to int }
 
-// joinVisits makes the stays of every move, in order of their first day.
-func (s *setting) joinVisits(r *season.Result) {
+// visits joins the visits of a group to the ground of a move, of one day each, in one,
+// those of a move in order of their first day; s.moves tells where a move has its own.
+func (s *setting) visits(r *season.Result) []Visit {
 	places := 0
 	s.moves = s.moves[:0]
 	for i := range r.Moves {
 		s.moves = append(s.moves, part{places, places})
 		places += len(s.input.Rotations[r.Moves[i].Rotation].Members)
 	}
-	s.stays = zeros(s.stays, places)
+	all := make([]Visit, places) // a move may have places for more than came
+	s.visitors = zeros(s.visitors, places)
 	for i := range r.Visits {
 		v := &r.Visits[i]
-		of, at := &s.moves[v.Move], s.moves[v.Move].from
-		for at < of.to && s.stays[at].group != v.Group {
+		of, group := &s.moves[v.Move], int32(v.Group)
+		at, date := of.from, s.date(v.Day)
+		for at < of.to && s.visitors[at] != group {
 			at++
 		}
-		stay, date := &s.stays[at], s.date(v.Day)
+		visit := &all[at]
 		if at == of.to {
 			of.to++
-			stay.group, stay.from = v.Group, date
+			s.visitors[at] = group
+			visit.Group, visit.From = s.farm.Groups[group].ID, date
 		}
-		stay.to = date
-		stay.eaten += units.DryMatter(v.Eaten)
+		visit.To = date
+		visit.Eaten += units.DryMatter(v.Eaten)
 	}
+	return all
 }
 
 func (s *setting) fillMove(move *Move, m *season.Move) error {

@@ -19,7 +19,7 @@ func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
 	if err != nil {
 		return err
 	}
-	w := worms{setting: s, risks: risks}
+	w := worms{setting: s, plan: plan, risks: risks}
 	s.last, s.grounds, s.shares = zeros(s.last, len(s.lands)), s.grounds[:0], s.shares[:0]
 	for _, kind := range s.kinds {
 		for _, other := range s.kinds {
@@ -27,8 +27,9 @@ func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
 		}
 	}
 	for i := range plan.Moves {
-		s.grounds = append(s.grounds, w.ground(i, &r.Moves[i]))
-		w.mark(i, plan.Moves[i].Visits)
+		s.grounds = append(s.grounds, w.ground(&r.Moves[i], plan.Moves[i].Visits))
+		s.last[r.Moves[i].Land] = i + 1
+		w.mark(i)
 	}
 	return nil
 }
@@ -65,6 +66,7 @@ func wormReturns(rule herd.RestRule) ([]wormReturn, error) {
 // worms is what fillWorms goes by.
 type worms struct {
 	*setting
+	plan  *Plan
 	risks []wormReturn // of stock that shares worms, by days
 }
 
@@ -77,9 +79,8 @@ type dunged struct {
 	until    units.Date // the last day on which anybody was there, in this move or before
 }
 
-func (w *worms) ground(i int, m *season.Move) dunged {
+func (w *worms) ground(m *season.Move, visits []Visit) dunged {
 	g := dunged{from: m.From, to: m.To, pass: m.Pass, before: w.last[m.Land] - 1, earlier: -1}
-	w.last[m.Land] = i + 1
 	if g.before >= 0 {
 		before := &w.grounds[g.before]
 		g.until, g.earlier = before.until, before.earlier
@@ -87,18 +88,19 @@ func (w *worms) ground(i int, m *season.Move) dunged {
 			g.earlier = g.before
 		}
 	}
-	for at := w.moves[i].from; at < w.moves[i].to; at++ {
-		g.until = max(g.until, w.stays[at].to)
+	for i := range visits {
+		g.until = max(g.until, visits[i].To)
 	}
 	return g
 }
 
 // mark gives each visit of a move the worst class of what the visits of earlier moves to
 // the same ground, or of its own, have left for it.
-func (w *worms) mark(move int, visits []Visit) {
-	of, hosts := w.moves[move], false
+func (w *worms) mark(move int) {
+	visits, groups := w.of(move)
+	hosts := false
 	for i := range visits {
-		if hasWormDays(w.kinds[w.stays[of.from+i].group]) {
+		if hasWormDays(w.kinds[groups[i]]) {
 			visits[i].Worms, hosts = herd.ReturnOtherHost, true
 		}
 	}
@@ -112,39 +114,47 @@ func (w *worms) mark(move int, visits []Visit) {
 			k = was.earlier
 			continue
 		}
-		if was.from < is.to && !w.add(k, of.from, visits) {
+		if was.from < is.to && !w.add(k, visits, groups) {
 			return
 		}
 		k = was.before
 	}
 }
 
-// add puts what a move has left to the visits of another, whose stays begin at a place,
-// and tells whether anything older could be worse.
-func (w *worms) add(move, from int, visits []Visit) (more bool) {
+// of gives the visits of a move and their groups.
+func (w *worms) of(move int) (visits []Visit, groups []int32) {
+	at := w.moves[move]
+	return w.plan.Moves[move].Visits, w.visitors[at.from:at.to]
+}
+
+// add puts what a move has left to visits, and tells whether anything older could be
+// worse.
+func (w *worms) add(move int, visits []Visit, groups []int32) (more bool) {
 	for i := range visits {
-		v, visit := &visits[i], &w.stays[from+i]
+		v := &visits[i]
 		if v.Worms == 0 {
 			continue
 		}
-		if youngest := max(1, int(visit.from-w.grounds[move].until)); w.risks[youngest].later > v.Worms {
-			v.Worms = max(v.Worms, w.left(move, visit))
+		if youngest := max(1, int(v.From-w.grounds[move].until)); w.risks[youngest].later > v.Worms {
+			v.Worms = max(v.Worms, w.left(move, v.From, groups[i]))
 			more = true
 		}
 	}
 	return more
 }
 
-// left gives the worst class of what the visits of a move have left for a visit.
-func (w *worms) left(move int, visit *graze) herd.WormReturn {
-	worst, of, shares := herd.ReturnOtherHost, w.moves[move], w.shares[visit.group*len(w.kinds):]
-	for i := of.from; i < of.to; i++ {
-		was := &w.stays[i]
-		if was.to >= visit.from || !shares[was.group] {
+// left gives the worst class of what the visits of a move have left for a group that
+// comes on a date.
+func (w *worms) left(move int, date units.Date, group int32) herd.WormReturn {
+	worst, shares := herd.ReturnOtherHost, w.shares[int(group)*len(w.kinds):]
+	visits, groups := w.of(move)
+	for i := range visits {
+		was := &visits[i]
+		if was.To >= date || !shares[groups[i]] {
 			continue
 		}
 		// Its last dung is the freshest, and its first the ripest: the worse counts.
-		worst = max(worst, w.risks[visit.from-was.from].now, w.risks[visit.from-was.to].now)
+		worst = max(worst, w.risks[date-was.From].now, w.risks[date-was.To].now)
 	}
 	return worst
 }
@@ -173,7 +183,7 @@ func (s *setting) remarkWorms(plan *Plan) {
 		var first units.Date
 		for m := range plan.Moves {
 			for j := range plan.Moves[m].Visits {
-				if s.stays[s.moves[m].from+j].group != g {
+				if s.visitors[s.moves[m].from+j] != int32(g) {
 					continue
 				}
 				v := &plan.Moves[m].Visits[j]

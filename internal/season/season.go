@@ -771,9 +771,12 @@ func (r *run) list(l *land, index int) {
 // write is step 6.
 func (r *run) write() {
 	if !r.brief {
-		for i := range r.lands {
+		n := len(r.result.Stood)
+		r.result.Stood = r.result.Stood[:n+len(r.lands)]
+		stood := r.result.Stood[n:]
+		for i := range stood {
 			stands := r.lands[i].stands
-			r.result.Stood = append(r.result.Stood, stands)
+			stood[i] = stands
 			r.book.End += stands
 		}
 	}
