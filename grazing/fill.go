@@ -107,11 +107,9 @@ func (s *setting) visits(r *season.Result) []Visit {
 
 func (s *setting) fillMove(move *Move, m *season.Move) error {
 	land, at := &s.farm.Land[m.Land], &s.lands[m.Land]
-	*move = Move{
-		Date: s.date(m.Day), Rotation: m.Rotation, Land: land.ID, Pass: m.Pass,
-		From: units.Length(m.From), To: units.Length(m.To), Stay: units.Days(m.Stay), Leave: at.leaveHeight,
-		Area: units.Area((m.To - m.From) * s.input.Lands[m.Land].Width),
-	}
+	move.Date, move.Rotation, move.Land, move.Pass = s.date(m.Day), m.Rotation, land.ID, m.Pass
+	move.From, move.To, move.Stay, move.Leave = units.Length(m.From), units.Length(m.To), units.Days(m.Stay), at.leaveHeight
+	move.Area = units.Area((m.To - m.From) * s.input.Lands[m.Land].Width)
 	err := s.noteStay(m, move.Date)
 	if err != nil {
 		return err

@@ -188,7 +188,7 @@ type land struct {
 	nearest   float64 // the least lack of what has been grazed and is not ripe again
 	rested    int     // the first day on which something that is ripe has rested
 	stands    float64 // kg, when it was last written down
-	touched   bool    // eaten of or cut since then
+	gone      float64 // kg, eaten, trampled and cut since then
 }
 
 // none is a place beyond all stretches.
@@ -207,7 +207,6 @@ func (l *land) stand(s *stretch) float64 { return l.Ceiling / (1 + s.lack*l.fade
 // set changes what stands, other than by growth.
 func (l *land) set(s *stretch, mass float64) {
 	s.lack = (l.Ceiling/mass - 1) * l.lift
-	l.touched = true
 }
 
 // occupy gives a stretch to a move: from today its rest is broken.
@@ -356,7 +355,7 @@ func (r *run) beginLands() {
 			l.stretches = append(l.stretches, piece)
 			from = s.To
 		}
-		l.stands, l.touched = l.standing(), false
+		l.stands = l.standing()
 	}
 }
 
@@ -418,7 +417,9 @@ func (r *run) cut() {
 			if s.from < from || s.to > to || mass <= c.Stubble {
 				continue
 			}
-			r.book.Cut += (mass - c.Stubble) * s.length() * l.Width
+			cut := (mass - c.Stubble) * s.length() * l.Width
+			r.book.Cut += cut
+			l.gone += cut
 			l.set(s, c.Stubble)
 			s.bitten = int32(r.day)
 			s.listed = false
@@ -620,6 +621,7 @@ func (r *run) eat(l *land, s *stretch, group int, eaten, gross float64) (gone fl
 	r.result.Eaten[group][r.day] += eaten * area
 	r.book.Eaten += eaten * area
 	r.book.Trampled += (gone - eaten) * area
+	l.gone += gone * area
 	if !r.brief {
 		r.visited(int(s.move), group, eaten*area)
 	}
@@ -692,9 +694,8 @@ func (r *run) grow() {
 		if peak := l.Peak[r.day]; peak != l.peak {
 			l.peak, l.daily = peak, math.Exp(-4*peak/l.Ceiling)
 		}
-		if l.touched && !r.brief {
-			l.stands, l.touched = l.standing(), false
-		}
+		l.stands -= l.gone
+		l.gone = 0
 		if l.daily != 1 {
 			l.fade *= l.daily
 			if l.fade < faint {
