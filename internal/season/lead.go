@@ -179,9 +179,9 @@ func (r *run) strip(index, part int, left float64) float64 {
 		to = runEnd
 	}
 	if to < runEnd {
-		to = r.split(l, to)
+		to = r.split(l, first, to)
 	}
-	booked := r.open(index, part, from, to, left, use)
+	booked := r.open(index, part, first, to, left, use)
 	rot.at = to
 	if to >= l.Length {
 		rot.front = -1
@@ -210,14 +210,14 @@ func (r *run) reach(rot *rotation, l *land, first int, left, use float64) (to fl
 	return l.stretches[behind-1].to, behind
 }
 
-// open books a strip for all members: groups without lag eat their share now,
+// open books a strip, from a stretch on, for all members: groups without lag eat their share now,
 // the others on their day. Where the strip holds more than is wanted (it took
 // in a remainder), the want is spread over all of it.
-func (r *run) open(index, part int, from, to, left, use float64) float64 {
+func (r *run) open(index, part, first int, to, left, use float64) float64 {
 	rot := &r.rotations[index]
 	at := rot.Lands[rot.front]
 	l := &r.lands[at]
-	first, capacity, mass := l.find(from), 0.0, 0.0
+	from, capacity, mass := l.stretches[first].from, 0.0, 0.0
 	last := first
 	r.stands = r.stands[:0]
 	for ; last < len(l.stretches) && l.stretches[last].to <= to; last++ {

@@ -239,7 +239,7 @@ type run struct {
 	rotations []rotation
 	result    Result
 	day       int
-	book      Day
+	book      *Day      // the last of the result
 	places    []booking // of which stretches take their bookings
 	opens     int       // moves so far
 	numbers   []float64 // of Eaten and Hay
@@ -280,7 +280,8 @@ func (r *Runner) Brief(in *Input) *Result {
 func (r *run) steps(in *Input, each func(day int, lands [][]Stretch)) {
 	r.begin(in)
 	for r.day = 0; r.day < in.Days; r.day++ {
-		r.book = Day{Start: r.standing()} // before the day's cuts
+		r.result.Days = append(r.result.Days, Day{Start: r.standing()}) // before the day's cuts
+		r.book = &r.result.Days[r.day]
 		r.cut()
 		r.follow()
 		r.lead()
@@ -327,7 +328,7 @@ func (r *run) begin(in *Input) {
 func (r *run) goOn(rot *rotation) {
 	if rot.At > 0 {
 		l := &r.lands[rot.Lands[rot.Front]]
-		rot.front, rot.at, l.passes = rot.Front, r.split(l, rot.At), 1
+		rot.front, rot.at, l.passes = rot.Front, r.split(l, 0, rot.At), 1
 	}
 }
 
@@ -410,7 +411,7 @@ func (r *run) cut() {
 			continue
 		}
 		l := &r.lands[c.Land]
-		from, to := r.split(l, c.From), r.split(l, c.To)
+		from, to := r.split(l, 0, c.From), r.split(l, 0, c.To)
 		for i := range l.stretches {
 			s := &l.stretches[i]
 			mass := l.stand(s)
@@ -427,13 +428,15 @@ func (r *run) cut() {
 	}
 }
 
-// split parts the stretch that a place lies in and gives the boundary there:
-// one that is there already, where the place all but lies on it.
-func (r *run) split(l *land, at float64) float64 {
+// split parts the stretch that a place lies in, at or behind the i-th, and gives the
+// boundary there: one that is there already, where the place all but lies on it.
+func (r *run) split(l *land, i int, at float64) float64 {
 	if at < dust {
 		return 0
 	}
-	i := l.find(at+dust) - 1 // the stretch that reaches beyond at - dust
+	for i+1 < len(l.stretches) && l.stretches[i+1].from < at+dust {
+		i++
+	}
 	for i > 0 && l.stretches[i-1].to > at-dust {
 		i--
 	}
@@ -458,7 +461,9 @@ func (r *run) bookings(s *stretch) []booking { return r.places[s.at : s.at+s.due
 
 // insert puts a stretch into a land before another.
 func (l *land) insert(at int, s stretch) {
-	l.stretches = slices.Insert(l.stretches, at, s)
+	l.stretches = append(l.stretches, s)
+	copy(l.stretches[at+1:], l.stretches[at:])
+	l.stretches[at] = s
 	if at <= l.low {
 		l.low++
 	}
@@ -650,7 +655,7 @@ func (r *run) visited(move, group int, eaten float64) {
 			return
 		}
 	}
-	r.result.Visits = append(all, Visit{Day: r.day, Group: group, Move: move, Eaten: eaten})
+	r.result.Visits = append(r.result.Visits, Visit{Day: r.day, Group: group, Move: move, Eaten: eaten})
 }
 
 // feed is step 4: what a group wants and did not find is hay.
@@ -771,17 +776,16 @@ func (r *run) list(l *land, index int) {
 
 // write is step 6.
 func (r *run) write() {
-	if !r.brief {
-		n := len(r.result.Stood)
-		r.result.Stood = r.result.Stood[:n+len(r.lands)]
-		stood := r.result.Stood[n:]
-		for i := range stood {
-			stands := r.lands[i].stands
-			stood[i] = stands
-			r.book.End += stands
-		}
+	if r.brief {
+		return
 	}
-	r.result.Days = append(r.result.Days, r.book)
+	end := 0.0
+	for i := range r.lands {
+		stands := r.lands[i].stands
+		r.result.Stood = append(r.result.Stood, stands)
+		end += stands
+	}
+	r.book.End = end
 }
 
 // stand gives what stands on every land.
