@@ -198,6 +198,9 @@ type blocks struct {
 	last     []int   // by land: 1 and the last move to it
 	grounds  []dunged
 	shares   []bool // worms, by group and group
+	tallies  []tally
+	seen     []seen // by group
+	changed  []changed
 	book     notebook
 }
 

@@ -20,7 +20,8 @@ func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
 		return err
 	}
 	w := worms{setting: s, plan: plan, risks: risks}
-	s.last, s.grounds, s.shares = zeros(s.last, len(s.lands)), s.grounds[:0], s.shares[:0]
+	s.last, s.tallies = zeros(s.last, len(s.lands)), zeros(s.tallies, len(s.herd))
+	s.grounds, s.shares = s.grounds[:0], s.shares[:0]
 	for _, kind := range s.kinds {
 		for _, other := range s.kinds {
 			s.shares = append(s.shares, herd.SharesWorms(other, kind))
@@ -30,8 +31,32 @@ func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
 		s.grounds = append(s.grounds, w.ground(&r.Moves[i], plan.Moves[i].Visits))
 		s.last[r.Moves[i].Land] = i + 1
 		w.mark(i)
+		w.tally(i)
 	}
 	return nil
+}
+
+// tally is how often a group comes to ground by what worms have left there.
+type tally struct {
+	visits, infective, peak int
+	first                   units.Date // of those that are infective or at the peak
+}
+
+func (w *worms) tally(move int) {
+	visits, groups := w.of(move)
+	for i := range visits {
+		v, t := &visits[i], &w.tallies[groups[i]]
+		t.visits++
+		if v.Worms < herd.ReturnInfective {
+			continue
+		}
+		if t.infective++; t.infective == 1 {
+			t.first = v.From
+		}
+		if v.Worms == herd.ReturnPeak {
+			t.peak++
+		}
+	}
 }
 
 func hasWormDays(kind herd.Kind) bool { return kind == herd.Sheep || kind == herd.Goats }
@@ -173,36 +198,16 @@ func (s *setting) wormRule() herd.RestRule {
 
 // remarkWorms tells of each group of sheep or goats how often it comes to ground
 // whose larvae are alive, and by whose rule.
-func (s *setting) remarkWorms(plan *Plan) {
+func (s *setting) remarkWorms() {
 	for g := range s.farm.Groups {
 		id := s.farm.Groups[g].ID
 		if !hasWormDays(s.kinds[g]) {
 			continue
 		}
-		risky, peak, visits := 0, 0, 0
-		var first units.Date
-		for m := range plan.Moves {
-			for j := range plan.Moves[m].Visits {
-				if s.visitors[s.moves[m].from+j] != int32(g) {
-					continue
-				}
-				v := &plan.Moves[m].Visits[j]
-				visits++
-				if v.Worms < herd.ReturnInfective {
-					continue
-				}
-				if risky++; risky == 1 {
-					first = v.From
-				}
-				if v.Worms == herd.ReturnPeak {
-					peak++
-				}
-			}
-		}
-		if risky > 0 {
+		if t := &s.tallies[g]; t.infective > 0 {
 			rule := s.wormRule().String()
-			s.notes.add("worms", []value{word("group", id), whole("visits", visits), whole("infective", risky), whole("peak", peak), day("first", first), word("rule", rule)},
-				"%s come %s times of %s to ground where worms left by their like can be alive, %s of them at the peak of the larvae; first on %s. Reckoned by the rule \"%s\" of rest; sources differ, and worm_rest chooses [EXT-GOAT-WORMS, NCAT-WORMS, WVU-WORMS]. Rest cures nothing: have dung counted and ask a vet.", said(id), whole("", risky), whole("", visits), whole("", peak), day("", first), said(rule))
+			s.notes.add("worms", []value{word("group", id), whole("visits", t.visits), whole("infective", t.infective), whole("peak", t.peak), day("first", t.first), word("rule", rule)},
+				"%s come %s times of %s to ground where worms left by their like can be alive, %s of them at the peak of the larvae; first on %s. Reckoned by the rule \"%s\" of rest; sources differ, and worm_rest chooses [EXT-GOAT-WORMS, NCAT-WORMS, WVU-WORMS]. Rest cures nothing: have dung counted and ask a vet.", said(id), whole("", t.infective), whole("", t.visits), whole("", t.peak), day("", t.first), said(rule))
 		}
 	}
 }
