@@ -40,13 +40,14 @@ func (r *run) want(rot *rotation, day int) float64 {
 	if rot.wantsOf == day {
 		return rot.total
 	}
-	total := 0.0
-	for m, member := range rot.Members {
-		rot.wants[m] = 0
+	total, wants := 0.0, rot.wants
+	for m := range wants {
+		member, want := &rot.Members[m], 0.0
 		if on := day + member.Lag; on < r.Days {
-			rot.wants[m] = r.Groups[member.Group].Demand[on]
+			want = r.Groups[member.Group].Demand[on]
 		}
-		total += rot.wants[m]
+		wants[m] = want
+		total += want
 	}
 	rot.total, rot.wantsOf = total, day
 	return total

@@ -660,9 +660,10 @@ func (r *run) visited(move, group int, eaten float64) {
 
 // feed is step 4: what a group wants and did not find is hay.
 func (r *run) feed() {
+	day, eaten := r.day, r.result.Eaten
 	for g := range r.Groups {
-		want := r.Groups[g].Demand[r.day]
-		short := want - r.result.Eaten[g][r.day]
+		want := r.Groups[g].Demand[day]
+		short := want - eaten[g][day]
 		if short <= 1e-9*want {
 			continue
 		}
