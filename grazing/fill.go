@@ -167,6 +167,9 @@ func (s *setting) weightOn(day, rotation int) units.LiveWeight {
 // fillFeeding joins days of feeding in a row.
 func (s *setting) fillFeeding(plan *Plan, r *season.Result) error {
 	open := make([]int, len(s.herd)) // by group: 1 and the place of its last feeding
+	if len(r.Fed) > 0 {
+		plan.Feeding = make([]Feeding, 0, 4*len(s.herd)) // as most plans do with
+	}
 	for _, fed := range r.Fed {
 		date, why := s.date(fed.Day), FeedReason(fed.Reason)
 		if at := open[fed.Group]; at > 0 {

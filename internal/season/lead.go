@@ -1,9 +1,6 @@
 package season
 
-import (
-	"slices"
-	"sort"
-)
+import "slices"
 
 const (
 	// dust is a length, in metres, that is rounding and not ground: many times
@@ -123,7 +120,7 @@ func (r *run) choose(rot *rotation, part int, left float64) bool {
 	if best < 0 {
 		return false
 	}
-	rot.front, rot.at = best, 0
+	rot.front, rot.at, rot.near = best, 0, 0
 	r.lands[rot.Lands[best]].passes++
 	return true
 }
@@ -162,7 +159,7 @@ func (r *run) strip(index, part int, left float64) float64 {
 	rot := &r.rotations[index]
 	l := &r.lands[rot.Lands[rot.front]]
 	use := rot.Use[0]
-	first := l.find(rot.at)
+	first := l.find(rot.at, rot.near)
 	if first == len(l.stretches) || !r.ready(rot, l, &l.stretches[first]) {
 		rot.front = -1
 		return 0
@@ -183,16 +180,23 @@ func (r *run) strip(index, part int, left float64) float64 {
 		to = r.split(l, first, to)
 	}
 	booked := r.open(index, part, first, to, left, use)
-	rot.at = to
+	rot.at, rot.near = to, last
 	if to >= l.Length {
 		rot.front = -1
 	}
 	return booked
 }
 
-// find gives the index of the stretch that begins at a place.
-func (l *land) find(at float64) int {
-	return sort.Search(len(l.stretches), func(i int) bool { return l.stretches[i].from >= at })
+// find gives the index of the stretch that begins at a place, looking near an index first.
+func (l *land) find(at float64, near int) int {
+	i := min(near, len(l.stretches))
+	for i > 0 && l.stretches[i-1].from >= at {
+		i--
+	}
+	for i < len(l.stretches) && l.stretches[i].from < at {
+		i++
+	}
+	return i
 }
 
 // reach gives the place where a strip from a stretch that is ready must end to hold so

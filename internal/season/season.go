@@ -219,6 +219,7 @@ type rotation struct {
 	*Rotation
 	front int // index into Lands; -1: none
 	at    float64
+	near  int      // about where the stretch is that begins at it
 	busy  int      // last day of a stay in a paddock
 	short []Reason // by day: why the leader found too little
 	// What each member will want of ground opened on day wantsOf, and all of them.
