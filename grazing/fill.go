@@ -20,12 +20,14 @@ func (s *setting) fillDays(plan *Plan, r *season.Result) error {
 	for i, standing := range r.Stood {
 		lands[i] = units.DryMatter(standing)
 	}
-	for i := range r.Days {
-		d, day := &r.Days[i], &plan.Days[i]
-		wanted := 0.0
-		for g := range s.input.Groups {
-			wanted += s.input.Groups[g].Demand[i]
+	s.wanted = zeros(s.wanted, len(r.Days))
+	for g := range s.input.Groups {
+		for i, want := range s.input.Groups[g].Demand {
+			s.wanted[i] += want
 		}
+	}
+	for i := range r.Days {
+		d, day, wanted := &r.Days[i], &plan.Days[i], s.wanted[i]
 		day.Date, day.Standing, day.Grown = s.date(i), units.DryMatter(d.End), units.DryMatter(d.Grown)
 		day.Wanted, day.Fed, day.Lands = units.DryMatter(wanted), units.DryMatter(d.Hay), lands[i*n:(i+1)*n:(i+1)*n]
 		plan.Balance += units.DryMatter(d.Start + d.Grown - d.Eaten - d.Trampled - d.Cut - d.End)

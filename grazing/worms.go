@@ -20,43 +20,21 @@ func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
 		return err
 	}
 	w := worms{setting: s, plan: plan, risks: risks}
-	s.last, s.tallies = zeros(s.last, len(s.lands)), zeros(s.tallies, len(s.herd))
-	s.grounds, s.shares = s.grounds[:0], s.shares[:0]
+	s.last, s.tallies, s.leaves = zeros(s.last, len(s.lands)), zeros(s.tallies, len(s.herd)), zeros(s.leaves, len(s.herd))
+	s.grounds, s.droppings, s.shares = s.grounds[:0], s.droppings[:0], s.shares[:0]
 	for _, kind := range s.kinds {
-		for _, other := range s.kinds {
-			s.shares = append(s.shares, herd.SharesWorms(other, kind))
+		for other, leaver := range s.kinds {
+			shares := herd.SharesWorms(leaver, kind)
+			s.shares = append(s.shares, shares)
+			s.leaves[other] = s.leaves[other] || (shares && hasWormDays(kind))
 		}
 	}
 	for i := range plan.Moves {
-		s.grounds = append(s.grounds, w.ground(&r.Moves[i], plan.Moves[i].Visits))
-		s.last[r.Moves[i].Land] = i + 1
-		w.mark(i)
+		w.drop(i, &r.Moves[i])
+		w.search(i)
 		w.tally(i)
 	}
 	return nil
-}
-
-// tally is how often a group comes to ground by what worms have left there.
-type tally struct {
-	visits, infective, peak int
-	first                   units.Date // of those that are infective or at the peak
-}
-
-func (w *worms) tally(move int) {
-	visits, groups := w.of(move)
-	for i := range visits {
-		v, t := &visits[i], &w.tallies[groups[i]]
-		t.visits++
-		if v.Worms < herd.ReturnInfective {
-			continue
-		}
-		if t.infective++; t.infective == 1 {
-			t.first = v.From
-		}
-		if v.Worms == herd.ReturnPeak {
-			t.peak++
-		}
-	}
 }
 
 func hasWormDays(kind herd.Kind) bool { return kind == herd.Sheep || kind == herd.Goats }
@@ -95,16 +73,24 @@ type worms struct {
 	risks []wormReturn // of stock that shares worms, by days
 }
 
-// dunged is a move as far as worms go.
-type dunged struct {
-	from, to float64
-	pass     int
-	before   int        // the move to the same land before; -1: none
-	earlier  int        // the last one of the pass before; -1: none
-	until    units.Date // the last day on which anybody was there, in this move or before
+// dropping is a visit of a group whose worms a group of sheep or goats may pick up.
+type dropping struct {
+	from, to     units.Date
+	group, visit int32
 }
 
-func (w *worms) ground(m *season.Move, visits []Visit) dunged {
+// dunged is a move as far as worms go.
+type dunged struct {
+	from, to  float64
+	pass      int
+	before    int        // the move to the same land before; -1: none
+	earlier   int        // the last one of the pass before; -1: none
+	until     units.Date // the last day of the droppings of this move and those before
+	droppings part
+}
+
+// drop writes a move down.
+func (w *worms) drop(move int, m *season.Move) {
 	g := dunged{from: m.From, to: m.To, pass: m.Pass, before: w.last[m.Land] - 1, earlier: -1}
 	if g.before >= 0 {
 		before := &w.grounds[g.before]
@@ -113,75 +99,97 @@ func (w *worms) ground(m *season.Move, visits []Visit) dunged {
 			g.earlier = g.before
 		}
 	}
+	g.droppings.from = len(w.droppings)
+	visits, at := w.plan.Moves[move].Visits, w.moves[move].from
 	for i := range visits {
-		g.until = max(g.until, visits[i].To)
-	}
-	return g
-}
-
-// mark gives each visit of a move the worst class of what the visits of earlier moves to
-// the same ground, or of its own, have left for it.
-func (w *worms) mark(move int) {
-	visits, groups := w.of(move)
-	hosts := false
-	for i := range visits {
-		if hasWormDays(w.kinds[groups[i]]) {
-			visits[i].Worms, hosts = herd.ReturnOtherHost, true
+		if group := w.visitors[at+i]; w.leaves[group] {
+			w.droppings = append(w.droppings, dropping{visits[i].From, visits[i].To, group, int32(i)})
+			g.until = max(g.until, visits[i].To)
 		}
 	}
-	if !hosts {
-		return
+	g.droppings.to = len(w.droppings)
+	w.grounds = append(w.grounds, g)
+	w.last[m.Land] = move + 1
+}
+
+// of gives the droppings of a move.
+func (w *worms) of(move int) []dropping {
+	at := w.grounds[move].droppings
+	return w.droppings[at.from:at.to]
+}
+
+// search gives each visit of sheep or goats to a move the worst class of what the visits
+// of earlier moves to the same ground, or of its own, have left for it.
+func (w *worms) search(move int) {
+	is, hosts, visits := w.grounds[move], w.of(move), w.plan.Moves[move].Visits
+	for i := range hosts {
+		if hasWormDays(w.kinds[hosts[i].group]) {
+			visits[hosts[i].visit].Worms = herd.ReturnOtherHost
+		}
 	}
-	is := w.grounds[move]
 	for k := move; k >= 0; {
 		was := &w.grounds[k]
 		if was.to <= is.from { // what was grazed before it in this pass lies farther back
 			k = was.earlier
 			continue
 		}
-		if was.from < is.to && !w.add(k, visits, groups) {
+		if was.from < is.to && !w.add(k, hosts, visits) {
 			return
 		}
 		k = was.before
 	}
 }
 
-// of gives the visits of a move and their groups.
-func (w *worms) of(move int) (visits []Visit, groups []int32) {
-	at := w.moves[move]
-	return w.plan.Moves[move].Visits, w.visitors[at.from:at.to]
-}
-
 // add puts what a move has left to visits, and tells whether anything older could be
 // worse.
-func (w *worms) add(move int, visits []Visit, groups []int32) (more bool) {
-	for i := range visits {
-		v := &visits[i]
-		if v.Worms == 0 {
-			continue
-		}
-		if youngest := max(1, int(v.From-w.grounds[move].until)); w.risks[youngest].later > v.Worms {
-			v.Worms = max(v.Worms, w.left(move, v.From, groups[i]))
+func (w *worms) add(move int, hosts []dropping, visits []Visit) (more bool) {
+	until := w.grounds[move].until
+	for i := range hosts {
+		host := &hosts[i]
+		v := &visits[host.visit]
+		if youngest := max(1, int(host.from-until)); v.Worms > 0 && w.risks[youngest].later > v.Worms {
+			v.Worms = max(v.Worms, w.left(move, host))
 			more = true
 		}
 	}
 	return more
 }
 
-// left gives the worst class of what the visits of a move have left for a group that
-// comes on a date.
-func (w *worms) left(move int, date units.Date, group int32) herd.WormReturn {
-	worst, shares := herd.ReturnOtherHost, w.shares[int(group)*len(w.kinds):]
-	visits, groups := w.of(move)
-	for i := range visits {
-		was := &visits[i]
-		if was.To >= date || !shares[groups[i]] {
+// left gives the worst class of what the visits of a move have left for another.
+func (w *worms) left(move int, host *dropping) herd.WormReturn {
+	worst, shares, all := herd.ReturnOtherHost, w.shares[int(host.group)*len(w.kinds):], w.of(move)
+	for i := range all {
+		was := &all[i]
+		if was.to >= host.from || !shares[was.group] {
 			continue
 		}
 		// Its last dung is the freshest, and its first the ripest: the worse counts.
-		worst = max(worst, w.risks[date-was.From].now, w.risks[date-was.To].now)
+		worst = max(worst, w.risks[host.from-was.from].now, w.risks[host.from-was.to].now)
 	}
 	return worst
+}
+
+// tally is how often a group comes to ground by what worms have left there.
+type tally struct {
+	visits, infective, peak int
+	first                   units.Date // of those that are infective or at the peak
+}
+
+func (w *worms) tally(move int) {
+	visits, hosts := w.plan.Moves[move].Visits, w.of(move)
+	for i := range hosts {
+		v, t := &visits[hosts[i].visit], &w.tallies[hosts[i].group]
+		t.visits++
+		if v.Worms < herd.ReturnInfective {
+			continue
+		}
+		if t.infective++; t.infective == 1 {
+			t.first = v.From
+		}
+		if v.Worms == herd.ReturnPeak {
+			t.peak++
+		}
+	}
 }
 
 func (s *setting) kindOf(group string) herd.Kind { return s.classOf(group).Kind }

@@ -235,10 +235,14 @@ func (r *run) open(index, part, first int, to, left, use float64) float64 {
 	booked := min(left, capacity)
 	share, gross := booked/capacity, 1/use
 	total := r.want(rot, r.day)
-	id := r.opened(Move{
-		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, From: from, To: to,
-		Stay: 1, Before: mass / (to - from), Use: use, Want: booked, Ready: -1,
-	})
+	id := r.opens
+	r.opens++
+	if !r.brief {
+		r.result.Moves = append(r.result.Moves, Move{
+			Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, From: from, To: to,
+			Stay: 1, Before: mass / (to - from), Use: use, Want: booked, Ready: -1,
+		})
+	}
 	l.low, l.high = min(l.low, first), max(l.high, last-1)
 	for i := first; i < last; i++ {
 		s := &l.stretches[i]

@@ -585,7 +585,9 @@ func (r *run) take(rot *rotation, l *land, s *stretch, at int) {
 	}
 	stands -= r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, b.gross)
 	l.due[r.day]--
-	copy(due[at:], due[at+1:])
+	for ; at+1 < len(due); at++ {
+		due[at] = due[at+1]
+	}
 	s.due--
 	l.set(s, stands)
 	r.leave(l, s, stands)
