@@ -254,8 +254,8 @@ func (s *setting) fillHay(plan *Plan, r *season.Result) error {
 	h.Carried = s.farm.asFed(h.Eaten)
 	h.Store = s.farm.Feed.Hay
 	cut := units.DryMatter(0)
-	for _, d := range r.Days {
-		cut += units.DryMatter(d.Cut)
+	for i := range r.Days {
+		cut += units.DryMatter(r.Days[i].Cut)
 	}
 	h.Made = units.FreshFeed(float64(s.farm.kept(cut)) / float64(s.farm.hayDryMatter()))
 	h.Short = max(0, h.Carried-h.Store-h.Made)
