@@ -15,17 +15,21 @@ import (
 // fillDays fills the days.
 func (s *setting) fillDays(plan *Plan, r *season.Result) error {
 	plan.Days = make([]PlanDay, len(r.Days))
-	lands := make([]units.DryMatter, len(r.Days)*len(s.lands))
+	n := len(s.lands)
+	lands := make([]units.DryMatter, len(r.Stood))
+	for i, standing := range r.Stood {
+		lands[i] = units.DryMatter(standing)
+	}
+	s.wanted = zeros(s.wanted, len(r.Days))
+	for g := range s.input.Groups {
+		for i, want := range s.input.Groups[g].Demand {
+			s.wanted[i] += want
+		}
+	}
 	for i := range r.Days {
-		d, day := &r.Days[i], &plan.Days[i]
-		*day = PlanDay{Date: s.date(i), Standing: units.DryMatter(d.End), Grown: units.DryMatter(d.Grown), Fed: units.DryMatter(d.Hay)}
-		day.Lands, lands = lands[:len(s.lands):len(s.lands)], lands[len(s.lands):]
-		for g := range s.input.Groups {
-			day.Wanted += units.DryMatter(s.input.Groups[g].Demand[i])
-		}
-		for l := range day.Lands {
-			day.Lands[l] = units.DryMatter(r.Stood[i*len(day.Lands)+l])
-		}
+		d, day, wanted := &r.Days[i], &plan.Days[i], s.wanted[i]
+		day.Date, day.Standing, day.Grown = s.date(i), units.DryMatter(d.End), units.DryMatter(d.Grown)
+		day.Wanted, day.Fed, day.Lands = units.DryMatter(wanted), units.DryMatter(d.Hay), lands[i*n:(i+1)*n:(i+1)*n]
 		plan.Balance += units.DryMatter(d.Start + d.Grown - d.Eaten - d.Trampled - d.Cut - d.End)
 	}
 	return nil
@@ -52,13 +56,9 @@ func (s *setting) fillMonths(plan *Plan, r *season.Result) error {
 
 // fillMoves fills the moves with their visits.
 func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
-	s.joinVisits(r)
+	visits := s.visits(r)
 	plan.Moves = make([]Move, len(r.Moves))
-	visits, ready := make([]Visit, len(s.stays)), make([]units.Date, len(r.Moves))
-	for i := range s.stays {
-		v := &s.stays[i] // where a move has places for more than came, nobody sees them
-		visits[i] = Visit{Group: s.farm.Groups[v.group].ID, From: v.from, To: v.to, Eaten: v.eaten}
-	}
+	ready := make([]units.Date, len(r.Moves))
 	for i := range r.Moves {
 		m, move := &r.Moves[i], &plan.Moves[i]
 		if err := s.fillMove(move, m); err != nil {
@@ -74,48 +74,44 @@ func (s *setting) fillMoves(plan *Plan, r *season.Result) error {
 	return nil
 }
 
-// graze is a group's visits to the ground of a move, of one day each, in one.
-type graze struct {
-	group    int
-	from, to units.Date
-	eaten    units.DryMatter
-}
-
 // part is a piece of a list.
 type part struct{ from, to int }
 
-// joinVisits makes the stays of every move, in order of their first day.
-func (s *setting) joinVisits(r *season.Result) {
+// visits joins the visits of a group to the ground of a move, of one day each, in one,
+// those of a move in order of their first day; s.moves tells where a move has its own.
+func (s *setting) visits(r *season.Result) []Visit {
 	places := 0
 	s.moves = s.moves[:0]
 	for i := range r.Moves {
 		s.moves = append(s.moves, part{places, places})
 		places += len(s.input.Rotations[r.Moves[i].Rotation].Members)
 	}
-	s.stays = zeros(s.stays, places)
+	all := make([]Visit, places) // a move may have places for more than came
+	s.visitors = zeros(s.visitors, places)
 	for i := range r.Visits {
 		v := &r.Visits[i]
-		of, at := &s.moves[v.Move], s.moves[v.Move].from
-		for at < of.to && s.stays[at].group != v.Group {
+		of, group := &s.moves[v.Move], int32(v.Group)
+		at, date := of.from, s.date(v.Day)
+		for at < of.to && s.visitors[at] != group {
 			at++
 		}
-		stay, date := &s.stays[at], s.date(v.Day)
+		visit := &all[at]
 		if at == of.to {
 			of.to++
-			stay.group, stay.from = v.Group, date
+			s.visitors[at] = group
+			visit.Group, visit.From = s.farm.Groups[group].ID, date
 		}
-		stay.to = date
-		stay.eaten += units.DryMatter(v.Eaten)
+		visit.To = date
+		visit.Eaten += units.DryMatter(v.Eaten)
 	}
+	return all
 }
 
 func (s *setting) fillMove(move *Move, m *season.Move) error {
 	land, at := &s.farm.Land[m.Land], &s.lands[m.Land]
-	*move = Move{
-		Date: s.date(m.Day), Rotation: m.Rotation, Land: land.ID, Pass: m.Pass,
-		From: units.Length(m.From), To: units.Length(m.To), Stay: units.Days(m.Stay), Leave: at.leaveHeight,
-		Area: units.Area((m.To - m.From) * s.input.Lands[m.Land].Width),
-	}
+	move.Date, move.Rotation, move.Land, move.Pass = s.date(m.Day), m.Rotation, land.ID, m.Pass
+	move.From, move.To, move.Stay, move.Leave = units.Length(m.From), units.Length(m.To), units.Days(m.Stay), at.leaveHeight
+	move.Area = units.Area((m.To - m.From) * s.input.Lands[m.Land].Width)
 	err := s.noteStay(m, move.Date)
 	if err != nil {
 		return err
@@ -173,6 +169,9 @@ func (s *setting) weightOn(day, rotation int) units.LiveWeight {
 // fillFeeding joins days of feeding in a row.
 func (s *setting) fillFeeding(plan *Plan, r *season.Result) error {
 	open := make([]int, len(s.herd)) // by group: 1 and the place of its last feeding
+	if len(r.Fed) > 0 {
+		plan.Feeding = make([]Feeding, 0, 4*len(s.herd)) // as most plans do with
+	}
 	for _, fed := range r.Fed {
 		date, why := s.date(fed.Day), FeedReason(fed.Reason)
 		if at := open[fed.Group]; at > 0 {
@@ -255,8 +254,8 @@ func (s *setting) fillHay(plan *Plan, r *season.Result) error {
 	h.Carried = s.farm.asFed(h.Eaten)
 	h.Store = s.farm.Feed.Hay
 	cut := units.DryMatter(0)
-	for _, d := range r.Days {
-		cut += units.DryMatter(d.Cut)
+	for i := range r.Days {
+		cut += units.DryMatter(r.Days[i].Cut)
 	}
 	h.Made = units.FreshFeed(float64(s.farm.kept(cut)) / float64(s.farm.hayDryMatter()))
 	h.Short = max(0, h.Carried-h.Store-h.Made)

@@ -23,7 +23,7 @@ func (s *setting) remark(plan *Plan, r *season.Result) {
 	s.remarkTwoLands(plan, r)
 	s.remarkSurplus(plan)
 	s.remarkBirths(plan)
-	s.remarkWorms(plan)
+	s.remarkWorms()
 	s.remarkBirds()
 	s.remarkRoom()
 	s.remarkGeese(plan)
@@ -179,23 +179,35 @@ var feedReasons = [...]string{
 	FeedNoLand:   "they are in no rotation",
 }
 
+// seen is where a group was last, and the last day told of as one on two lands.
+type seen struct{ day, land, told int }
+
+// changed is a day on which a group is on two lands.
+type changed struct{ group, day int }
+
 // remarkTwoLands names the days on which a group is on two lands.
 func (s *setting) remarkTwoLands(_ *Plan, r *season.Result) {
-	for g := range s.herd {
-		from, day, land, told := len(s.dates), -1, -1, -1
-		for i := range r.Visits {
-			v := &r.Visits[i]
-			if v.Group != g {
-				continue
-			}
-			on := r.Moves[v.Move].Land
-			if v.Day == day && on != land && told < day {
-				s.dates = append(s.dates, s.date(day))
-				told = day
-			}
-			day, land = v.Day, on
+	s.seen, s.changed = s.seen[:0], s.changed[:0]
+	for range s.herd {
+		s.seen = append(s.seen, seen{day: -1, told: -1})
+	}
+	for i := range r.Visits {
+		v := &r.Visits[i]
+		last, land := &s.seen[v.Group], r.Moves[v.Move].Land
+		if last.day == v.Day && last.land != land && last.told < v.Day {
+			s.changed = append(s.changed, changed{v.Group, v.Day})
+			last.told = v.Day
 		}
-		if dates := s.dates[from:len(s.dates):len(s.dates)]; len(dates) > 0 {
+		last.day, last.land = v.Day, land
+	}
+	for g := range s.herd {
+		from := len(s.dates)
+		for _, c := range s.changed {
+			if c.group == g {
+				s.dates = append(s.dates, s.date(c.day))
+			}
+		}
+		if dates := cut(s.dates, from); len(dates) > 0 {
 			id := s.farm.Groups[g].ID
 			s.notes.add("two-lands", []value{word("group", id), days("dates", dates)},
 				"%s go from one land to the next within the day on %s.", said(id), days("", dates))

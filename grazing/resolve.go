@@ -186,19 +186,25 @@ type setting struct {
 // blocks are lists that many short ones are cut from: one by one these would be most
 // of the pieces of memory that a plan takes. They are kept for the next plan.
 type blocks struct {
-	numbers []float64 // by day, of every land and group
-	given   int       // of numbers
-	spell   []spell
-	starts  []int
-	pieces  []season.Stretch
-	places  []int
-	joined  []season.Member
-	moves   []part // of stays
-	stays   []graze
-	last    []int // by land: 1 and the last move to it
-	grounds []dunged
-	shares  []bool // worms, by group and group
-	book    notebook
+	numbers   []float64 // by day, of every land and group
+	given     int       // of numbers
+	spell     []spell
+	starts    []int
+	pieces    []season.Stretch
+	places    []int
+	joined    []season.Member
+	wanted    []float64 // by day, of all groups
+	moves     []part    // of a plan's visits
+	visitors  []int32   // the group of each visit
+	last      []int     // by land: 1 and the last move to it
+	grounds   []dunged
+	droppings []dropping
+	leaves    []bool // by group: worms that sheep or goats here may pick up
+	shares    []bool // worms, by group and group
+	tallies   []tally
+	seen      []seen // by group
+	changed   []changed
+	book      notebook
 }
 
 // cut gives the last of a list, from a place on, as one of its own.

@@ -10,12 +10,15 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/soum/grazing"
+	"example.org/soum/internal/speed"
 )
 
 // TestValues reads the figures of a note whose English and sums are checked in
 // TestFeedingIsToldOnce: by key, all of them, and as JSON.
 func TestValues(t *testing.T) {
-	plan, err := grazing.PlanSeason(fiftyStrips(t))
+	farm, err := speed.FiftyStrips()
+	require.NoError(t, err)
+	plan, err := grazing.PlanSeason(farm)
 	require.NoError(t, err)
 	at := slices.IndexFunc(plan.Notes, func(n grazing.Note) bool { return n.Code == "two-lands" })
 	values := plan.Notes[at].Values

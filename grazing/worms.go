@@ -19,16 +19,20 @@ func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
 	if err != nil {
 		return err
 	}
-	w := worms{setting: s, risks: risks}
-	s.last, s.grounds, s.shares = zeros(s.last, len(s.lands)), s.grounds[:0], s.shares[:0]
+	w := worms{setting: s, plan: plan, risks: risks}
+	s.last, s.tallies, s.leaves = zeros(s.last, len(s.lands)), zeros(s.tallies, len(s.herd)), zeros(s.leaves, len(s.herd))
+	s.grounds, s.droppings, s.shares = s.grounds[:0], s.droppings[:0], s.shares[:0]
 	for _, kind := range s.kinds {
-		for _, other := range s.kinds {
-			s.shares = append(s.shares, herd.SharesWorms(other, kind))
+		for other, leaver := range s.kinds {
+			shares := herd.SharesWorms(leaver, kind)
+			s.shares = append(s.shares, shares)
+			s.leaves[other] = s.leaves[other] || (shares && hasWormDays(kind))
 		}
 	}
 	for i := range plan.Moves {
-		s.grounds = append(s.grounds, w.ground(i, &r.Moves[i]))
-		w.mark(i, plan.Moves[i].Visits)
+		w.drop(i, &r.Moves[i])
+		w.search(i)
+		w.tally(i)
 	}
 	return nil
 }
@@ -65,21 +69,29 @@ func wormReturns(rule herd.RestRule) ([]wormReturn, error) {
 // worms is what fillWorms goes by.
 type worms struct {
 	*setting
+	plan  *Plan
 	risks []wormReturn // of stock that shares worms, by days
+}
+
+// dropping is a visit of a group whose worms a group of sheep or goats may pick up.
+type dropping struct {
+	from, to     units.Date
+	group, visit int32
 }
 
 // dunged is a move as far as worms go.
 type dunged struct {
-	from, to float64
-	pass     int
-	before   int        // the move to the same land before; -1: none
-	earlier  int        // the last one of the pass before; -1: none
-	until    units.Date // the last day on which anybody was there, in this move or before
+	from, to  float64
+	pass      int
+	before    int        // the move to the same land before; -1: none
+	earlier   int        // the last one of the pass before; -1: none
+	until     units.Date // the last day of the droppings of this move and those before
+	droppings part
 }
 
-func (w *worms) ground(i int, m *season.Move) dunged {
+// drop writes a move down.
+func (w *worms) drop(move int, m *season.Move) {
 	g := dunged{from: m.From, to: m.To, pass: m.Pass, before: w.last[m.Land] - 1, earlier: -1}
-	w.last[m.Land] = i + 1
 	if g.before >= 0 {
 		before := &w.grounds[g.before]
 		g.until, g.earlier = before.until, before.earlier
@@ -87,66 +99,97 @@ func (w *worms) ground(i int, m *season.Move) dunged {
 			g.earlier = g.before
 		}
 	}
-	for at := w.moves[i].from; at < w.moves[i].to; at++ {
-		g.until = max(g.until, w.stays[at].to)
-	}
-	return g
-}
-
-// mark gives each visit of a move the worst class of what the visits of earlier moves to
-// the same ground, or of its own, have left for it.
-func (w *worms) mark(move int, visits []Visit) {
-	of, hosts := w.moves[move], false
+	g.droppings.from = len(w.droppings)
+	visits, at := w.plan.Moves[move].Visits, w.moves[move].from
 	for i := range visits {
-		if hasWormDays(w.kinds[w.stays[of.from+i].group]) {
-			visits[i].Worms, hosts = herd.ReturnOtherHost, true
+		if group := w.visitors[at+i]; w.leaves[group] {
+			w.droppings = append(w.droppings, dropping{visits[i].From, visits[i].To, group, int32(i)})
+			g.until = max(g.until, visits[i].To)
 		}
 	}
-	if !hosts {
-		return
+	g.droppings.to = len(w.droppings)
+	w.grounds = append(w.grounds, g)
+	w.last[m.Land] = move + 1
+}
+
+// of gives the droppings of a move.
+func (w *worms) of(move int) []dropping {
+	at := w.grounds[move].droppings
+	return w.droppings[at.from:at.to]
+}
+
+// search gives each visit of sheep or goats to a move the worst class of what the visits
+// of earlier moves to the same ground, or of its own, have left for it.
+func (w *worms) search(move int) {
+	is, hosts, visits := w.grounds[move], w.of(move), w.plan.Moves[move].Visits
+	for i := range hosts {
+		if hasWormDays(w.kinds[hosts[i].group]) {
+			visits[hosts[i].visit].Worms = herd.ReturnOtherHost
+		}
 	}
-	is := w.grounds[move]
 	for k := move; k >= 0; {
 		was := &w.grounds[k]
 		if was.to <= is.from { // what was grazed before it in this pass lies farther back
 			k = was.earlier
 			continue
 		}
-		if was.from < is.to && !w.add(k, of.from, visits) {
+		if was.from < is.to && !w.add(k, hosts, visits) {
 			return
 		}
 		k = was.before
 	}
 }
 
-// add puts what a move has left to the visits of another, whose stays begin at a place,
-// and tells whether anything older could be worse.
-func (w *worms) add(move, from int, visits []Visit) (more bool) {
-	for i := range visits {
-		v, visit := &visits[i], &w.stays[from+i]
-		if v.Worms == 0 {
-			continue
-		}
-		if youngest := max(1, int(visit.from-w.grounds[move].until)); w.risks[youngest].later > v.Worms {
-			v.Worms = max(v.Worms, w.left(move, visit))
+// add puts what a move has left to visits, and tells whether anything older could be
+// worse.
+func (w *worms) add(move int, hosts []dropping, visits []Visit) (more bool) {
+	until := w.grounds[move].until
+	for i := range hosts {
+		host := &hosts[i]
+		v := &visits[host.visit]
+		if youngest := max(1, int(host.from-until)); v.Worms > 0 && w.risks[youngest].later > v.Worms {
+			v.Worms = max(v.Worms, w.left(move, host))
 			more = true
 		}
 	}
 	return more
 }
 
-// left gives the worst class of what the visits of a move have left for a visit.
-func (w *worms) left(move int, visit *graze) herd.WormReturn {
-	worst, of, shares := herd.ReturnOtherHost, w.moves[move], w.shares[visit.group*len(w.kinds):]
-	for i := of.from; i < of.to; i++ {
-		was := &w.stays[i]
-		if was.to >= visit.from || !shares[was.group] {
+// left gives the worst class of what the visits of a move have left for another.
+func (w *worms) left(move int, host *dropping) herd.WormReturn {
+	worst, shares, all := herd.ReturnOtherHost, w.shares[int(host.group)*len(w.kinds):], w.of(move)
+	for i := range all {
+		was := &all[i]
+		if was.to >= host.from || !shares[was.group] {
 			continue
 		}
 		// Its last dung is the freshest, and its first the ripest: the worse counts.
-		worst = max(worst, w.risks[visit.from-was.from].now, w.risks[visit.from-was.to].now)
+		worst = max(worst, w.risks[host.from-was.from].now, w.risks[host.from-was.to].now)
 	}
 	return worst
+}
+
+// tally is how often a group comes to ground by what worms have left there.
+type tally struct {
+	visits, infective, peak int
+	first                   units.Date // of those that are infective or at the peak
+}
+
+func (w *worms) tally(move int) {
+	visits, hosts := w.plan.Moves[move].Visits, w.of(move)
+	for i := range hosts {
+		v, t := &visits[hosts[i].visit], &w.tallies[hosts[i].group]
+		t.visits++
+		if v.Worms < herd.ReturnInfective {
+			continue
+		}
+		if t.infective++; t.infective == 1 {
+			t.first = v.From
+		}
+		if v.Worms == herd.ReturnPeak {
+			t.peak++
+		}
+	}
 }
 
 func (s *setting) kindOf(group string) herd.Kind { return s.classOf(group).Kind }
@@ -163,36 +206,16 @@ func (s *setting) wormRule() herd.RestRule {
 
 // remarkWorms tells of each group of sheep or goats how often it comes to ground
 // whose larvae are alive, and by whose rule.
-func (s *setting) remarkWorms(plan *Plan) {
+func (s *setting) remarkWorms() {
 	for g := range s.farm.Groups {
 		id := s.farm.Groups[g].ID
 		if !hasWormDays(s.kinds[g]) {
 			continue
 		}
-		risky, peak, visits := 0, 0, 0
-		var first units.Date
-		for m := range plan.Moves {
-			for j := range plan.Moves[m].Visits {
-				if s.stays[s.moves[m].from+j].group != g {
-					continue
-				}
-				v := &plan.Moves[m].Visits[j]
-				visits++
-				if v.Worms < herd.ReturnInfective {
-					continue
-				}
-				if risky++; risky == 1 {
-					first = v.From
-				}
-				if v.Worms == herd.ReturnPeak {
-					peak++
-				}
-			}
-		}
-		if risky > 0 {
+		if t := &s.tallies[g]; t.infective > 0 {
 			rule := s.wormRule().String()
-			s.notes.add("worms", []value{word("group", id), whole("visits", visits), whole("infective", risky), whole("peak", peak), day("first", first), word("rule", rule)},
-				"%s come %s times of %s to ground where worms left by their like can be alive, %s of them at the peak of the larvae; first on %s. Reckoned by the rule \"%s\" of rest; sources differ, and worm_rest chooses [EXT-GOAT-WORMS, NCAT-WORMS, WVU-WORMS]. Rest cures nothing: have dung counted and ask a vet.", said(id), whole("", risky), whole("", visits), whole("", peak), day("", first), said(rule))
+			s.notes.add("worms", []value{word("group", id), whole("visits", t.visits), whole("infective", t.infective), whole("peak", t.peak), day("first", t.first), word("rule", rule)},
+				"%s come %s times of %s to ground where worms left by their like can be alive, %s of them at the peak of the larvae; first on %s. Reckoned by the rule \"%s\" of rest; sources differ, and worm_rest chooses [EXT-GOAT-WORMS, NCAT-WORMS, WVU-WORMS]. Rest cures nothing: have dung counted and ask a vet.", said(id), whole("", t.infective), whole("", t.visits), whole("", t.peak), day("", t.first), said(rule))
 		}
 	}
 }

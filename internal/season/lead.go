@@ -1,9 +1,6 @@
 package season
 
-import (
-	"slices"
-	"sort"
-)
+import "slices"
 
 const (
 	// dust is a length, in metres, that is rounding and not ground: many times
@@ -40,13 +37,14 @@ func (r *run) want(rot *rotation, day int) float64 {
 	if rot.wantsOf == day {
 		return rot.total
 	}
-	total := 0.0
-	for m, member := range rot.Members {
-		rot.wants[m] = 0
+	total, wants := 0.0, rot.wants
+	for m := range wants {
+		member, want := &rot.Members[m], 0.0
 		if on := day + member.Lag; on < r.Days {
-			rot.wants[m] = r.Groups[member.Group].Demand[on]
+			want = r.Groups[member.Group].Demand[on]
 		}
-		total += rot.wants[m]
+		wants[m] = want
+		total += want
 	}
 	rot.total, rot.wantsOf = total, day
 	return total
@@ -122,7 +120,7 @@ func (r *run) choose(rot *rotation, part int, left float64) bool {
 	if best < 0 {
 		return false
 	}
-	rot.front, rot.at = best, 0
+	rot.front, rot.at, rot.near = best, 0, 0
 	r.lands[rot.Lands[best]].passes++
 	return true
 }
@@ -161,7 +159,7 @@ func (r *run) strip(index, part int, left float64) float64 {
 	rot := &r.rotations[index]
 	l := &r.lands[rot.Lands[rot.front]]
 	use := rot.Use[0]
-	first := l.find(rot.at)
+	first := l.find(rot.at, rot.near)
 	if first == len(l.stretches) || !r.ready(rot, l, &l.stretches[first]) {
 		rot.front = -1
 		return 0
@@ -179,19 +177,26 @@ func (r *run) strip(index, part int, left float64) float64 {
 		to = runEnd
 	}
 	if to < runEnd {
-		to = r.split(l, to)
+		to = r.split(l, first, to)
 	}
-	booked := r.open(index, part, from, to, left, use)
-	rot.at = to
+	booked := r.open(index, part, first, to, left, use)
+	rot.at, rot.near = to, last
 	if to >= l.Length {
 		rot.front = -1
 	}
 	return booked
 }
 
-// find gives the index of the stretch that begins at a place.
-func (l *land) find(at float64) int {
-	return sort.Search(len(l.stretches), func(i int) bool { return l.stretches[i].from >= at })
+// find gives the index of the stretch that begins at a place, looking near an index first.
+func (l *land) find(at float64, near int) int {
+	i := min(near, len(l.stretches))
+	for i > 0 && l.stretches[i-1].from >= at {
+		i--
+	}
+	for i < len(l.stretches) && l.stretches[i].from < at {
+		i++
+	}
+	return i
 }
 
 // reach gives the place where a strip from a stretch that is ready must end to hold so
@@ -210,14 +215,14 @@ func (r *run) reach(rot *rotation, l *land, first int, left, use float64) (to fl
 	return l.stretches[behind-1].to, behind
 }
 
-// open books a strip for all members: groups without lag eat their share now,
+// open books a strip, from a stretch on, for all members: groups without lag eat their share now,
 // the others on their day. Where the strip holds more than is wanted (it took
 // in a remainder), the want is spread over all of it.
-func (r *run) open(index, part int, from, to, left, use float64) float64 {
+func (r *run) open(index, part, first int, to, left, use float64) float64 {
 	rot := &r.rotations[index]
 	at := rot.Lands[rot.front]
 	l := &r.lands[at]
-	first, capacity, mass := l.find(from), 0.0, 0.0
+	from, capacity, mass := l.stretches[first].from, 0.0, 0.0
 	last := first
 	r.stands = r.stands[:0]
 	for ; last < len(l.stretches) && l.stretches[last].to <= to; last++ {
@@ -230,10 +235,14 @@ func (r *run) open(index, part int, from, to, left, use float64) float64 {
 	booked := min(left, capacity)
 	share, gross := booked/capacity, 1/use
 	total := r.want(rot, r.day)
-	id := r.opened(Move{
-		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, From: from, To: to,
-		Stay: 1, Before: mass / (to - from), Use: use, Want: booked, Ready: -1,
-	})
+	id := r.opens
+	r.opens++
+	if !r.brief {
+		r.result.Moves = append(r.result.Moves, Move{
+			Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, From: from, To: to,
+			Stay: 1, Before: mass / (to - from), Use: use, Want: booked, Ready: -1,
+		})
+	}
 	l.low, l.high = min(l.low, first), max(l.high, last-1)
 	for i := first; i < last; i++ {
 		s := &l.stretches[i]

@@ -188,7 +188,7 @@ type land struct {
 	nearest   float64 // the least lack of what has been grazed and is not ripe again
 	rested    int     // the first day on which something that is ripe has rested
 	stands    float64 // kg, when it was last written down
-	touched   bool    // eaten of or cut since then
+	gone      float64 // kg, eaten, trampled and cut since then
 }
 
 // none is a place beyond all stretches.
@@ -207,7 +207,6 @@ func (l *land) stand(s *stretch) float64 { return l.Ceiling / (1 + s.lack*l.fade
 // set changes what stands, other than by growth.
 func (l *land) set(s *stretch, mass float64) {
 	s.lack = (l.Ceiling/mass - 1) * l.lift
-	l.touched = true
 }
 
 // occupy gives a stretch to a move: from today its rest is broken.
@@ -220,6 +219,7 @@ type rotation struct {
 	*Rotation
 	front int // index into Lands; -1: none
 	at    float64
+	near  int      // about where the stretch is that begins at it
 	busy  int      // last day of a stay in a paddock
 	short []Reason // by day: why the leader found too little
 	// What each member will want of ground opened on day wantsOf, and all of them.
@@ -240,7 +240,7 @@ type run struct {
 	rotations []rotation
 	result    Result
 	day       int
-	book      Day
+	book      *Day      // the last of the result
 	places    []booking // of which stretches take their bookings
 	opens     int       // moves so far
 	numbers   []float64 // of Eaten and Hay
@@ -281,7 +281,8 @@ func (r *Runner) Brief(in *Input) *Result {
 func (r *run) steps(in *Input, each func(day int, lands [][]Stretch)) {
 	r.begin(in)
 	for r.day = 0; r.day < in.Days; r.day++ {
-		r.book = Day{Start: r.standing()} // before the day's cuts
+		r.result.Days = append(r.result.Days, Day{Start: r.standing()}) // before the day's cuts
+		r.book = &r.result.Days[r.day]
 		r.cut()
 		r.follow()
 		r.lead()
@@ -328,7 +329,7 @@ func (r *run) begin(in *Input) {
 func (r *run) goOn(rot *rotation) {
 	if rot.At > 0 {
 		l := &r.lands[rot.Lands[rot.Front]]
-		rot.front, rot.at, l.passes = rot.Front, r.split(l, rot.At), 1
+		rot.front, rot.at, l.passes = rot.Front, r.split(l, 0, rot.At), 1
 	}
 }
 
@@ -356,7 +357,7 @@ func (r *run) beginLands() {
 			l.stretches = append(l.stretches, piece)
 			from = s.To
 		}
-		l.stands, l.touched = l.standing(), false
+		l.stands = l.standing()
 	}
 }
 
@@ -411,14 +412,16 @@ func (r *run) cut() {
 			continue
 		}
 		l := &r.lands[c.Land]
-		from, to := r.split(l, c.From), r.split(l, c.To)
+		from, to := r.split(l, 0, c.From), r.split(l, 0, c.To)
 		for i := range l.stretches {
 			s := &l.stretches[i]
 			mass := l.stand(s)
 			if s.from < from || s.to > to || mass <= c.Stubble {
 				continue
 			}
-			r.book.Cut += (mass - c.Stubble) * s.length() * l.Width
+			cut := (mass - c.Stubble) * s.length() * l.Width
+			r.book.Cut += cut
+			l.gone += cut
 			l.set(s, c.Stubble)
 			s.bitten = int32(r.day)
 			s.listed = false
@@ -426,13 +429,15 @@ func (r *run) cut() {
 	}
 }
 
-// split parts the stretch that a place lies in and gives the boundary there:
-// one that is there already, where the place all but lies on it.
-func (r *run) split(l *land, at float64) float64 {
+// split parts the stretch that a place lies in, at or behind the i-th, and gives the
+// boundary there: one that is there already, where the place all but lies on it.
+func (r *run) split(l *land, i int, at float64) float64 {
 	if at < dust {
 		return 0
 	}
-	i := l.find(at+dust) - 1 // the stretch that reaches beyond at - dust
+	for i+1 < len(l.stretches) && l.stretches[i+1].from < at+dust {
+		i++
+	}
 	for i > 0 && l.stretches[i-1].to > at-dust {
 		i--
 	}
@@ -457,7 +462,9 @@ func (r *run) bookings(s *stretch) []booking { return r.places[s.at : s.at+s.due
 
 // insert puts a stretch into a land before another.
 func (l *land) insert(at int, s stretch) {
-	l.stretches = slices.Insert(l.stretches, at, s)
+	l.stretches = append(l.stretches, s)
+	copy(l.stretches[at+1:], l.stretches[at:])
+	l.stretches[at] = s
 	if at <= l.low {
 		l.low++
 	}
@@ -578,7 +585,9 @@ func (r *run) take(rot *rotation, l *land, s *stretch, at int) {
 	}
 	stands -= r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, b.gross)
 	l.due[r.day]--
-	copy(due[at:], due[at+1:])
+	for ; at+1 < len(due); at++ {
+		due[at] = due[at+1]
+	}
 	s.due--
 	l.set(s, stands)
 	r.leave(l, s, stands)
@@ -620,6 +629,7 @@ func (r *run) eat(l *land, s *stretch, group int, eaten, gross float64) (gone fl
 	r.result.Eaten[group][r.day] += eaten * area
 	r.book.Eaten += eaten * area
 	r.book.Trampled += (gone - eaten) * area
+	l.gone += gone * area
 	if !r.brief {
 		r.visited(int(s.move), group, eaten*area)
 	}
@@ -648,14 +658,15 @@ func (r *run) visited(move, group int, eaten float64) {
 			return
 		}
 	}
-	r.result.Visits = append(all, Visit{Day: r.day, Group: group, Move: move, Eaten: eaten})
+	r.result.Visits = append(r.result.Visits, Visit{Day: r.day, Group: group, Move: move, Eaten: eaten})
 }
 
 // feed is step 4: what a group wants and did not find is hay.
 func (r *run) feed() {
+	day, eaten := r.day, r.result.Eaten
 	for g := range r.Groups {
-		want := r.Groups[g].Demand[r.day]
-		short := want - r.result.Eaten[g][r.day]
+		want := r.Groups[g].Demand[day]
+		short := want - eaten[g][day]
 		if short <= 1e-9*want {
 			continue
 		}
@@ -692,9 +703,8 @@ func (r *run) grow() {
 		if peak := l.Peak[r.day]; peak != l.peak {
 			l.peak, l.daily = peak, math.Exp(-4*peak/l.Ceiling)
 		}
-		if l.touched && !r.brief {
-			l.stands, l.touched = l.standing(), false
-		}
+		l.stands -= l.gone
+		l.gone = 0
 		if l.daily != 1 {
 			l.fade *= l.daily
 			if l.fade < faint {
@@ -770,14 +780,16 @@ func (r *run) list(l *land, index int) {
 
 // write is step 6.
 func (r *run) write() {
-	if !r.brief {
-		for i := range r.lands {
-			stands := r.lands[i].stands
-			r.result.Stood = append(r.result.Stood, stands)
-			r.book.End += stands
-		}
+	if r.brief {
+		return
 	}
-	r.result.Days = append(r.result.Days, r.book)
+	end := 0.0
+	for i := range r.lands {
+		stands := r.lands[i].stands
+		r.result.Stood = append(r.result.Stood, stands)
+		end += stands
+	}
+	r.book.End = end
 }
 
 // stand gives what stands on every land.
