@@ -240,7 +240,8 @@ func (s *setting) grazer(group int) bool {
 func (s *setting) fillHay(plan *Plan, r *season.Result) error {
 	h := &plan.Hay
 	last := -1
-	for _, fed := range r.Fed { // by day
+	for i := range r.Fed { // by day
+		fed := &r.Fed[i]
 		if !s.grazer(fed.Group) {
 			h.Ration += units.DryMatter(fed.Hay)
 			continue

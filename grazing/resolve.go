@@ -240,6 +240,12 @@ type site struct {
 	turnIn, leave, ceiling units.Yield
 	leaveHeight            units.Height
 	annual                 units.Yield
+	noted                  bool // its growth met the end of what print covers
+}
+
+// growsLike tells whether the potential growth of two lands is the same.
+func (at *site) growsLike(other *site) bool {
+	return at.pasture == other.pasture && at.annual == other.annual && at.turnIn == other.turnIn && at.leave == other.leave && at.ceiling == other.ceiling
 }
 
 // settle makes a farm ready. It fails with a DomainError of a formula where
@@ -353,9 +359,11 @@ func (s *setting) settleLand(l *Land) error {
 	if land.Stretches, err = s.stretches(l, &at); err != nil {
 		return err
 	}
+	noted := s.notes.kept()
 	if land.Peak, err = s.peaks(&at); err != nil {
 		return err
 	}
+	at.noted = s.notes.kept() > noted
 	s.lands = append(s.lands, at)
 	s.input.Lands = append(s.input.Lands, land)
 	return nil
@@ -386,8 +394,14 @@ func (s *setting) stretches(l *Land, at *site) ([]season.Stretch, error) {
 
 // peaks gives the potential growth of every day: the month's share of the
 // annual yield, by the rain so far, spread over the month's days, and raised
-// from the mean of a grazed stand to the fastest growth of the curve.
+// from the mean of a grazed stand to the fastest growth of the curve. Land that grows as
+// land before it does is not reckoned again, unless there is something to note.
 func (s *setting) peaks(at *site) ([]float64, error) {
+	for i := range s.lands {
+		if before := &s.lands[i]; !before.noted && before.growsLike(at) {
+			return s.input.Lands[i].Peak, nil
+		}
+	}
 	meanToPeak, err := forage.MeanToPeak(at.leave, at.turnIn, at.ceiling)
 	if err = s.notes.keep(err, s.start, s.input.Days); err != nil {
 		return nil, err

@@ -243,7 +243,8 @@ func (r *run) open(index, part, first int, to, left, use float64) float64 {
 			Stay: 1, Before: mass / (to - from), Use: use, Want: booked, Ready: -1,
 		})
 	}
-	l.low, l.high = min(l.low, first), max(l.high, last-1)
+	l.booked.include(first, last-1)
+	l.fresh.include(first, last-1)
 	for i := first; i < last; i++ {
 		s := &l.stretches[i]
 		l.occupy(s, id, r.day)
@@ -337,7 +338,8 @@ func (r *run) enter(index, part int, left float64) {
 		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, To: l.Length,
 		Stay: days, Before: mass / l.Length, Use: use, Ready: -1,
 	}), l.Width*(mass-l.Leave*l.Length)
-	l.low, l.high = 0, len(l.stretches)-1
+	l.booked.include(0, len(l.stretches)-1)
+	l.fresh.include(0, len(l.stretches)-1)
 	for j := range l.stretches {
 		s := &l.stretches[j]
 		l.occupy(s, id, r.day)

@@ -178,7 +178,8 @@ type land struct {
 	stretches []stretch
 	passes    int
 	due       []int32 // bookings on all its stretches, by day
-	low, high int     // no stretch outside of these has a booking
+	booked    window  // no stretch outside of it has a booking
+	fresh     window  // nor waits, grazed, to be ready again
 	fade      float64 // what growth has put on the lack of all stretches
 	lift      float64 // 1 ÷ fade
 	peak      float64 // of the day whose factor is daily
@@ -190,9 +191,6 @@ type land struct {
 	stands    float64 // kg, when it was last written down
 	gone      float64 // kg, eaten, trampled and cut since then
 }
-
-// none is a place beyond all stretches.
-const none = math.MaxInt32
 
 // faint is the fade at which it is put on the stretches and begins anew at 1:
 // long before its inverse leaves the range of a number.
@@ -344,7 +342,7 @@ func (r *run) beginLands() {
 	counts := r.counts
 	for i := range r.Lands {
 		l := &r.lands[i]
-		*l = land{Land: &r.Lands[i], stretches: l.stretches[:0], low: none, high: -1, fade: 1, lift: 1, daily: 1, nearest: math.Inf(1), rested: math.MaxInt}
+		*l = land{Land: &r.Lands[i], stretches: l.stretches[:0], booked: nowhere, fresh: nowhere, fade: 1, lift: 1, daily: 1, nearest: math.Inf(1), rested: math.MaxInt}
 		l.due, counts = counts[:reach:reach], counts[reach:]
 		l.ripe = l.Ceiling/l.TurnIn - 1
 		if l.MowAbove > 0 {
@@ -465,22 +463,44 @@ func (l *land) insert(at int, s stretch) {
 	l.stretches = append(l.stretches, s)
 	copy(l.stretches[at+1:], l.stretches[at:])
 	l.stretches[at] = s
-	if at <= l.low {
-		l.low++
-	}
-	if at <= l.high+1 {
-		l.high++
-	}
+	l.booked.inserted(at)
+	l.fresh.inserted(at)
 }
 
 // remove takes one out that has no bookings.
 func (l *land) remove(at int) {
 	l.stretches = slices.Delete(l.stretches, at, at+1)
-	if at < l.low {
-		l.low--
+	l.booked.removed(at)
+	l.fresh.removed(at)
+}
+
+// window is stretches of a land from one to another; there is none where low is above
+// high.
+type window struct{ low, high int }
+
+// nowhere is a window with nothing in it: its low is beyond all stretches.
+var nowhere = window{math.MaxInt32, -1}
+
+// include makes the window hold more stretches.
+func (w *window) include(first, last int) { w.low, w.high = min(w.low, first), max(w.high, last) }
+
+// inserted tells that a stretch was put in, parted from the one before it.
+func (w *window) inserted(at int) {
+	if at <= w.low {
+		w.low++
 	}
-	if at <= l.high {
-		l.high--
+	if at <= w.high+1 {
+		w.high++
+	}
+}
+
+// removed tells that a stretch was taken out.
+func (w *window) removed(at int) {
+	if at < w.low {
+		w.low--
+	}
+	if at <= w.high {
+		w.high--
 	}
 }
 
@@ -500,7 +520,7 @@ func (r *run) collect(rot *rotation, least int) {
 			continue
 		}
 		first, last := len(l.stretches), -1
-		for j := l.low; j <= l.high; j++ {
+		for j := l.booked.low; j <= l.booked.high; j++ {
 			if s := &l.stretches[j]; s.due > 0 && r.serve(rot, l, s, least) {
 				first, last = min(first, j), j
 			}
@@ -510,16 +530,17 @@ func (r *run) collect(rot *rotation, least int) {
 	}
 }
 
-// tighten leaves the stretches without bookings at both ends out of low to high.
+// tighten leaves the stretches without bookings at both ends out of the window.
 func (l *land) tighten() {
-	for l.low <= l.high && l.stretches[l.low].due == 0 {
-		l.low++
+	w := &l.booked
+	for w.low <= w.high && l.stretches[w.low].due == 0 {
+		w.low++
 	}
-	for l.high >= l.low && l.stretches[l.high].due == 0 {
-		l.high--
+	for w.high >= w.low && l.stretches[w.high].due == 0 {
+		w.high--
 	}
-	if l.low > l.high {
-		l.low, l.high = none, -1
+	if w.low > w.high {
+		*w = nowhere
 	}
 }
 
@@ -580,8 +601,11 @@ func (r *run) take(rot *rotation, l *land, s *stretch, at int) {
 	due, stands, share := r.bookings(s), l.stand(s), 1.0
 	b := due[at]
 	booked := b.eaten * b.gross
-	if there := max(0, stands-l.Leave); there < booked {
-		share = there / booked
+	if there := stands - l.Leave; there < booked {
+		share = 0
+		if there > 0 {
+			share = there / booked
+		}
 	}
 	stands -= r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, b.gross)
 	l.due[r.day]--
@@ -602,8 +626,11 @@ func (r *run) share(rot *rotation, l *land, s *stretch, lag int) {
 			booked += b.eaten * b.gross
 		}
 	}
-	if there := max(0, stands-l.Leave); there < booked {
-		share = there / booked
+	if there := stands - l.Leave; there < booked {
+		share = 0
+		if there > 0 {
+			share = there / booked
+		}
 	}
 	kept := due[:0]
 	for _, b := range due {
@@ -642,7 +669,9 @@ func (r *run) leave(l *land, s *stretch, stands float64) {
 	if s.due > 0 || r.brief {
 		return
 	}
-	l.nearest = min(l.nearest, s.lack)
+	if s.lack < l.nearest {
+		l.nearest = s.lack
+	}
 	area := s.length() * l.Width
 	m := &r.result.Moves[s.move]
 	m.left += stands * area
@@ -746,14 +775,23 @@ func (r *run) note(l *land, index int) {
 // look tells the moves of a land which of its stretches are ready again, and the
 // land when to look next.
 func (r *run) look(l *land) {
-	nearest, rested := math.Inf(1), math.MaxInt
-	for j := range l.stretches {
+	nearest, rested, fresh := math.Inf(1), math.MaxInt, nowhere
+	for j := l.fresh.low; j <= l.fresh.high; j++ {
 		s := &l.stretches[j]
-		if s.ready || s.move < 0 || s.due > 0 {
+		if s.ready || s.move < 0 {
+			continue
+		}
+		fresh.high = j
+		if fresh.low > j {
+			fresh.low = j
+		}
+		if s.due > 0 {
 			continue
 		}
 		if s.lack*l.fade > l.ripe {
-			nearest = min(nearest, s.lack)
+			if s.lack < nearest { // min takes its time over what is no number
+				nearest = s.lack
+			}
 			continue
 		}
 		m := &r.result.Moves[s.move]
@@ -764,7 +802,7 @@ func (r *run) look(l *land) {
 		s.ready = true
 		m.Ready = r.day + 1
 	}
-	l.nearest, l.rested = nearest, rested
+	l.nearest, l.rested, l.fresh = nearest, rested, fresh
 }
 
 // list writes down the stretches of a land that have outgrown the mower's mark.
