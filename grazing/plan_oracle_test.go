@@ -93,7 +93,15 @@ func TestTwoLandsAgainstVisits(t *testing.T) {
 	told := 0
 	rapid.Check(t, func(t *rapid.T) {
 		farm := drawFarm(t)
-		farm.Land[0].Length, farm.Land[1].Length = 60, 40 // so that lanes end often
+		third := farm.Land[1]
+		third.ID = "third"
+		farm.Land = append(farm.Land, third)
+		farm.Rotations[0].Land = append(farm.Rotations[0].Land, "third")
+		for i, length := range []units.Length{0: 30, 1: 6, 3: 6} { // so that lanes end often
+			if length > 0 {
+				farm.Land[i].Length = length
+			}
+		}
 		p, err := grazing.PlanSeason(farm)
 		require.NoError(t, err)
 		for _, g := range farm.Groups {

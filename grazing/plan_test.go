@@ -247,6 +247,8 @@ func TestLongStaysAreNoted(t *testing.T) {
 	p = plan(t, exact)
 	require.Equal(t, units.Days(printed), p.Moves[len(p.Moves)-1].Stay+p.Moves[len(p.Moves)-1].Date.Sub(exact.Today))
 	assert.NotContains(t, notes(p), "outside-source")
+	exact.Season.To++
+	assert.Equal(t, printed+1, noteOf(t, plan(t, exact), "outside-source").Values.Get("days"))
 }
 
 // TestRainScalesGrowth gives the small farm a spring with 75 % of its normal

@@ -199,8 +199,7 @@ type blocks struct {
 	last      []int     // by land: 1 and the last move to it
 	grounds   []dunged
 	droppings []dropping
-	leaves    []bool // by group: worms that sheep or goats here may pick up
-	shares    []bool // worms, by group and group
+	leaves    []bool // by group: worms that sheep and goats may pick up
 	tallies   []tally
 	seen      []seen // by group
 	changed   []changed
