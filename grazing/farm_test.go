@@ -93,6 +93,7 @@ func TestBadFarms(t *testing.T) {
 		{`"turn_in": "15 cm"`, `"turn_in": "5 m"`, "rotations[0].turn_in", "ceiling"},
 		{`"land": ["long", "short"]`, `"land": ["long", "shrot"]`, "rotations[0].land[1]", "the id of no land"},
 		{`"land": ["plot"]`, `"land": ["plot", "long"]`, "rotations[1].land[1]", "already"},
+		{`"land": ["long", "short"]`, `"land": ["long", "short", "long"]`, "rotations[0].land[2]", "rotations[0].land[0] already"},
 		{`"behind": "2 days"`, `"behind": "1.5 days"`, "rotations[0].groups[1].behind", "whole days"},
 		{`{"group": "milkers"}`, `{"group": "milkers", "behind": "1 day"}`, "rotations[0].groups[0].behind", "leads"},
 		{`"group": "ganders"`, `"group": "milkers"`, "rotations[1].groups[0].group", "already"},

@@ -70,17 +70,6 @@ func (n *notebook) keep(err error, date units.Date, days int) error {
 	return n.keepRange(err, date, days)
 }
 
-// kept gives how many days of range errors have been written down.
-func (n *notebook) kept() (days int) {
-	if n == nil {
-		return 0
-	}
-	for i := range n.ranges {
-		days += n.ranges[i].days
-	}
-	return days
-}
-
 func (n *notebook) keepRange(err error, date units.Date, days int) error {
 	var ranged *units.RangeError
 	if !errors.As(err, &ranged) {

@@ -64,5 +64,9 @@ func TestCapital(t *testing.T) {
 		var plan Plan
 		n.tell(&plan)
 		assert.Equal(t, capital+" go.", plan.Notes[1].English)
+		n.clear()
+		n.warn("code", nil, "%s go.", said(small)) // stands behind a colon
+		n.tell(&plan)
+		assert.Equal(t, small+" go.", plan.Cautions[0].Why)
 	}
 }

@@ -217,7 +217,38 @@ func TestOutsideSourceIsNotedOnce(t *testing.T) {
 	assert.Equal(t, 0.5, found[0].Values.Get("value"))
 	assert.Equal(t, 1.0, found[0].Values.Get("low"))
 	assert.Equal(t, "2001-05-01", found[0].Values.Get("first_day"))
-	assert.Positive(t, found[0].Values.Get("days"))
+	days := 0 // of the strips, and of the plot's stays over the printed seven days
+	for _, m := range p.Moves {
+		if m.Rotation == 0 || m.Stay > 7 {
+			days += int(m.Stay)
+		}
+	}
+	assert.Equal(t, days, found[0].Values.Get("days"))
+}
+
+// TestLongStaysAreNoted puts two geese on the plot, which it feeds for longer than the
+// seven days of the printed table, and counts the days of the stays beyond it.
+func TestLongStaysAreNoted(t *testing.T) {
+	const printed = 7 // PSU-STAY
+	p := plan(t, readSmall(t, `"class": "goose", "head": 6`, `"class": "goose", "head": 2`))
+	days, within := 0, 0
+	for _, m := range p.Moves {
+		if m.Stay > printed {
+			days += int(m.Stay)
+		} else {
+			within++
+		}
+	}
+	require.Positive(t, days)
+	require.Positive(t, within)
+	assert.Equal(t, days, noteOf(t, p, "outside-source").Values.Get("days"))
+	exact := readSmall(t, `"class": "goose", "head": 6`, `"class": "goose", "head": 2`)
+	exact.Season.To = exact.Today.Add(printed - 1) // the longest stay that the season leaves room for
+	p = plan(t, exact)
+	require.Equal(t, units.Days(printed), p.Moves[len(p.Moves)-1].Stay+p.Moves[len(p.Moves)-1].Date.Sub(exact.Today))
+	assert.NotContains(t, notes(p), "outside-source")
+	exact.Season.To++
+	assert.Equal(t, printed+1, noteOf(t, plan(t, exact), "outside-source").Values.Get("days"))
 }
 
 // TestRainScalesGrowth gives the small farm a spring with 75 % of its normal

@@ -199,8 +199,7 @@ type blocks struct {
 	last      []int     // by land: 1 and the last move to it
 	grounds   []dunged
 	droppings []dropping
-	leaves    []bool // by group: worms that sheep or goats here may pick up
-	shares    []bool // worms, by group and group
+	leaves    []bool // by group: worms that sheep and goats may pick up
 	tallies   []tally
 	seen      []seen // by group
 	changed   []changed
@@ -240,7 +239,6 @@ type site struct {
 	turnIn, leave, ceiling units.Yield
 	leaveHeight            units.Height
 	annual                 units.Yield
-	noted                  bool // its growth met the end of what print covers
 }
 
 // growsLike tells whether the potential growth of two lands is the same.
@@ -359,11 +357,9 @@ func (s *setting) settleLand(l *Land) error {
 	if land.Stretches, err = s.stretches(l, &at); err != nil {
 		return err
 	}
-	noted := s.notes.kept()
 	if land.Peak, err = s.peaks(&at); err != nil {
 		return err
 	}
-	at.noted = s.notes.kept() > noted
 	s.lands = append(s.lands, at)
 	s.input.Lands = append(s.input.Lands, land)
 	return nil
@@ -395,10 +391,10 @@ func (s *setting) stretches(l *Land, at *site) ([]season.Stretch, error) {
 // peaks gives the potential growth of every day: the month's share of the
 // annual yield, by the rain so far, spread over the month's days, and raised
 // from the mean of a grazed stand to the fastest growth of the curve. Land that grows as
-// land before it does is not reckoned again, unless there is something to note.
+// land before it does is not reckoned again.
 func (s *setting) peaks(at *site) ([]float64, error) {
 	for i := range s.lands {
-		if before := &s.lands[i]; !before.noted && before.growsLike(at) {
+		if s.lands[i].growsLike(at) {
 			return s.input.Lands[i].Peak, nil
 		}
 	}

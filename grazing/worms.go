@@ -21,13 +21,9 @@ func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
 	}
 	w := worms{setting: s, plan: plan, risks: risks}
 	s.last, s.tallies, s.leaves = zeros(s.last, len(s.lands)), zeros(s.tallies, len(s.herd)), zeros(s.leaves, len(s.herd))
-	s.grounds, s.droppings, s.shares = s.grounds[:0], s.droppings[:0], s.shares[:0]
-	for _, kind := range s.kinds {
-		for other, leaver := range s.kinds {
-			shares := herd.SharesWorms(leaver, kind)
-			s.shares = append(s.shares, shares)
-			s.leaves[other] = s.leaves[other] || (shares && hasWormDays(kind))
-		}
+	s.grounds, s.droppings = s.grounds[:0], s.droppings[:0]
+	for g, kind := range s.kinds {
+		s.leaves[g] = herd.SharesWorms(kind, herd.Sheep) // and goats, which have the same
 	}
 	for i := range plan.Moves {
 		w.drop(i, &r.Moves[i])
@@ -157,10 +153,10 @@ func (w *worms) add(move int, hosts []dropping, visits []Visit) (more bool) {
 
 // left gives the worst class of what the visits of a move have left for another.
 func (w *worms) left(move int, host *dropping) herd.WormReturn {
-	worst, shares, all := herd.ReturnOtherHost, w.shares[int(host.group)*len(w.kinds):], w.of(move)
+	worst, all := herd.ReturnOtherHost, w.of(move)
 	for i := range all {
 		was := &all[i]
-		if was.to >= host.from || !shares[was.group] {
+		if was.to >= host.from {
 			continue
 		}
 		// Its last dung is the freshest, and its first the ripest: the worse counts.
