@@ -122,6 +122,15 @@ func (n *notebook) say(format string, arguments ...value) {
 	}
 }
 
+// span says the days from one date to another.
+func (n *notebook) span(from, to units.Date) {
+	if from == to {
+		n.say("on %s", day("", from))
+		return
+	}
+	n.say("from %s to %s", day("", from), day("", to))
+}
+
 // end closes the text said so far.
 func (n *notebook) end(e entry, values ...value) {
 	from := 0
@@ -247,12 +256,3 @@ func joiner(i, of int) string {
 
 // pathed puts the place in the document before an error.
 func pathed(list string, i int, err error) error { return fmt.Errorf("%s[%d]: %w", list, i, err) }
-
-// span says the days from one date to another.
-func (n *notebook) span(from, to units.Date) {
-	if from == to {
-		n.say("on %s", day("", from))
-		return
-	}
-	n.say("from %s to %s", day("", from), day("", to))
-}

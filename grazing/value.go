@@ -53,7 +53,7 @@ func days(key string, v []units.Date) value {
 }
 
 // Get returns the figure under a key: a float64, an int, a string (dates too), a list
-// of strings, or nil where print has no bound.
+// of strings; nil where there is none, or where it is a bound that print does not have.
 //
 // Check: TestValues
 //

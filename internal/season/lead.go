@@ -215,9 +215,9 @@ func (r *run) reach(rot *rotation, l *land, first int, left, use float64) (to fl
 	return l.stretches[behind-1].to, behind
 }
 
-// open books a strip, from a stretch on, for all members: groups without lag eat their share now,
-// the others on their day. Where the strip holds more than is wanted (it took
-// in a remainder), the want is spread over all of it.
+// open books a strip, from a stretch on, for all members: groups without lag eat
+// their share now, the others on their day. Where the strip holds more than is
+// wanted (it took in a remainder), the want is spread over all of it.
 func (r *run) open(index, part, first int, to, left, use float64) float64 {
 	rot := &r.rotations[index]
 	at := rot.Lands[rot.front]
@@ -235,14 +235,10 @@ func (r *run) open(index, part, first int, to, left, use float64) float64 {
 	booked := min(left, capacity)
 	share, gross := booked/capacity, 1/use
 	total := r.want(rot, r.day)
-	id := r.opens
-	r.opens++
-	if !r.brief {
-		r.result.Moves = append(r.result.Moves, Move{
-			Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, From: from, To: to,
-			Stay: 1, Before: mass / (to - from), Use: use, Want: booked, Ready: -1,
-		})
-	}
+	id := r.opened(Move{
+		Day: r.day, Part: part, Rotation: index, Land: at, Pass: l.passes, From: from, To: to,
+		Stay: 1, Before: mass / (to - from), Use: use, Want: booked, Ready: -1,
+	})
 	l.booked.include(first, last-1)
 	l.fresh.include(first, last-1)
 	for i := first; i < last; i++ {

@@ -596,17 +596,23 @@ func (r *run) serve(rot *rotation, l *land, s *stretch, least int) bool {
 	}
 }
 
+// share gives how much of what is booked there is above what is to be left.
+func (l *land) share(stands, booked float64) float64 {
+	there := stands - l.Leave
+	switch {
+	case there >= booked:
+		return 1
+	case there > 0:
+		return there / booked
+	}
+	return 0
+}
+
 // take is share for one booking, as nearly all are.
 func (r *run) take(rot *rotation, l *land, s *stretch, at int) {
-	due, stands, share := r.bookings(s), l.stand(s), 1.0
+	due, stands := r.bookings(s), l.stand(s)
 	b := due[at]
-	booked := b.eaten * b.gross
-	if there := stands - l.Leave; there < booked {
-		share = 0
-		if there > 0 {
-			share = there / booked
-		}
-	}
+	share := l.share(stands, b.eaten*b.gross)
 	stands -= r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, b.gross)
 	l.due[r.day]--
 	for ; at+1 < len(due); at++ {
@@ -620,19 +626,13 @@ func (r *run) take(rot *rotation, l *land, s *stretch, at int) {
 // share lets the members of one lag eat, never below what is to be left; where a
 // cut took what had been kept, they share what there is.
 func (r *run) share(rot *rotation, l *land, s *stretch, lag int) {
-	booked, stands, share, due := 0.0, l.stand(s), 1.0, r.bookings(s)
+	booked, stands, due := 0.0, l.stand(s), r.bookings(s)
 	for _, b := range due {
 		if int(b.day) == r.day && rot.Members[b.member].Lag == lag {
 			booked += b.eaten * b.gross
 		}
 	}
-	if there := stands - l.Leave; there < booked {
-		share = 0
-		if there > 0 {
-			share = there / booked
-		}
-	}
-	kept := due[:0]
+	share, kept := l.share(stands, booked), due[:0]
 	for _, b := range due {
 		if int(b.day) == r.day && rot.Members[b.member].Lag == lag {
 			stands -= r.eat(l, s, rot.Members[b.member].Group, share*b.eaten, b.gross)
