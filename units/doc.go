@@ -16,5 +16,5 @@
 // argument lies outside what the formula's source covers.
 package units
 
-//go:generate go run ../internal/bindgen
-//go:generate go run ../internal/bindgen/checks
+//go:generate go run ../bindings/internal/bindgen
+//go:generate go run ../bindings/internal/bindgen/checks

@@ -8,7 +8,7 @@ import (
 	"testing"
 
 	"example.org/soum/internal/decl"
-	"example.org/soum/internal/door"
+	"example.org/soum/internal/functions"
 	"example.org/soum/units"
 )
 
@@ -59,7 +59,7 @@ type Sampler struct {
 
 // NewSampler makes a sampler of a formula.
 func NewSampler(f *decl.Function, random *rand.Rand) *Sampler {
-	return &Sampler{f: f, function: reflect.ValueOf(door.Lookup(f.Full()).Call), random: random}
+	return &Sampler{f: f, function: reflect.ValueOf(functions.ByName(f.Full()).Call), random: random}
 }
 
 // Sample draws arguments, in base units; a word of an enumeration is its number.

@@ -39,7 +39,7 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"example.org/soum/internal/door"
+	"example.org/soum/internal/functions"
 	"example.org/soum/units"
 )
 
@@ -169,7 +169,7 @@ func (t *Table) Row(i int) error {
 	if t.cell(i, "slack") != "" && t.cell(i, "why") == "" {
 		return fail("slack without a reason")
 	}
-	function := door.Lookup(t.Function)
+	function := functions.ByName(t.Function)
 	if function == nil {
 		return fail("no such function")
 	}
@@ -200,7 +200,7 @@ var moneyType = reflect.TypeFor[units.Money]()
 // Crosses tells whether the rows go to the other languages as they stand: an
 // answer in money or one field of several does not.
 func (t *Table) Crosses() bool {
-	result := reflect.TypeOf(door.Lookup(t.Function).Call).Out(0)
+	result := reflect.TypeOf(functions.ByName(t.Function).Call).Out(0)
 	return result.Kind() != reflect.Struct
 }
 
@@ -230,7 +230,7 @@ func (t *Table) Note(i int) string { return t.cell(i, "note") }
 
 // Arguments reads a row's cells in the order of the function's parameters.
 func (t *Table) Arguments(i int) ([]reflect.Value, error) {
-	function := reflect.TypeOf(door.Lookup(t.Function).Call)
+	function := reflect.TypeOf(functions.ByName(t.Function).Call)
 	var values []reflect.Value
 	parameters := function.NumIn()
 	at := 0
@@ -331,7 +331,7 @@ type Want struct {
 // Want reads the printed result of a row.
 func (t *Table) Want(i int) (Want, error) {
 	last := len(t.columns) - 1
-	zero, err := t.field(reflect.New(reflect.TypeOf(door.Lookup(t.Function).Call).Out(0)).Elem())
+	zero, err := t.field(reflect.New(reflect.TypeOf(functions.ByName(t.Function).Call).Out(0)).Elem())
 	if err != nil {
 		return Want{}, err
 	}

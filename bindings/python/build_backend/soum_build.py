@@ -21,7 +21,7 @@ import zipfile
 
 HERE = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
 STAGED = os.path.join(HERE, "go")  # the module's source, in a source archive
-PACKAGE = "./internal/door/native"
+PACKAGE = "./bindings/internal/door/native"
 LIBRARY = {"win32": "soum.dll", "darwin": "libsoum.dylib"}.get(sys.platform, "libsoum.so")
 
 
@@ -40,7 +40,7 @@ def _module():
     if os.path.isfile(os.path.join(STAGED, "go.mod")):
         return STAGED
     root = os.path.dirname(os.path.dirname(HERE))
-    if os.path.isdir(os.path.join(root, "internal", "door", "native")):
+    if os.path.isdir(os.path.join(root, "bindings", "internal", "door", "native")):
         return root
     raise SystemExit(f"soum: the Go source is neither in {STAGED} nor around {HERE}")
 

@@ -38,7 +38,7 @@ func spoilt(random *rand.Rand, farm string) string {
 // goroutines: always an answer that is JSON, never a fault, and at the end no
 // more memory in use than before.
 func TestBadDocumentsLeaveNothingBehind(t *testing.T) {
-	data, err := os.ReadFile("../../examples/season/testdata/small.json")
+	data, err := os.ReadFile("../../../examples/season/testdata/small.json")
 	require.NoError(t, err)
 	farm := string(data)
 	names := []string{"grazing.LandFor", "grazing.Explain", "herd.ClassByName", "formula.show", "units.parse", "forage.Available", "rainfall.KeyRainShare"}

@@ -4,8 +4,8 @@
 // guards of its formulas from their doc comments; and the registry of functions
 // that printed tables are run by.
 //
-//	go run ./internal/bindgen          writes the files, removes those of what is gone
-//	go run ./internal/bindgen -check   fails, naming the files that differ
+//	go run ./bindings/internal/bindgen          writes the files, removes those of what is gone
+//	go run ./bindings/internal/bindgen -check   fails, naming the files that differ
 package main
 
 import (
@@ -75,17 +75,17 @@ func run(check bool) error {
 	if text, err = registry(root); err != nil {
 		return err
 	}
-	files["internal/door/functions_gen.go"] = text
+	files["internal/functions/functions_gen.go"] = text
 	if text, err = rowLoops(root, units); err != nil {
 		return err
 	}
-	files["internal/door/rows_gen.go"] = text
+	files["bindings/internal/door/rows_gen.go"] = text
 	m, text, err := api(root)
 	if err != nil {
 		return err
 	}
 	files["bindings/api.json"] = text
-	files["internal/door/manifest_gen.go"] = []byte(heading + "package door\n\n// Manifest is the number of bindings/api.json, from which every wrapper is made.\nconst Manifest = " + strconv.Itoa(int(m.Number)) + "\n")
+	files["bindings/internal/door/manifest_gen.go"] = []byte(heading + "package door\n\n// Manifest is the number of bindings/api.json, from which every wrapper is made.\nconst Manifest = " + strconv.Itoa(int(m.Number)) + "\n")
 	for _, wrapper := range wrappers {
 		made, err := wrapper(m)
 		if err != nil {

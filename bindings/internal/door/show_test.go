@@ -11,9 +11,10 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"example.org/soum/bindings/internal/door"
 	"example.org/soum/internal/check"
 	"example.org/soum/internal/decl"
-	"example.org/soum/internal/door"
+	"example.org/soum/internal/functions"
 	"example.org/soum/units"
 )
 
@@ -23,7 +24,7 @@ func formulas(t *testing.T) map[*decl.Function]units.Formula {
 	root, err := decl.Root()
 	require.NoError(t, err)
 	byName := map[string]units.Formula{}
-	for _, f := range door.Formulas() {
+	for _, f := range functions.Formulas() {
 		byName[f.Name] = f
 	}
 	all := map[*decl.Function]units.Formula{}

@@ -44,7 +44,7 @@ func registry(root string) ([]byte, error) {
 		fmt.Fprintf(&types, "%q: reflect.TypeFor[units.%s](),\n", q, q)
 	}
 	b.WriteString("}\n\n// quantityNames are the quantities that read themselves from text.\nvar quantityNames = []string{\n" + names.String() + "}\n\nvar quantityTypes = map[string]reflect.Type{\n" + types.String())
-	return []byte(heading + "package door\n\nimport (\n\"reflect\"\n\n" + imports.String() + ")\n\n// functions are the module's exported functions.\nvar functions = []Function{\n" + b.String() + "}\n"), nil
+	return []byte(heading + "package functions\n\nimport (\n\"reflect\"\n\n" + imports.String() + ")\n\n// functions are the module's exported functions.\nvar functions = []Function{\n" + b.String() + "}\n"), nil
 }
 
 // called tells whether a function can be called by name: no method, none of

@@ -8,7 +8,7 @@ package main
 import (
 	"unsafe"
 
-	"example.org/soum/internal/door"
+	"example.org/soum/bindings/internal/door"
 )
 
 func main() {}

@@ -16,6 +16,7 @@ import (
 	"example.org/soum/grazing"
 	"example.org/soum/herd"
 	"example.org/soum/internal/document"
+	"example.org/soum/internal/functions"
 	"example.org/soum/units"
 )
 
@@ -75,15 +76,15 @@ func Call(name string, in []byte) (out []byte, status int32) {
 		value, err := special(arguments)
 		return reply(value, err)
 	}
-	f := Lookup(name)
+	f := functions.ByName(name)
 	if f == nil {
 		return write(answer{Error: &report{Kind: "name", Message: "there is no function " + strconv.Quote(name)}}), NoSuchName
 	}
-	values, err := f.read(arguments)
+	values, err := read(f, arguments)
 	if err != nil {
 		return refuse(err)
 	}
-	return f.call(values)
+	return invoke(f, values)
 }
 
 // firstLines keeps the head of a stack trace.
@@ -162,7 +163,7 @@ func finite(v float64) any {
 }
 
 // read turns the arguments into the values that the function takes.
-func (f *Function) read(arguments map[string]json.RawMessage) ([]reflect.Value, error) {
+func read(f *functions.Function, arguments map[string]json.RawMessage) ([]reflect.Value, error) {
 	of := reflect.TypeOf(f.Call)
 	var values []reflect.Value
 	for i, name := range f.Parameters {
@@ -304,8 +305,8 @@ func fillStruct(v reflect.Value, raw json.RawMessage, path string) error {
 	return nil
 }
 
-// call calls the function and writes what it gives.
-func (f *Function) call(values []reflect.Value) ([]byte, int32) {
+// invoke calls the function and writes what it gives.
+func invoke(f *functions.Function, values []reflect.Value) ([]byte, int32) {
 	results := reflect.ValueOf(f.Call).Call(values)
 	var err error
 	if last := len(results) - 1; results[last].Type() == reflect.TypeFor[error]() {

@@ -10,9 +10,10 @@ import (
 	"reflect"
 	"strings"
 
+	"example.org/soum/bindings/internal/door"
 	"example.org/soum/internal/check"
 	"example.org/soum/internal/decl"
-	"example.org/soum/internal/door"
+	"example.org/soum/internal/functions"
 	"example.org/soum/units"
 )
 
@@ -110,7 +111,7 @@ func tableLine(table *check.Table, i int) (line, error) {
 	if err != nil {
 		return line{}, err
 	}
-	function := door.Lookup(table.Function)
+	function := functions.ByName(table.Function)
 	l := line{Function: function.Name, Error: table.Error(i), Origin: origins[table.Mark(i)], Source: table.Source}
 	if note := table.Note(i); note != "" {
 		l.Source += " (" + note + ")"
@@ -136,7 +137,7 @@ func tableLine(table *check.Table, i int) (line, error) {
 
 // reading gives the arguments of units.parse for a table of package units, all
 // of which read a quantity from text or from a number of degrees.
-func reading(function *door.Function, values []reflect.Value) (json.RawMessage, error) {
+func reading(function *functions.Function, values []reflect.Value) (json.RawMessage, error) {
 	quantity, parses := strings.CutPrefix(function.Name, "units.Parse")
 	switch {
 	case parses:
@@ -185,7 +186,7 @@ func finite(v float64) any {
 func ownLines(f *decl.Function) ([]line, error) {
 	sampler := check.NewSampler(f, rand.New(rand.NewPCG(3, uint64(len(f.Full())))))
 	var formula units.Formula
-	for _, one := range door.Formulas() {
+	for _, one := range functions.Formulas() {
 		if one.Name == f.Full() {
 			formula = one
 		}

@@ -4,7 +4,7 @@
 // calls; the start; the size of the browser build; the share of JSON in a plan.
 // What cannot be measured for want of a tool is named.
 //
-//	go run ./internal/cost
+//	go run ./bindings/internal/cost
 //
 // Nothing is asserted: times of a busy machine say little. The figures beside
 // them are what the project aims at.
@@ -25,9 +25,9 @@ import (
 	"strings"
 	"time"
 
+	"example.org/soum/bindings/internal/door"
 	"example.org/soum/grazing"
 	"example.org/soum/internal/decl"
-	"example.org/soum/internal/door"
 )
 
 //go:embed bench/rows.c
@@ -213,7 +213,7 @@ func pythonWithNumPy() (string, error) {
 // wasm builds the library for JavaScript and takes its size.
 func (c *costs) wasm() error {
 	built := filepath.Join(c.work, "soum.wasm")
-	if _, err := c.command([]string{"GOOS=wasip1", "GOARCH=wasm"}, "go", "build", "-buildmode=c-shared", "-trimpath", "-buildvcs=false", "-ldflags=-s -w", "-o", built, "./internal/door/wasm"); err != nil {
+	if _, err := c.command([]string{"GOOS=wasip1", "GOARCH=wasm"}, "go", "build", "-buildmode=c-shared", "-trimpath", "-buildvcs=false", "-ldflags=-s -w", "-o", built, "./bindings/internal/door/wasm"); err != nil {
 		return err
 	}
 	data, err := os.ReadFile(built)

@@ -3,8 +3,8 @@
 // reproduce, from the printed tables in testdata; and bindings/*.schema.json, the
 // JSON Schema of each document that users write, from the struct that it is read into.
 //
-//	go run ./internal/bindgen/checks          writes the files
-//	go run ./internal/bindgen/checks -check   fails, naming the files that differ
+//	go run ./bindings/internal/bindgen/checks          writes the files
+//	go run ./bindings/internal/bindgen/checks -check   fails, naming the files that differ
 package main
 
 import (

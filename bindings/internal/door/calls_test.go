@@ -7,7 +7,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"example.org/soum/internal/door"
+	"example.org/soum/bindings/internal/door"
 )
 
 // TestEveryCallAnswers makes the calls of bindings/calls.json, one for every
@@ -17,7 +17,7 @@ func TestEveryCallAnswers(t *testing.T) {
 		Functions []struct{ Name, Kind string }
 	}
 	var calls map[string]json.RawMessage
-	for path, into := range map[string]any{"../../bindings/api.json": &api, "../../bindings/calls.json": &calls} {
+	for path, into := range map[string]any{"../../api.json": &api, "../../calls.json": &calls} {
 		data, err := os.ReadFile(path)
 		require.NoError(t, err)
 		require.NoError(t, json.Unmarshal(data, into))

@@ -1,9 +1,10 @@
-// Package door is the way into the library from other languages: functions by
-// name or number, plain numbers and JSON in and out. The native and the browser
-// build are thin mains around it.
-package door
+// Package functions is the table of what the module exports, by name: the printed
+// tables are run through it, and other languages call through it.
+package functions
 
 import (
+	"reflect"
+
 	"example.org/soum/forage"
 	"example.org/soum/grazing"
 	"example.org/soum/herd"
@@ -18,8 +19,8 @@ type Function struct {
 	Call       any // the function itself
 }
 
-// Lookup gives the function of a name, nil where there is none.
-func Lookup(name string) *Function {
+// ByName gives the function of a name, nil where there is none.
+func ByName(name string) *Function {
 	for i := range functions {
 		if functions[i].Name == name {
 			return &functions[i]
@@ -36,3 +37,9 @@ func Formulas() []units.Formula {
 	all = append(all, rainfall.Formulas()...)
 	return append(all, grazing.Formulas()...)
 }
+
+// Quantities names the types of units that read themselves from text.
+func Quantities() []string { return quantityNames }
+
+// Quantity gives the type of a quantity by its name, nil where there is none.
+func Quantity(name string) reflect.Type { return quantityTypes[name] }

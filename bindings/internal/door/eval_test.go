@@ -7,6 +7,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"example.org/soum/internal/functions"
 )
 
 // number gives the number of a formula.
@@ -27,7 +29,7 @@ func TestRowsAreTheFunctions(t *testing.T) {
 	random := rand.New(rand.NewPCG(1, 2))
 	special := []float64{0, 1, -1, 0.5, 100, 1e-3, 1e6, math.NaN(), math.Inf(1), math.Inf(-1), math.MaxFloat64, math.SmallestNonzeroFloat64}
 	for fn := range table {
-		function := reflect.ValueOf(Lookup(table[fn].name).Call)
+		function := reflect.ValueOf(functions.ByName(table[fn].name).Call)
 		const n = 400
 		count := table[fn].arguments
 		arguments := make([]float64, count*n)

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"example.org/soum/internal/document"
+	"example.org/soum/internal/functions"
 	"example.org/soum/units"
 )
 
@@ -20,9 +21,9 @@ var specials = map[string]func(map[string]json.RawMessage) (any, error){
 }
 
 func quantity(name string) (reflect.Type, error) {
-	of, known := quantityTypes[name]
-	if !known {
-		return nil, &document.Error{Path: "quantity", Value: strconv.Quote(name), Problem: "is no quantity", Allowed: strings.Join(quantityNames, ", ")}
+	of := functions.Quantity(name)
+	if of == nil {
+		return nil, &document.Error{Path: "quantity", Value: strconv.Quote(name), Problem: "is no quantity", Allowed: strings.Join(functions.Quantities(), ", ")}
 	}
 	return of, nil
 }
@@ -113,12 +114,12 @@ func step(arguments map[string]json.RawMessage) (any, error) {
 	if raw := arguments["arguments"]; json.Unmarshal(raw, &given) != nil {
 		return nil, &document.Error{Path: "arguments", Value: short(raw), Problem: "is no object", Allowed: "an object of the formula's arguments"}
 	}
-	for _, formula := range Formulas() {
+	for _, formula := range functions.Formulas() {
 		if formula.Name != name {
 			continue
 		}
-		f := Lookup(name)
-		values, err := f.read(given)
+		f := functions.ByName(name)
+		values, err := read(f, given)
 		if err != nil {
 			return nil, err
 		}

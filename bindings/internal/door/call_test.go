@@ -64,7 +64,7 @@ func TestCall(t *testing.T) {
 
 // TestCallPlansAFarm plans the example's farm through the door.
 func TestCallPlansAFarm(t *testing.T) {
-	farm, err := os.ReadFile("../../examples/season/data/farm.json")
+	farm, err := os.ReadFile("../../../examples/season/data/farm.json")
 	require.NoError(t, err)
 	got, status := call(t, "grazing.PlanSeason", `{"farm": `+string(farm)+`}`)
 	require.Equal(t, int32(Good), status)

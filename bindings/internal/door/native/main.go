@@ -7,7 +7,7 @@ import "C"
 import (
 	"unsafe"
 
-	"example.org/soum/internal/door"
+	"example.org/soum/bindings/internal/door"
 )
 
 func main() {}
