@@ -19,7 +19,8 @@ echo "js: soum.wasm"
 echo "js: the package, packed and installed into a fresh project"
 npm pack --silent --pack-destination "$work" --ignore-scripts >/dev/null
 mkdir "$work/project" "$work/data"
-cp ../api.json ../checks.jsonl ../calls.json "$work/data/"
+cp ../api.json ../calls.json "$work/data/"
+(cd ../.. && go run ./bindings/internal/bindgen/checks -lines "$work/data/checks.jsonl")
 cp ../../examples/season/data/farm.json "$work/data/"
 cd "$work/project"
 echo '{"type": "module", "private": true}' >package.json

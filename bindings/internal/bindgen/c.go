@@ -8,8 +8,8 @@ import (
 	"unicode"
 )
 
-// cFiles writes the C header.
-func cFiles(m *manifest) (map[string][]byte, error) {
+// cHeader writes the C header.
+func cHeader(m *manifest) ([]byte, error) {
 	h := header{m: m, seen: map[string]bool{}}
 	h.say(headerHead, m.Version, m.ABI, m.Number)
 	h.units()
@@ -24,7 +24,7 @@ func cFiles(m *manifest) (map[string][]byte, error) {
 	}
 	h.others()
 	h.say("%s", headerFoot)
-	return map[string][]byte{"bindings/c/soum.h": []byte(h.b.String())}, h.err
+	return []byte(h.b.String()), h.err
 }
 
 type header struct {

@@ -1,11 +1,13 @@
-// Command bindgen writes what follows from the module's declarations:
-// units/quantities_gen.go from the constants of package units; in each other
-// package enums_gen.go, the texts of its enumerations, and formulas_gen.go, the
-// guards of its formulas from their doc comments; and the registry of functions
-// that printed tables are run by.
+// Command bindgen writes what follows from the module's declarations. What is
+// committed: units/quantities_gen.go from the constants of package units; in each
+// other package enums_gen.go, the texts of its enumerations, and formulas_gen.go, the
+// guards of its formulas from their doc comments; the registry of functions that
+// printed tables are run by; the manifest bindings/api.json and the C header. What is
+// made when a package is built: the wrappers of the other languages, from the manifest.
 //
-//	go run ./bindings/internal/bindgen          writes the files, removes those of what is gone
-//	go run ./bindings/internal/bindgen -check   fails, naming the files that differ
+//	go run ./bindings/internal/bindgen                         writes what is committed, removes what is of something gone
+//	go run ./bindings/internal/bindgen -check                  fails, naming the files that differ
+//	go run ./bindings/internal/bindgen -language r -out DIR    writes the wrappers of a language: js, python or r
 package main
 
 import (
@@ -13,7 +15,6 @@ import (
 	"flag"
 	"fmt"
 	"go/format"
-	"maps"
 	"os"
 	"path"
 	"path/filepath"
@@ -24,27 +25,58 @@ import (
 )
 
 func main() {
-	check := flag.Bool("check", false, "change nothing; fail where a file differs from what would be written")
+	check := flag.Bool("check", false, "change nothing; fail where a committed file differs from what would be written")
+	language := flag.String("language", "", "write the wrappers of this `language` alone: js, python or r")
+	out := flag.String("out", "", "the `directory` that the wrappers are written to; that of the language if left out")
 	flag.Parse()
-	if err := run(*check); err != nil {
+	root, err := decl.Root()
+	switch {
+	case err != nil:
+	case *language != "":
+		err = writeWrappers(root, *language, *out)
+	default:
+		err = run(root, *check)
+	}
+	if err != nil {
 		fmt.Fprintln(os.Stderr, "bindgen:", err)
 		os.Exit(1)
 	}
 }
 
-// wrappers write what other languages are given, each from the manifest.
-var wrappers = []func(*manifest) (map[string][]byte, error){
-	cFiles,
-	jsFiles,
-	pythonFiles,
-	rFiles,
+// wrappers write what the packages of other languages are given, each from the manifest,
+// by path below bindings/LANGUAGE. They are made when a package is built.
+var wrappers = map[string]func(*manifest) (map[string][]byte, error){
+	"js":     jsFiles,
+	"python": pythonFiles,
+	"r":      rFiles,
 }
 
-func run(check bool) error {
-	root, err := decl.Root()
+// writeWrappers writes the wrappers of a language.
+func writeWrappers(root, language, out string) error {
+	wrapper := wrappers[language]
+	if wrapper == nil {
+		return fmt.Errorf("%q is no language with wrappers; js, python or r", language)
+	}
+	m, _, err := api(root)
 	if err != nil {
 		return err
 	}
+	files, err := wrapper(m)
+	if err != nil {
+		return err
+	}
+	if out == "" {
+		out = filepath.Join(root, "bindings", language)
+	}
+	for name, text := range files {
+		if err := settle(out, name, text, false); err != nil {
+			return err
+		}
+	}
+	return sweep(out, files, false)
+}
+
+func run(root string, check bool) error {
 	units, err := decl.Read(root, "units")
 	if err != nil {
 		return err
@@ -86,12 +118,8 @@ func run(check bool) error {
 	}
 	files["bindings/api.json"] = text
 	files["bindings/internal/door/manifest_gen.go"] = []byte(heading + "package door\n\n// Manifest is the number of bindings/api.json, from which every wrapper is made.\nconst Manifest = " + strconv.Itoa(int(m.Number)) + "\n")
-	for _, wrapper := range wrappers {
-		made, err := wrapper(m)
-		if err != nil {
-			return err
-		}
-		maps.Copy(files, made)
+	if files["bindings/c/soum.h"], err = cHeader(m); err != nil {
+		return err
 	}
 	for name, text := range files {
 		if err := settle(root, name, text, check); err != nil {
@@ -152,6 +180,9 @@ func settle(root, name string, text []byte, check bool) error {
 	}
 	if check {
 		return fmt.Errorf("%s is not what the declarations say: run go generate ./... and commit it", name)
+	}
+	if err := os.MkdirAll(filepath.Dir(file), 0o755); err != nil {
+		return err
 	}
 	return os.WriteFile(file, formatted, 0o644)
 }

@@ -25,7 +25,7 @@ var topics = map[string]string{
 func pythonFiles(m *manifest) (map[string][]byte, error) {
 	p := python{m: m}
 	files := map[string][]byte{}
-	put := func(name string, text string) { files["bindings/python/soum/"+name] = []byte(text) }
+	put := func(name string, text string) { files["soum/"+name] = []byte(text) }
 	for _, name := range subjects {
 		put(name+".py", p.module(name))
 		put(name+".pyi", p.stub(name))

@@ -9,7 +9,7 @@ import (
 	"strings"
 )
 
-const rPackage = "bindings/r/soum/"
+const rPackage = "soum/"
 
 // rFiles writes the R package's wrappers, their pages and its list of exports.
 func rFiles(m *manifest) (map[string][]byte, error) {

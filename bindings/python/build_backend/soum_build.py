@@ -22,6 +22,7 @@ import zipfile
 HERE = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
 STAGED = os.path.join(HERE, "go")  # the module's source, in a source archive
 PACKAGE = "./bindings/internal/door/native"
+GENERATOR = "./bindings/internal/bindgen"
 LIBRARY = {"win32": "soum.dll", "darwin": "libsoum.dylib"}.get(sys.platform, "libsoum.so")
 
 
@@ -92,9 +93,25 @@ def stage(target):
 
 
 def _sources():
-    """The package's own files."""
-    folder = os.path.join(HERE, "soum")
-    return [name for name in sorted(os.listdir(folder)) if name.endswith((".py", ".pyi")) or name == "py.typed"]
+    """The package's files by name: those of this folder, and beside them, unless a
+    source archive has them already, the wrappers that are made from the library's
+    declarations."""
+    files = _folder(os.path.join(HERE, "soum"))
+    if _module() != STAGED:
+        with tempfile.TemporaryDirectory() as work:
+            _run(["go", "run", GENERATOR, "-language", "python", "-out", work], _module())
+            files.update(_folder(os.path.join(work, "soum")))
+    return dict(sorted(files.items()))
+
+
+def _folder(folder):
+    """The package's files of a folder."""
+    files = {}
+    for name in os.listdir(folder):
+        if name.endswith((".py", ".pyi")) or name == "py.typed":
+            with open(os.path.join(folder, name), "rb") as file:
+                files[name] = file.read()
+    return files
 
 
 def _metadata():
@@ -121,9 +138,8 @@ def build_wheel(wheel_directory, config_settings=None, metadata_directory=None):
     info = base + ".dist-info"
     name = f"{base}-{_tag()}.whl"
     files = {}
-    for source in _sources():
-        with open(os.path.join(HERE, "soum", source), "rb") as file:
-            files["soum/" + source] = file.read()
+    for source, content in _sources().items():
+        files["soum/" + source] = content
     with tempfile.TemporaryDirectory() as work:
         built = os.path.join(work, LIBRARY)
         build_library(built, (config_settings or {}).get("tags", ""))
@@ -161,16 +177,19 @@ def build_sdist(sdist_directory, config_settings=None):
         archive.add(os.path.join(HERE, "pyproject.toml"), base + "/pyproject.toml")
         archive.add(os.path.join(HERE, "README.md"), base + "/README.md")
         archive.add(os.path.abspath(__file__), base + "/build_backend/soum_build.py")
-        for source in _sources():
-            archive.add(os.path.join(HERE, "soum", source), f"{base}/soum/{source}")
+        for source, content in _sources().items():
+            _put(archive, f"{base}/soum/{source}", content)
         staged = os.path.join(work, "go")
         stage(staged)
         archive.add(staged, base + "/go")
-        content = _metadata().encode()
-        entry = tarfile.TarInfo(base + "/PKG-INFO")
-        entry.size = len(content)
-        archive.addfile(entry, io.BytesIO(content))
+        _put(archive, base + "/PKG-INFO", _metadata().encode())
     return name
+
+
+def _put(archive, path, content):
+    entry = tarfile.TarInfo(path)
+    entry.size = len(content)
+    archive.addfile(entry, io.BytesIO(content))
 
 
 if __name__ == "__main__":

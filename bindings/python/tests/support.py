@@ -46,7 +46,7 @@ def parameters(function):
 
 
 def checks():
-    with open(os.path.join(BINDINGS, "checks.jsonl"), encoding="utf-8") as file:
+    with open(os.environ["SOUM_TEST_CHECKS"], encoding="utf-8") as file:
         for line in file:
             yield json.loads(line)
 

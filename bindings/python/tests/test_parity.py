@@ -113,7 +113,7 @@ class Parity(unittest.TestCase):
 
 
 class Checks(unittest.TestCase):
-    """bindings/checks.jsonl: what print says, and what Go computes."""
+    """The check lines: what print says, and what Go computes."""
 
     def test_every_check(self):
         count = 0

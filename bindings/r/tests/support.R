@@ -1,10 +1,10 @@
 # What the tests share. Needs the package installed, and BINDINGS in the
-# environment: the folder of api.json and checks.jsonl.
+# environment: the folder of api.json, and in SOUM_TEST_CHECKS the file of the check lines.
 library(soum)
 
 bindings <- Sys.getenv("BINDINGS")
 manifest <- soum_from_json(readLines(file.path(bindings, "api.json"), encoding = "UTF-8"))
-checks <- lapply(readLines(file.path(bindings, "checks.jsonl"), encoding = "UTF-8"), soum_from_json)
+checks <- lapply(readLines(Sys.getenv("SOUM_TEST_CHECKS"), encoding = "UTF-8"), soum_from_json)
 farm_file <- file.path(bindings, "..", "examples", "season", "data", "farm.json")
 
 r_name <- function(f) paste0(f$package, "_", f$snake)

@@ -1,7 +1,7 @@
 // Command generate writes a C program that calls every function of the library
-// through the installed header and compares it with bindings/checks.jsonl.
+// through the installed header and compares it with the check lines.
 //
-//	go run ./bindings/c/tests/generate checks.c
+//	go run ./bindings/c/tests/generate checks.jsonl checks.c
 package main
 
 import (
@@ -38,19 +38,19 @@ type check struct {
 
 func main() {
 	log.SetFlags(0)
-	if len(os.Args) != 2 {
-		log.Fatal("usage: generate FILE.c, from the module's root")
+	if len(os.Args) != 3 {
+		log.Fatal("usage: generate CHECKS.jsonl FILE.c, from the module's root")
 	}
-	text, err := write()
+	text, err := write(os.Args[1])
 	if err != nil {
 		log.Fatal(err)
 	}
-	if err := os.WriteFile(os.Args[1], text, 0o644); err != nil {
+	if err := os.WriteFile(os.Args[2], text, 0o644); err != nil {
 		log.Fatal(err)
 	}
 }
 
-func write() ([]byte, error) {
+func write(lines string) ([]byte, error) {
 	var manifest struct {
 		Functions []function
 		Enums     []struct {
@@ -73,7 +73,7 @@ func write() ([]byte, error) {
 	for _, e := range manifest.Enums {
 		words[e.Name] = e.Words
 	}
-	checks, err := read(filepath.Join("bindings", "checks.jsonl"))
+	checks, err := read(lines)
 	if err != nil {
 		return nil, err
 	}

@@ -1,10 +1,11 @@
-// Command checks writes what every binding is tested and fed with:
-// bindings/checks.jsonl, one line for each value that the bindings must
-// reproduce, from the printed tables in testdata; and bindings/*.schema.json, the
-// JSON Schema of each document that users write, from the struct that it is read into.
+// Command checks writes what every binding is tested and fed with: the JSON Schema of
+// each document that users write, from the struct that it is read into
+// (bindings/*.schema.json, committed); and, when asked, one line for each value that
+// the bindings must reproduce, from the printed tables in testdata.
 //
-//	go run ./bindings/internal/bindgen/checks          writes the files
-//	go run ./bindings/internal/bindgen/checks -check   fails, naming the files that differ
+//	go run ./bindings/internal/bindgen/checks                writes the schemas
+//	go run ./bindings/internal/bindgen/checks -check         fails, naming the schemas that differ
+//	go run ./bindings/internal/bindgen/checks -lines FILE    writes the lines
 package main
 
 import (
@@ -21,14 +22,20 @@ import (
 
 func main() {
 	check := flag.Bool("check", false, "change nothing; fail where a file differs from what would be written")
+	lines := flag.String("lines", "", "write the values that the bindings must reproduce to this `file`, and nothing else")
 	flag.Parse()
-	if err := run(*check); err != nil {
+	write := func() error { return run(*check) }
+	if *lines != "" {
+		write = func() error { return writeLines(*lines) }
+	}
+	if err := write(); err != nil {
 		fmt.Fprintln(os.Stderr, "checks:", err)
 		os.Exit(1)
 	}
 }
 
-func run(check bool) error {
+// writeLines writes the lines to a file.
+func writeLines(path string) error {
 	root, err := decl.Root()
 	if err != nil {
 		return err
@@ -37,11 +44,18 @@ func run(check bool) error {
 	if err != nil {
 		return err
 	}
+	return os.WriteFile(path, lines, 0o644)
+}
+
+func run(check bool) error {
+	root, err := decl.Root()
+	if err != nil {
+		return err
+	}
 	files, err := schemas(root)
 	if err != nil {
 		return err
 	}
-	files["checks.jsonl"] = lines
 	for _, name := range slices.Sorted(maps.Keys(files)) {
 		path := filepath.Join(root, "bindings", name)
 		old, _ := os.ReadFile(path)
