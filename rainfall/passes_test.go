@@ -17,8 +17,9 @@ func TestPassesSaysWhereNothingIsStated(t *testing.T) {
 	var ranged *units.RangeError
 	require.True(t, errors.As(err, &ranged))
 	assert.InDelta(t, 27, ranged.Value, 1e-9)
-	assert.InDelta(t, 25, ranged.High, 1e-9, "covered up to here")
-	assert.InDelta(t, 30, ranged.Low, 1e-9, "and again from here")
+	assert.True(t, ranged.Gap)
+	assert.InDelta(t, 25, ranged.Low, 1e-9, "covered up to here")
+	assert.InDelta(t, 30, ranged.High, 1e-9, "and again from here")
 	assert.ErrorContains(t, err, "at most 25 in or at least 30 in")
 
 	_, err = rainfall.Passes(8 * units.RainInch)

@@ -37,7 +37,8 @@ type RangeError struct {
 	Index    int     // the parameter's place, from 1
 	Value    float64 // in Unit
 	Low      float64 // in Unit
-	High     float64 // in Unit
+	High     float64 // in Unit, never below Low
+	Gap      bool    // the source covers what is up to Low and from High on, and nothing between
 	Unit     string  // the unit the source takes, "" for a plain number
 	Source   string  // the key of the limits
 	wanted   string
@@ -54,13 +55,17 @@ func (e *RangeError) Outside() string {
 	return fmt.Sprintf("%s is %s, outside what %s covers (%s).", e.Argument, number(e.Value, e.Unit), e.Source, e.wanted)
 }
 
-// ParseError says that a text is not the quantity it should be.
+// ParseError says that a text is not the quantity it should be, or that a word or a
+// name is not one that a table has a row for. The value that comes with it is NaN.
 type ParseError struct {
 	Quantity string   // as in "Area"
 	Text     string   // as given
 	Problem  string   // what is wrong with it
 	Accepts  []string // the units it takes, one spelling each
 	Word     bool     // one of Accepts is the whole text, there is no number
+	Function string   // the formula whose argument it is, "" for none
+	Argument string   // the parameter's name, with Function
+	Index    int      // the parameter's place, from 1, with Function
 }
 
 // Error tells the text, the problem and the units that would be right.
@@ -68,6 +73,9 @@ func (e *ParseError) Error() string {
 	form := "a number and one of"
 	if e.Word {
 		form = "one of"
+	}
+	if e.Function != "" {
+		return fmt.Sprintf("%s: %s is %q: %s; it takes %s: %s", e.Function, e.Argument, e.Text, e.Problem, form, strings.Join(e.Accepts, ", "))
 	}
 	return fmt.Sprintf("%q: %s; %s takes %s: %s", e.Text, e.Problem, e.What(), form, strings.Join(e.Accepts, ", "))
 }

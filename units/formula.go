@@ -3,6 +3,7 @@ package units
 import (
 	"errors"
 	"math"
+	"slices"
 )
 
 // Formula is what a formula's doc comment declares of it: its name, its
@@ -93,6 +94,45 @@ func Answer[Q ~float64](formula *Formula, value Q, arguments ...float64) (Q, err
 	return value, nil
 }
 
+// AnswerWithin is Answer where the other arguments narrow the limits of one: a source
+// covers less for one kind of stock than for another, or a layer is no deeper than
+// what it lies in. Limits with a source take the place of the argument's range, those
+// without one that of what is possible.
+func AnswerWithin[Q ~float64](formula *Formula, argument int, limits Limits, value Q, arguments ...float64) (Q, error) {
+	narrow := *formula
+	narrow.Arguments = slices.Clone(formula.Arguments)
+	if limits.Source != "" {
+		narrow.Arguments[argument].Range = limits
+	} else {
+		narrow.Arguments[argument].Domain = limits
+	}
+	return Answer(&narrow, value, arguments...)
+}
+
+// Between is limits of plain numbers, in base units; with a source they are what it
+// covers, without one what is possible.
+func Between(low, high float64, source string) Limits {
+	return Limits{Low: low, High: high, LowOf: -1, HighOf: -1, Source: source}
+}
+
+// NoFigure gives NaN and the error of a word that a formula has no figure for, beside
+// these other arguments: a *ParseError with the words that it takes. Where another
+// argument is impossible by itself, its error comes first.
+func NoFigure[Q ~float64](formula *Formula, argument int, problem string, accepts []string, arguments ...float64) (Q, error) {
+	if _, err := Answer(formula, Q(0), arguments...); Impossible(err) {
+		return Q(math.NaN()), err
+	}
+	a := &formula.Arguments[argument]
+	text := ""
+	if word := int(arguments[argument]); word >= 1 && word <= len(a.Words) {
+		text = a.Words[word-1]
+	}
+	return Q(math.NaN()), &ParseError{
+		Quantity: a.Name, Text: text, Problem: problem, Accepts: accepts, Word: true,
+		Function: formula.Name, Argument: a.Name, Index: argument + 1,
+	}
+}
+
 func (f *Formula) domainError(i int, arguments []float64) error {
 	a := &f.Arguments[i]
 	low, high := a.Domain.bounds(arguments)
@@ -144,11 +184,13 @@ func (f *Formula) wanted(l *Limits, a *Argument, arguments []float64) string {
 	}
 }
 
-// Impossible tells whether an error of a formula means that there is no value.
+// Impossible reports whether an error of a formula means that there is no value: an
+// argument is impossible, or a word is not one that it has a figure for.
 func Impossible(err error) bool {
 	if err == nil {
 		return false // and nothing is put on the heap
 	}
 	var domain *DomainError
-	return errors.As(err, &domain)
+	var word *ParseError
+	return errors.As(err, &domain) || errors.As(err, &word)
 }

@@ -301,9 +301,12 @@ func read(of reflect.Type, cell, unit string) (reflect.Value, error) {
 func ErrorName(err error) string {
 	var domain *units.DomainError
 	var ranged *units.RangeError
+	var word *units.ParseError
 	switch {
 	case errors.As(err, &domain):
 		return "domain " + domain.Argument
+	case errors.As(err, &word) && word.Function != "":
+		return "domain " + word.Argument // other languages tell a word from a number by its argument
 	case errors.As(err, &ranged):
 		return "range " + ranged.Argument
 	case err != nil:

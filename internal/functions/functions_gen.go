@@ -16,6 +16,7 @@ import (
 var functions = []Function{
 	{Name: "units.NewDate", Parameters: []string{"year", "month", "day"}, Call: units.NewDate},
 	{Name: "units.ParseDate", Parameters: []string{"text"}, Call: units.ParseDate},
+	{Name: "units.Between", Parameters: []string{"low", "high", "source"}, Call: units.Between},
 	{Name: "units.Impossible", Parameters: []string{"err"}, Call: units.Impossible},
 	{Name: "units.ParseMoney", Parameters: []string{"text"}, Call: units.ParseMoney},
 	{Name: "units.ParseFeedPrice", Parameters: []string{"text"}, Call: units.ParseFeedPrice},

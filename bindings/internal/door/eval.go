@@ -73,6 +73,7 @@ func fail(out []float64, status []int32, code int32) {
 func code(err error) int32 {
 	var domain *units.DomainError
 	var ranged *units.RangeError
+	var word *units.ParseError
 	switch {
 	case err == nil:
 		return Good
@@ -83,6 +84,8 @@ func code(err error) int32 {
 		return int32(-domain.Index)
 	case errors.As(err, &ranged):
 		return int32(ranged.Index)
+	case errors.As(err, &word) && word.Function != "":
+		return int32(-word.Index)
 	}
 	return Broken
 }
