@@ -29,6 +29,9 @@ const (
 	ProductivityHigh                           // the highest
 )
 
+// PastureRow is a pasture of the table by its name, or a row of the user's own.
+type PastureRow = units.RowOr[Pasture]
+
 // Pasture is a row of figures of one kind of pasture. Each group of figures
 // has its source key and its mark beside it. A user's own row is filled in the
 // same way.

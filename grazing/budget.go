@@ -230,12 +230,12 @@ type GrassToday struct {
 var grassGuard = units.Formula{
 	Name: "grazing.ShortOfFeed", Source: "PASTURE-NETWORKS",
 	Arguments: []units.Argument{
-		{Name: "mass", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: atLeast(0)},
-		{Name: "leave", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: atLeast(0)},
+		{Name: "mass", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.AtLeast(0)},
+		{Name: "leave", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.AtLeast(0)},
 		{Name: "growth", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.Limits{Low: -inf, High: inf, LowOf: -1, HighOf: -1}},
-		{Name: "eaten", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: atLeast(0)},
-		{Name: "lead", Unit: "days", Factor: 1, Domain: between(0, longestLook)},
-		{Name: "end", Unit: "days", Factor: 1, Domain: between(0, longestLook)},
+		{Name: "eaten", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.AtLeast(0)},
+		{Name: "lead", Unit: "days", Factor: 1, Domain: units.Between(0, longestLook, "")},
+		{Name: "end", Unit: "days", Factor: 1, Domain: units.Between(0, longestLook, "")},
 	},
 }
 
@@ -312,18 +312,18 @@ var (
 	yearGuard = units.Formula{
 		Name: "grazing.MonthBalance", Source: monthSource,
 		Arguments: []units.Argument{
-			{Name: "annual", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: atLeast(0)},
-			{Name: "area", Unit: "ha", Factor: float64(units.Hectare), Domain: atLeast(0)},
-			{Name: "use", Unit: "%", Factor: float64(units.Percent), Domain: between(0, 1)},
-			{Name: "year", Factor: 1, Domain: between(1, 9999)},
-			{Name: "sum of shares", Unit: "%", Factor: float64(units.Percent), Domain: between(0.9, 1.1)},
+			{Name: "annual", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.AtLeast(0)},
+			{Name: "area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.AtLeast(0)},
+			{Name: "use", Unit: "%", Factor: float64(units.Percent), Domain: units.Between(0, 1, "")},
+			{Name: "year", Factor: 1, Domain: units.Between(1, 9999, "")},
+			{Name: "sum of shares", Unit: "%", Factor: float64(units.Percent), Domain: units.Between(0.9, 1.1, "")},
 		},
 	}
 	monthGuard = units.Formula{
 		Name: "grazing.MonthBalance", Source: monthSource,
 		Arguments: []units.Argument{
-			{Name: "shares", Unit: "%", Factor: float64(units.Percent), Domain: between(0, 1)},
-			{Name: "demand", Unit: "kg/day", Factor: float64(units.KilogramPerDay), Domain: atLeast(0)},
+			{Name: "shares", Unit: "%", Factor: float64(units.Percent), Domain: units.Between(0, 1, "")},
+			{Name: "demand", Unit: "kg/day", Factor: float64(units.KilogramPerDay), Domain: units.AtLeast(0)},
 		},
 	}
 )
@@ -367,12 +367,4 @@ func MonthBalance(annual units.Yield, shares [12]units.Fraction, area units.Area
 		months = append(months, BudgetMonth{Month: month, Supply: supply, Need: need, Difference: supply - need})
 	}
 	return months, nil
-}
-
-func atLeast(low float64) units.Limits {
-	return units.Limits{Low: low, LowOf: -1, High: inf, HighOf: -1}
-}
-
-func between(low, high float64) units.Limits {
-	return units.Limits{Low: low, LowOf: -1, High: high, HighOf: -1}
 }

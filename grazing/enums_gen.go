@@ -28,54 +28,6 @@ func (e *FeedAction) UnmarshalText(text []byte) error {
 	return &units.ParseError{Quantity: "grazing.FeedAction", Text: string(text), Problem: "no such word", Accepts: namesFeedAction[1:], Word: true}
 }
 
-var namesLimit = []string{"", "none", "grass", "rest", "winter", "water"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Limit) String() string {
-	if e < 1 || int(e) >= len(namesLimit) {
-		return ""
-	}
-	return namesLimit[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Limit) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Limit) UnmarshalText(text []byte) error {
-	for i, name := range namesLimit[1:] {
-		if name == string(text) {
-			*e = Limit(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.Limit", Text: string(text), Problem: "no such word", Accepts: namesLimit[1:], Word: true}
-}
-
-var namesRainSoFar = []string{"", "unknown", "enough", "short"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RainSoFar) String() string {
-	if e < 1 || int(e) >= len(namesRainSoFar) {
-		return ""
-	}
-	return namesRainSoFar[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RainSoFar) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RainSoFar) UnmarshalText(text []byte) error {
-	for i, name := range namesRainSoFar[1:] {
-		if name == string(text) {
-			*e = RainSoFar(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.RainSoFar", Text: string(text), Problem: "no such word", Accepts: namesRainSoFar[1:], Word: true}
-}
-
 var namesVoltageAim = []string{"", "least", "working", "most"}
 
 // String gives the text of the constant, "" for a value that is none of them.
@@ -148,78 +100,6 @@ func (e *FenceItem) UnmarshalText(text []byte) error {
 	return &units.ParseError{Quantity: "grazing.FenceItem", Text: string(text), Problem: "no such word", Accepts: namesFenceItem[1:], Word: true}
 }
 
-var namesFitGoal = []string{"", "animal units", "least hay", "margin"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FitGoal) String() string {
-	if e < 1 || int(e) >= len(namesFitGoal) {
-		return ""
-	}
-	return namesFitGoal[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FitGoal) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FitGoal) UnmarshalText(text []byte) error {
-	for i, name := range namesFitGoal[1:] {
-		if name == string(text) {
-			*e = FitGoal(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FitGoal", Text: string(text), Problem: "no such word", Accepts: namesFitGoal[1:], Word: true}
-}
-
-var namesFitDiet = []string{"", "printed", "up to printed", "own", "anything"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FitDiet) String() string {
-	if e < 1 || int(e) >= len(namesFitDiet) {
-		return ""
-	}
-	return namesFitDiet[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FitDiet) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FitDiet) UnmarshalText(text []byte) error {
-	for i, name := range namesFitDiet[1:] {
-		if name == string(text) {
-			*e = FitDiet(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FitDiet", Text: string(text), Problem: "no such word", Accepts: namesFitDiet[1:], Word: true}
-}
-
-var namesFitRuleKind = []string{"", "growth", "hay", "buying", "water", "housing", "need", "most", "least", "land", "ratio least", "ratio most"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FitRuleKind) String() string {
-	if e < 1 || int(e) >= len(namesFitRuleKind) {
-		return ""
-	}
-	return namesFitRuleKind[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FitRuleKind) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FitRuleKind) UnmarshalText(text []byte) error {
-	for i, name := range namesFitRuleKind[1:] {
-		if name == string(text) {
-			*e = FitRuleKind(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FitRuleKind", Text: string(text), Problem: "no such word", Accepts: namesFitRuleKind[1:], Word: true}
-}
-
 var namesRentRule = []string{"", "quality", "eighth"}
 
 // String gives the text of the constant, "" for a value that is none of them.
@@ -266,30 +146,6 @@ func (e *Role) UnmarshalText(text []byte) error {
 		}
 	}
 	return &units.ParseError{Quantity: "grazing.Role", Text: string(text), Problem: "no such word", Accepts: namesRole[1:], Word: true}
-}
-
-var namesFeedReason = []string{"", "lead in", "no grass", "no rest", "no growth", "cut", "no land"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FeedReason) String() string {
-	if e < 1 || int(e) >= len(namesFeedReason) {
-		return ""
-	}
-	return namesFeedReason[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FeedReason) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FeedReason) UnmarshalText(text []byte) error {
-	for i, name := range namesFeedReason[1:] {
-		if name == string(text) {
-			*e = FeedReason(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FeedReason", Text: string(text), Problem: "no such word", Accepts: namesFeedReason[1:], Word: true}
 }
 
 var namesFenceLine = []string{"", "boundary", "interior"}
@@ -410,102 +266,6 @@ func (e *SpaceRule) UnmarshalText(text []byte) error {
 		}
 	}
 	return &units.ParseError{Quantity: "grazing.SpaceRule", Text: string(text), Problem: "no such word", Accepts: namesSpaceRule[1:], Word: true}
-}
-
-var namesStudyDraw = []string{"", "years", "gamma"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StudyDraw) String() string {
-	if e < 1 || int(e) >= len(namesStudyDraw) {
-		return ""
-	}
-	return namesStudyDraw[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e StudyDraw) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *StudyDraw) UnmarshalText(text []byte) error {
-	for i, name := range namesStudyDraw[1:] {
-		if name == string(text) {
-			*e = StudyDraw(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.StudyDraw", Text: string(text), Problem: "no such word", Accepts: namesStudyDraw[1:], Word: true}
-}
-
-var namesStudyPast = []string{"", "known", "drawn"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StudyPast) String() string {
-	if e < 1 || int(e) >= len(namesStudyPast) {
-		return ""
-	}
-	return namesStudyPast[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e StudyPast) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *StudyPast) UnmarshalText(text []byte) error {
-	for i, name := range namesStudyPast[1:] {
-		if name == string(text) {
-			*e = StudyPast(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.StudyPast", Text: string(text), Problem: "no such word", Accepts: namesStudyPast[1:], Word: true}
-}
-
-var namesStudyDesign = []string{"", "grid", "hypercube"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StudyDesign) String() string {
-	if e < 1 || int(e) >= len(namesStudyDesign) {
-		return ""
-	}
-	return namesStudyDesign[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e StudyDesign) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *StudyDesign) UnmarshalText(text []byte) error {
-	for i, name := range namesStudyDesign[1:] {
-		if name == string(text) {
-			*e = StudyDesign(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.StudyDesign", Text: string(text), Problem: "no such word", Accepts: namesStudyDesign[1:], Word: true}
-}
-
-var namesStudyInput = []string{"", "growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor", "intake factor"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StudyInput) String() string {
-	if e < 1 || int(e) >= len(namesStudyInput) {
-		return ""
-	}
-	return namesStudyInput[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e StudyInput) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *StudyInput) UnmarshalText(text []byte) error {
-	for i, name := range namesStudyInput[1:] {
-		if name == string(text) {
-			*e = StudyInput(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.StudyInput", Text: string(text), Problem: "no such word", Accepts: namesStudyInput[1:], Word: true}
 }
 
 var namesWalkSource = []string{"", "kentucky", "even", "missouri", "farm press", "dairy", "other", "unused", "range flat", "range rough"}

@@ -74,14 +74,14 @@ const mostOfFence = 1000
 var fenceJobGuard = units.Formula{
 	Name: "grazing.BillOfFence", Source: "the user's fence",
 	Arguments: []units.Argument{
-		{Name: "length", Unit: "m", Factor: 1, Domain: above(0, 1e6)},
-		{Name: "width", Unit: "m", Factor: 1, Domain: above(0, 1e6)},
-		{Name: "lanes", Factor: 1, Domain: between(1, mostOfFence)},
-		{Name: "wires", Factor: 1, Domain: between(1, mostOfFence)},
-		{Name: "spacing", Unit: "m", Factor: 1, Domain: above(0, 1e6)},
-		{Name: "strips", Factor: 1, Domain: between(1, mostOfFence)},
-		{Name: "spare", Factor: 1, Domain: between(0, mostOfFence)},
-		{Name: "interest", Unit: "%", Factor: float64(units.Percent), Domain: between(0, 1)},
+		{Name: "length", Unit: "m", Factor: 1, Domain: units.Above(0, 1e6)},
+		{Name: "width", Unit: "m", Factor: 1, Domain: units.Above(0, 1e6)},
+		{Name: "lanes", Factor: 1, Domain: units.Between(1, mostOfFence, "")},
+		{Name: "wires", Factor: 1, Domain: units.Between(1, mostOfFence, "")},
+		{Name: "spacing", Unit: "m", Factor: 1, Domain: units.Above(0, 1e6)},
+		{Name: "strips", Factor: 1, Domain: units.Between(1, mostOfFence, "")},
+		{Name: "spare", Factor: 1, Domain: units.Between(0, mostOfFence, "")},
+		{Name: "interest", Unit: "%", Factor: float64(units.Percent), Domain: units.Between(0, 1, "")},
 	},
 }
 

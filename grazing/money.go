@@ -45,7 +45,7 @@ func moneyOf(guard units.Formula, answer func() (units.Money, error), arguments 
 //
 // Source: ARS-SPURGE-FENCE a mile at 18 cents a foot; LSP-FENCE half a mile at 20
 func FenceCost(fence units.Length, price units.Money, per units.Length) (units.Money, error) {
-	guard := moneyGuard("FenceCost", units.Argument{Name: "fence", Unit: "m", Domain: atLeast(0)}, units.Argument{Name: "per", Unit: "m", Domain: above(0, inf)})
+	guard := moneyGuard("FenceCost", units.Argument{Name: "fence", Unit: "m", Domain: units.AtLeast(0)}, units.Argument{Name: "per", Unit: "m", Domain: units.Above(0, inf)})
 	return moneyOf(guard, func() (units.Money, error) {
 		return price.Times(share(float64(fence) / float64(per))).Round(cents), nil
 	}, float64(fence), float64(per))
@@ -74,9 +74,9 @@ type YearlyCost struct {
 //
 // Source: IOWA-FENCE-COSTS table 6
 func CostOfYear(first units.Money, years float64, interest, maintenance units.Fraction) (YearlyCost, error) {
-	guard := moneyGuard("CostOfYear", units.Argument{Name: "years", Domain: above(0, inf)},
-		units.Argument{Name: "interest", Unit: "%", Factor: float64(units.Percent), Domain: atLeast(0)},
-		units.Argument{Name: "maintenance", Unit: "%", Factor: float64(units.Percent), Domain: atLeast(0)})
+	guard := moneyGuard("CostOfYear", units.Argument{Name: "years", Domain: units.Above(0, inf)},
+		units.Argument{Name: "interest", Unit: "%", Factor: float64(units.Percent), Domain: units.AtLeast(0)},
+		units.Argument{Name: "maintenance", Unit: "%", Factor: float64(units.Percent), Domain: units.AtLeast(0)})
 	if _, err := units.Answer(&guard, 0.0, years, float64(interest), float64(maintenance)); err != nil {
 		return YearlyCost{}, err
 	}
@@ -129,7 +129,7 @@ func FenceLives() []FenceLifeRow { return slices.Clone(fenceLives) }
 //
 // Source: definition: cost over grazing; SDSU-RENT compares rents so
 func CostPerUse(cost units.Money, use units.UnitDays) (units.Money, error) {
-	guard := moneyGuard("CostPerUse", units.Argument{Name: "use", Unit: "AUM", Factor: float64(units.AnimalUnitMonth), Domain: above(0, inf)})
+	guard := moneyGuard("CostPerUse", units.Argument{Name: "use", Unit: "AUM", Factor: float64(units.AnimalUnitMonth), Domain: units.Above(0, inf)})
 	return moneyOf(guard, func() (units.Money, error) { return cost.Divide(share(float64(use/units.AnimalUnitMonth)), cents) }, float64(use))
 }
 
@@ -147,7 +147,7 @@ func CostPerUse(cost units.Money, use units.UnitDays) (units.Money, error) {
 //
 // Source: SDSU-RENT; NDSU-RENT a worked example
 func RentPerHead(rent units.Money, per, land units.Area) (units.Money, error) {
-	guard := moneyGuard("RentPerHead", units.Argument{Name: "per", Unit: "m2", Domain: above(0, inf)}, units.Argument{Name: "land", Unit: "m2", Domain: atLeast(0)})
+	guard := moneyGuard("RentPerHead", units.Argument{Name: "per", Unit: "m2", Domain: units.Above(0, inf)}, units.Argument{Name: "land", Unit: "m2", Domain: units.AtLeast(0)})
 	return moneyOf(guard, func() (units.Money, error) { return rent.Times(share(float64(land) / float64(per))).Round(cents), nil }, float64(per), float64(land))
 }
 
@@ -161,7 +161,7 @@ func RentPerHead(rent units.Money, per, land units.Area) (units.Money, error) {
 //
 // Source: SDSU-RENT
 func RentPerUse(rent units.Money, each units.AnimalUnits, days units.Days) (units.Money, error) {
-	guard := moneyGuard("RentPerUse", units.Argument{Name: "each", Unit: "AU", Domain: above(0, inf)}, units.Argument{Name: "days", Unit: "days", Domain: above(0, inf)})
+	guard := moneyGuard("RentPerUse", units.Argument{Name: "each", Unit: "AU", Domain: units.Above(0, inf)}, units.Argument{Name: "days", Unit: "days", Domain: units.Above(0, inf)})
 	return moneyOf(guard, func() (units.Money, error) {
 		return rent.Divide(share(float64(each)*float64(days)/float64(units.AnimalUnitMonth)), cents)
 	}, float64(each), float64(days))
@@ -197,7 +197,7 @@ func RentByHay(animals units.AnimalUnits, hay units.FeedPrice, rule RentRule) (u
 	if !(hay.Per > 0) {
 		return units.Money{}, noRow("grazing.RentByHay", hay.String(), "a price for no mass", []string{"such as 180 USD/short ton"})
 	}
-	guard := moneyGuard("RentByHay", units.Argument{Name: "animals", Unit: "AU", Domain: atLeast(0)})
+	guard := moneyGuard("RentByHay", units.Argument{Name: "animals", Unit: "AU", Domain: units.AtLeast(0)})
 	return moneyOf(guard, func() (units.Money, error) {
 		ton := hay.Money.Times(share(float64(units.FreshShortTon / hay.Per)))
 		return ton.Times(factor).Times(share(float64(animals))).Round(cents), nil
@@ -236,7 +236,7 @@ func RentByValue(value units.Money, end units.End) (units.Money, error) {
 //
 // Source: IOWA-C2-23
 func RentByForage(forage units.FreshFeed, hay units.FeedPrice) (units.Money, error) {
-	guard := moneyGuard("RentByForage", units.Argument{Name: "forage", Unit: "kg", Domain: atLeast(0)})
+	guard := moneyGuard("RentByForage", units.Argument{Name: "forage", Unit: "kg", Domain: units.AtLeast(0)})
 	return moneyOf(guard, func() (units.Money, error) {
 		return hay.Of(forage, cents*2).Times(share(float64(rentOfForage))).Round(cents), nil
 	}, float64(forage))
@@ -262,7 +262,7 @@ const rentOfForage = 25 * units.Percent
 //
 // Source: definition: price times feed; HFG-HAY-COSTS, ALABAMA-STOCKPILE a day's cost
 func HayPerUse(hay units.FeedPrice, demand units.FreshFeed, waste units.Fraction) (units.Money, error) {
-	guard := moneyGuard("HayPerUse", units.Argument{Name: "demand", Unit: "kg", Domain: atLeast(0)},
+	guard := moneyGuard("HayPerUse", units.Argument{Name: "demand", Unit: "kg", Domain: units.AtLeast(0)},
 		units.Argument{Name: "waste", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 1, HighOpen: true, HighOf: -1}})
 	return moneyOf(guard, func() (units.Money, error) {
 		month := float64(demand) * float64(units.AnimalUnitMonth) / (1 - float64(waste))
@@ -316,8 +316,8 @@ type ExtraDays struct {
 //
 // Source: HALICH-LAST-DAYS
 func GainOfDays(head float64, days units.Days, saving units.Money, moves float64, each units.Days, wage units.Money) (ExtraDays, error) {
-	guard := moneyGuard("GainOfDays", units.Argument{Name: "head", Domain: atLeast(0)}, units.Argument{Name: "days", Unit: "days", Domain: atLeast(0)},
-		units.Argument{Name: "moves", Domain: atLeast(0)}, units.Argument{Name: "each", Unit: "h", Factor: float64(units.Hour), Domain: atLeast(0)})
+	guard := moneyGuard("GainOfDays", units.Argument{Name: "head", Domain: units.AtLeast(0)}, units.Argument{Name: "days", Unit: "days", Domain: units.AtLeast(0)},
+		units.Argument{Name: "moves", Domain: units.AtLeast(0)}, units.Argument{Name: "each", Unit: "h", Factor: float64(units.Hour), Domain: units.AtLeast(0)})
 	if _, err := units.Answer(&guard, 0.0, head, float64(days), moves, float64(each)); err != nil {
 		return ExtraDays{}, err
 	}

@@ -345,7 +345,7 @@ func PlanningRows() []PlanningRow { return slices.Clone(planningRows) }
 
 var planningGuard = units.Formula{
 	Name: "grazing.PlanningLand", Source: "the source of the row",
-	Arguments: []units.Argument{{Name: "head", Factor: 1, Domain: atLeast(0)}},
+	Arguments: []units.Argument{{Name: "head", Factor: 1, Domain: units.AtLeast(0)}},
 }
 
 // PlanningLand gives the land that a region's advisers reckon for so many head,

@@ -23,18 +23,14 @@ type SetStocking struct {
 var setStockedGuard = units.Formula{
 	Source: "NOY-MEIR-1975",
 	Arguments: []units.Argument{
-		{Name: "Ceiling", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: above(0, inf)},
-		{Name: "RelativeGrowth", Factor: 1, Domain: above(0, 1)},
-		{Name: "HalfIntake", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: above(0, inf)},
-		{Name: "FullIntake", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: atLeast(0)},
-		{Name: "FullIntake / HalfIntake", Factor: 1, Domain: between(0, 100)},
+		{Name: "Ceiling", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Above(0, inf)},
+		{Name: "RelativeGrowth", Factor: 1, Domain: units.Above(0, 1)},
+		{Name: "HalfIntake", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Above(0, inf)},
+		{Name: "FullIntake", Unit: "kg/ha/day", Factor: float64(units.KilogramPerHectareDay), Domain: units.AtLeast(0)},
+		{Name: "FullIntake / HalfIntake", Factor: 1, Domain: units.Between(0, 100, "")},
 		{Name: "Start", Unit: "kg/ha", Factor: float64(units.KilogramPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, HighOf: 0}},
-		{Name: "Days", Factor: 1, Domain: between(0, 3653)},
+		{Name: "Days", Factor: 1, Domain: units.Between(0, 3653, "")},
 	},
-}
-
-func above(low, high float64) units.Limits {
-	return units.Limits{Low: low, LowOf: -1, LowOpen: true, High: high, HighOf: -1}
 }
 
 // possible gives the error of the first field that is impossible.

@@ -57,7 +57,7 @@ func SpaceRows() []SpaceRow { return slices.Clone(spaceRows) }
 
 var spaceGuard = units.Formula{
 	Name: "grazing.Space", Source: "the source of the row",
-	Arguments: []units.Argument{{Name: "head", Factor: 1, Domain: atLeast(0)}},
+	Arguments: []units.Argument{{Name: "head", Factor: 1, Domain: units.AtLeast(0)}},
 }
 
 // Space gives the land for so many animals by a rule and its source, at an end of

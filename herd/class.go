@@ -84,6 +84,9 @@ type StageIntake struct {
 	Mark string `json:"mark,omitempty"`
 }
 
+// ClassRow is a class of the table by its name, or a row of the user's own.
+type ClassRow = units.RowOr[Class]
+
 // Class is a class of stock: a row of the table, or a row of the user's own,
 // which is the same struct.
 type Class struct {

@@ -115,6 +115,17 @@ func Between(low, high float64, source string) Limits {
 	return Limits{Low: low, High: high, LowOf: -1, HighOf: -1, Source: source}
 }
 
+// AtLeast is limits of what is possible from a plain number on, in base units.
+func AtLeast(low float64) Limits { return Between(low, math.Inf(1), "") }
+
+// Above is limits of what is possible beyond one plain number and up to another, in
+// base units.
+func Above(low, high float64) Limits {
+	limits := Between(low, high, "")
+	limits.LowOpen = true
+	return limits
+}
+
 // NoFigure gives NaN and the error of a word that a formula has no figure for, beside
 // these other arguments: a *ParseError with the words that it takes. Where another
 // argument is impossible by itself, its error comes first.

@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 1739750242 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 1981163192 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -1009,18 +1009,6 @@ enum soum_grazing_feed_action {
 	SOUM_GRAZING_FEED_ACTION_WATCH = 3, /* "watch" */
 	SOUM_GRAZING_FEED_ACTION_DECIDE = 4 /* "decide" */
 };
-enum soum_grazing_limit {
-	SOUM_GRAZING_LIMIT_NONE = 1, /* "none" */
-	SOUM_GRAZING_LIMIT_GRASS = 2, /* "grass" */
-	SOUM_GRAZING_LIMIT_REST = 3, /* "rest" */
-	SOUM_GRAZING_LIMIT_WINTER = 4, /* "winter" */
-	SOUM_GRAZING_LIMIT_WATER = 5 /* "water" */
-};
-enum soum_grazing_rain_so_far {
-	SOUM_GRAZING_RAIN_SO_FAR_UNKNOWN = 1, /* "unknown" */
-	SOUM_GRAZING_RAIN_SO_FAR_ENOUGH = 2, /* "enough" */
-	SOUM_GRAZING_RAIN_SO_FAR_SHORT = 3 /* "short" */
-};
 enum soum_grazing_voltage_aim {
 	SOUM_GRAZING_VOLTAGE_AIM_LEAST = 1, /* "least" */
 	SOUM_GRAZING_VOLTAGE_AIM_WORKING = 2, /* "working" */
@@ -1039,30 +1027,6 @@ enum soum_grazing_fence_item {
 	SOUM_GRAZING_FENCE_ITEM_ENERGIZER = 6, /* "energizer" */
 	SOUM_GRAZING_FENCE_ITEM_ROD = 7 /* "rod" */
 };
-enum soum_grazing_fit_goal {
-	SOUM_GRAZING_FIT_GOAL_ANIMAL_UNITS = 1, /* "animal units" */
-	SOUM_GRAZING_FIT_GOAL_LEAST_HAY = 2, /* "least hay" */
-	SOUM_GRAZING_FIT_GOAL_MARGIN = 3 /* "margin" */
-};
-enum soum_grazing_fit_diet {
-	SOUM_GRAZING_FIT_DIET_PRINTED = 1, /* "printed" */
-	SOUM_GRAZING_FIT_DIET_UP_TO_PRINTED = 2, /* "up to printed" */
-	SOUM_GRAZING_FIT_DIET_OWN = 3, /* "own" */
-	SOUM_GRAZING_FIT_DIET_ANYTHING = 4 /* "anything" */
-};
-enum soum_grazing_fit_rule_kind {
-	SOUM_GRAZING_FIT_RULE_KIND_GROWTH = 1, /* "growth" */
-	SOUM_GRAZING_FIT_RULE_KIND_HAY = 2, /* "hay" */
-	SOUM_GRAZING_FIT_RULE_KIND_BUYING = 3, /* "buying" */
-	SOUM_GRAZING_FIT_RULE_KIND_WATER = 4, /* "water" */
-	SOUM_GRAZING_FIT_RULE_KIND_HOUSING = 5, /* "housing" */
-	SOUM_GRAZING_FIT_RULE_KIND_NEED = 6, /* "need" */
-	SOUM_GRAZING_FIT_RULE_KIND_MOST = 7, /* "most" */
-	SOUM_GRAZING_FIT_RULE_KIND_LEAST = 8, /* "least" */
-	SOUM_GRAZING_FIT_RULE_KIND_LAND = 9, /* "land" */
-	SOUM_GRAZING_FIT_RULE_KIND_RATIO_LEAST = 10, /* "ratio least" */
-	SOUM_GRAZING_FIT_RULE_KIND_RATIO_MOST = 11 /* "ratio most" */
-};
 enum soum_grazing_rent_rule {
 	SOUM_GRAZING_RENT_RULE_QUALITY = 1, /* "quality" */
 	SOUM_GRAZING_RENT_RULE_EIGHTH = 2 /* "eighth" */
@@ -1071,14 +1035,6 @@ enum soum_grazing_role {
 	SOUM_GRAZING_ROLE_LEAD = 1, /* "lead" */
 	SOUM_GRAZING_ROLE_FOLLOW = 2, /* "follow" */
 	SOUM_GRAZING_ROLE_CLEAN_UP = 3 /* "clean up" */
-};
-enum soum_grazing_feed_reason {
-	SOUM_GRAZING_FEED_REASON_LEAD_IN = 1, /* "lead in" */
-	SOUM_GRAZING_FEED_REASON_NO_GRASS = 2, /* "no grass" */
-	SOUM_GRAZING_FEED_REASON_NO_REST = 3, /* "no rest" */
-	SOUM_GRAZING_FEED_REASON_NO_GROWTH = 4, /* "no growth" */
-	SOUM_GRAZING_FEED_REASON_CUT = 5, /* "cut" */
-	SOUM_GRAZING_FEED_REASON_NO_LAND = 6 /* "no land" */
 };
 enum soum_grazing_fence_line {
 	SOUM_GRAZING_FENCE_LINE_BOUNDARY = 1, /* "boundary" */
@@ -1109,31 +1065,6 @@ enum soum_grazing_space_rule {
 	SOUM_GRAZING_SPACE_RULE_YARD = 5, /* "yard" */
 	SOUM_GRAZING_SPACE_RULE_LOT = 6 /* "lot" */
 };
-enum soum_grazing_study_draw {
-	SOUM_GRAZING_STUDY_DRAW_YEARS = 1, /* "years" */
-	SOUM_GRAZING_STUDY_DRAW_GAMMA = 2 /* "gamma" */
-};
-enum soum_grazing_study_past {
-	SOUM_GRAZING_STUDY_PAST_KNOWN = 1, /* "known" */
-	SOUM_GRAZING_STUDY_PAST_DRAWN = 2 /* "drawn" */
-};
-enum soum_grazing_study_design {
-	SOUM_GRAZING_STUDY_DESIGN_GRID = 1, /* "grid" */
-	SOUM_GRAZING_STUDY_DESIGN_HYPERCUBE = 2 /* "hypercube" */
-};
-enum soum_grazing_study_input {
-	SOUM_GRAZING_STUDY_INPUT_GROWTH = 1, /* "growth" */
-	SOUM_GRAZING_STUDY_INPUT_HEAD = 2, /* "head" */
-	SOUM_GRAZING_STUDY_INPUT_HEAD_FACTOR = 3, /* "head factor" */
-	SOUM_GRAZING_STUDY_INPUT_LEAVE = 4, /* "leave" */
-	SOUM_GRAZING_STUDY_INPUT_TURN_IN = 5, /* "turn in" */
-	SOUM_GRAZING_STUDY_INPUT_REST = 6, /* "rest" */
-	SOUM_GRAZING_STUDY_INPUT_MOVES = 7, /* "moves" */
-	SOUM_GRAZING_STUDY_INPUT_RAIN_FACTOR = 8, /* "rain factor" */
-	SOUM_GRAZING_STUDY_INPUT_HAY = 9, /* "hay" */
-	SOUM_GRAZING_STUDY_INPUT_LAND_FACTOR = 10, /* "land factor" */
-	SOUM_GRAZING_STUDY_INPUT_INTAKE_FACTOR = 11 /* "intake factor" */
-};
 enum soum_grazing_walk_source {
 	SOUM_GRAZING_WALK_SOURCE_KENTUCKY = 1, /* "kentucky" */
 	SOUM_GRAZING_WALK_SOURCE_EVEN = 2, /* "even" */
@@ -1157,6 +1088,75 @@ enum soum_grazing_tank_rule {
 	SOUM_GRAZING_TANK_RULE_SUN = 4, /* "sun" */
 	SOUM_GRAZING_TANK_RULE_UNSURE = 5, /* "unsure" */
 	SOUM_GRAZING_TANK_RULE_HERD_OHIO = 6 /* "herd ohio" */
+};
+enum soum_farm_limit {
+	SOUM_FARM_LIMIT_NONE = 1, /* "none" */
+	SOUM_FARM_LIMIT_GRASS = 2, /* "grass" */
+	SOUM_FARM_LIMIT_REST = 3, /* "rest" */
+	SOUM_FARM_LIMIT_WINTER = 4, /* "winter" */
+	SOUM_FARM_LIMIT_WATER = 5 /* "water" */
+};
+enum soum_farm_rain_so_far {
+	SOUM_FARM_RAIN_SO_FAR_UNKNOWN = 1, /* "unknown" */
+	SOUM_FARM_RAIN_SO_FAR_ENOUGH = 2, /* "enough" */
+	SOUM_FARM_RAIN_SO_FAR_SHORT = 3 /* "short" */
+};
+enum soum_farm_feed_reason {
+	SOUM_FARM_FEED_REASON_LEAD_IN = 1, /* "lead in" */
+	SOUM_FARM_FEED_REASON_NO_GRASS = 2, /* "no grass" */
+	SOUM_FARM_FEED_REASON_NO_REST = 3, /* "no rest" */
+	SOUM_FARM_FEED_REASON_NO_GROWTH = 4, /* "no growth" */
+	SOUM_FARM_FEED_REASON_CUT = 5, /* "cut" */
+	SOUM_FARM_FEED_REASON_NO_LAND = 6 /* "no land" */
+};
+enum soum_study_draw {
+	SOUM_STUDY_DRAW_YEARS = 1, /* "years" */
+	SOUM_STUDY_DRAW_GAMMA = 2 /* "gamma" */
+};
+enum soum_study_past {
+	SOUM_STUDY_PAST_KNOWN = 1, /* "known" */
+	SOUM_STUDY_PAST_DRAWN = 2 /* "drawn" */
+};
+enum soum_study_design {
+	SOUM_STUDY_DESIGN_GRID = 1, /* "grid" */
+	SOUM_STUDY_DESIGN_HYPERCUBE = 2 /* "hypercube" */
+};
+enum soum_study_input {
+	SOUM_STUDY_INPUT_GROWTH = 1, /* "growth" */
+	SOUM_STUDY_INPUT_HEAD = 2, /* "head" */
+	SOUM_STUDY_INPUT_HEAD_FACTOR = 3, /* "head factor" */
+	SOUM_STUDY_INPUT_LEAVE = 4, /* "leave" */
+	SOUM_STUDY_INPUT_TURN_IN = 5, /* "turn in" */
+	SOUM_STUDY_INPUT_REST = 6, /* "rest" */
+	SOUM_STUDY_INPUT_MOVES = 7, /* "moves" */
+	SOUM_STUDY_INPUT_RAIN_FACTOR = 8, /* "rain factor" */
+	SOUM_STUDY_INPUT_HAY = 9, /* "hay" */
+	SOUM_STUDY_INPUT_LAND_FACTOR = 10, /* "land factor" */
+	SOUM_STUDY_INPUT_INTAKE_FACTOR = 11 /* "intake factor" */
+};
+enum soum_fit_goal {
+	SOUM_FIT_GOAL_ANIMAL_UNITS = 1, /* "animal units" */
+	SOUM_FIT_GOAL_LEAST_HAY = 2, /* "least hay" */
+	SOUM_FIT_GOAL_MARGIN = 3 /* "margin" */
+};
+enum soum_fit_diet {
+	SOUM_FIT_DIET_PRINTED = 1, /* "printed" */
+	SOUM_FIT_DIET_UP_TO_PRINTED = 2, /* "up to printed" */
+	SOUM_FIT_DIET_OWN = 3, /* "own" */
+	SOUM_FIT_DIET_ANYTHING = 4 /* "anything" */
+};
+enum soum_fit_rule_kind {
+	SOUM_FIT_RULE_KIND_GROWTH = 1, /* "growth" */
+	SOUM_FIT_RULE_KIND_HAY = 2, /* "hay" */
+	SOUM_FIT_RULE_KIND_BUYING = 3, /* "buying" */
+	SOUM_FIT_RULE_KIND_WATER = 4, /* "water" */
+	SOUM_FIT_RULE_KIND_HOUSING = 5, /* "housing" */
+	SOUM_FIT_RULE_KIND_NEED = 6, /* "need" */
+	SOUM_FIT_RULE_KIND_MOST = 7, /* "most" */
+	SOUM_FIT_RULE_KIND_LEAST = 8, /* "least" */
+	SOUM_FIT_RULE_KIND_LAND = 9, /* "land" */
+	SOUM_FIT_RULE_KIND_RATIO_LEAST = 10, /* "ratio least" */
+	SOUM_FIT_RULE_KIND_RATIO_MOST = 11 /* "ratio most" */
 };
 enum soum_units_end {
 	SOUM_UNITS_END_LOW = 1, /* "low" */
@@ -6751,7 +6751,7 @@ static inline double soum_rainfall_potential_stocking(
 }
 
 
-/* grazing: the rotation: paddocks, strips, stocking; the farm and its season's plan --- */
+/* grazing: the rotation: stocking, paddocks, strips, fence, water, money ---- */
 
 /* Returns the dry matter that can be grazed in a period, what stands above the
  * mass to be left and what grows meanwhile. Below nothing it is what is
@@ -8955,11 +8955,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *   rainfall.PuggingLoss        end
  *       Gives the yield of the next twelve months that is lost where a pasture
  *       was pugged, at an end of the printed span of 16 to 80 %.
- *   grazing.FirstFarm           a
- *       Gives a first farm document made of a few answers: a square field cut
- *       into four lanes, one rotation, the groups in the order of their need a
- *       day behind one another. Every figure that was filled in says so, with
- *       its source, in a note beside it: change it for your own.
  *   grazing.ShortOfFeed         grass
  *       Tells whether grass lasts to a day, and where it does not, when it
  *       runs out and the last day on which something can still be done about
@@ -8974,22 +8969,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       110 % is refused. A grazing season carries grass over, loses some and
  *       stops regrowing where it is bitten too short: where it differs from
  *       this budget, follow the season.
- *   grazing.Leaders             farm
- *       Tells how many head of the leading group of each rotation the land
- *       carries, every other group as it stands: Carries of each, in the order
- *       of the rotations. Of a rotation that begins without animals, since its
- *       young are still to come, nothing is told.
- *   grazing.Carries             farm, group
- *       Tells how many head of a group the land carries with every other group
- *       as it stands: the largest whole number such that with it and with
- *       every smaller one its rotation needs no feed beyond what the farm
- *       allows, at the low, the middle and the high end of the printed spans
- *       of density, intake and pasture share.
- *   grazing.LandFor             farm
- *       Tells how much land of this farm's kind its herd needs: every lane is
- *       widened, and every paddock enlarged, by one factor, until this and all
- *       that were tried above it carry the herd without feed beyond what the
- *       farm allows.
  *   grazing.VoltageRows
  *       Gives the table of FenceVoltage, as a copy.
  *   grazing.FenceVoltage        stock, aim, end
@@ -9002,19 +8981,9 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       standard holds [IEC-FENCE]. A good pulse lasts 0.0003 s; pulses of
  *       0.003 to 0.3 s melt polywire and start fires [UMAINE-FENCE-DESIGN].
  *       Local rules decide.
- *   grazing.Explain             farm, date
- *       Shows the work behind a day of a plan: for every piece of ground
- *       opened that day what the groups want, what stands there, and the size
- *       of the strip that follows; for every land how it grows.
  *   grazing.BillOfFence         job
  *       Tells what a fence of lanes takes, what it costs to buy and what it
  *       costs in a year, at the user's prices.
- *   grazing.FitStock            fitting
- *       Tells which numbers of which stock fit a farm's land: the herd with
- *       the most animal units, the least hay or the best margin that month by
- *       month finds its grass, forbs and browse or hay, and keeps to the room,
- *       the water, the family's needs and the ratios of one stock to another;
- *       what holds it down, and what one more of that would bring.
  *   grazing.FenceCost           fence, price, per
  *       Returns what a length of fence, wire or pipe costs at the user's
  *       price.
@@ -9046,15 +9015,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *   grazing.GainOfDays          head, days, saving, moves, each, wage
  *       Returns what some more days of grazing bring: the feed saved less the
  *       work of the moves.
- *   grazing.ReadMoves           log
- *       Reads a log of moves: comma-separated, a header first, one stay a
- *       line. The columns are paddock, in, out, area and animals, in any
- *       order, and, where they are kept, group (which animals), from and to
- *       (the place along a lane) and left (the height read when they had left
- *       it); others are left alone. Dates are as 2026-06-01. The unit of a
- *       figure stands in the header, as in area (ac) or area (ha), animals
- *       (AU), from (ft) and left (in), or with each number. A line that begins
- *       with # is a remark. The stays come back in the order of their days.
  *   grazing.Order               classes
  *       Gives the order in which classes of stock graze one after the other:
  *       the highest need leads, other ruminants and horses follow a day behind
@@ -9067,12 +9027,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       Returns the stands that a step of PatchNext leaves as they are.
  *   grazing.PatchGainStands     growth, ceiling, most
  *       Returns the stands at which PatchGain is 0.
- *   grazing.PlanSeason          farm
- *       Plans a farm's season day by day: who goes where, how long a strip,
- *       what to leave, when the ground may be grazed again, and what it takes
- *       of hay, water and fence. It reads no clock: today is the document's.
- *       How many head the land would carry is asked of Leaders or Carries,
- *       since that takes many seasons.
  *   grazing.WireRows
  *       Gives the table of Wires, as a copy.
  *   grazing.Wires               stock, line, end
@@ -9117,14 +9071,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       grass beats them: CarryingCapacity and the plan. A farm stocked by a
  *       figure from elsewhere runs out of grass, and hungry stock come to
  *       harm. Ask a local adviser.
- *   grazing.PaddockRecords      log, rules
- *       Tells of each paddock in a log what was taken from it, what grew, what
- *       rest it had and when it is ready; the one to go to next comes first.
- *   grazing.FarmToday           farm, log, today, readings
- *       Returns the farm as it stands on a later day, by the log of the moves
- *       since the document's: today moved on, today's heights, the days of the
- *       last bite and the animals as they are then, so that a season is
- *       planned from there on. The given farm is not changed.
  *   grazing.SetStocked          s
  *       Returns the mass of a paddock under set stocking, day by day from day
  *       0. It is another model than the season: one mass, growth that never
@@ -9159,10 +9105,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       in when the grass is down to 3 in [WASHINGTON-LOTS]. These are laws
  *       and labels of their places, in part superseded: the local rule of
  *       today decides, and the animals' welfare with it.
- *   grazing.Study               studied
- *       Runs many seasons of a farm, each with rain drawn from a record, and
- *       tells how much feed they want, how often and how early the hay does
- *       not reach, and how that changes with inputs of the user's choice.
  *   grazing.WalkRows
  *       Gives the table of WalkLimit, as a copy.
  *   grazing.VisitOf             distance
@@ -9170,6 +9112,64 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       ft, as a herd beyond 1,000 ft; between is open. The source says one by
  *       one under 600 to 900 ft, and between 900 and 1,000 ft nothing: from
  *       600 ft on watch them, and build for the herd.
+ *   farm.First                  a
+ *       Returns a first farm document made of a few answers: a square field
+ *       cut into four lanes, one rotation, the groups in the order of their
+ *       need a day behind one another. Every figure that was filled in says
+ *       so, with its source, in a note beside it: change it for your own.
+ *   farm.Leaders                document
+ *       Tells how many head of the leading group of each rotation the land
+ *       carries, every other group as it stands: Carries of each, in the order
+ *       of the rotations. Of a rotation that begins without animals, since its
+ *       young are still to come, nothing is told.
+ *   farm.Carries                document, group
+ *       Tells how many head of a group the land carries with every other group
+ *       as it stands: the largest whole number such that with it and with
+ *       every smaller one its rotation needs no feed beyond what the farm
+ *       allows, at the low, the middle and the high end of the printed spans
+ *       of density, intake and pasture share.
+ *   farm.LandFor                document
+ *       Tells how much land of this farm's kind its herd needs: every lane is
+ *       widened, and every paddock enlarged, by one factor, until this and all
+ *       that were tried above it carry the herd without feed beyond what the
+ *       farm allows.
+ *   farm.Explain                document, date
+ *       Shows the work behind a day of a plan: for every piece of ground
+ *       opened that day what the groups want, what stands there, and the size
+ *       of the strip that follows; for every land how it grows.
+ *   farm.ReadMoves              log
+ *       Reads a log of moves: comma-separated, a header first, one stay a
+ *       line. The columns are paddock, in, out, area and animals, in any
+ *       order, and, where they are kept, group (which animals), from and to
+ *       (the place along a lane) and left (the height read when they had left
+ *       it); others are left alone. Dates are as 2026-06-01. The unit of a
+ *       figure stands in the header, as in area (ac) or area (ha), animals
+ *       (AU), from (ft) and left (in), or with each number. A line that begins
+ *       with # is a remark. The stays come back in the order of their days.
+ *   farm.Plan                   document
+ *       Plans a farm's season day by day: who goes where, how long a strip,
+ *       what to leave, when the ground may be grazed again, and what it takes
+ *       of hay, water and fence. It reads no clock: today is the document's.
+ *       How many head the land would carry is asked of Leaders or Carries,
+ *       since that takes many seasons.
+ *   farm.PaddockRecords         log, rules
+ *       Tells of each paddock in a log what was taken from it, what grew, what
+ *       rest it had and when it is ready; the one to go to next comes first.
+ *   farm.CarryOn                document, today, log, readings
+ *       Returns the farm as it stands on a later day, by the log of the moves
+ *       since the document's: today moved on, today's heights, the days of the
+ *       last bite and the animals as they are then, so that a season is
+ *       planned from there on. The given farm is not changed.
+ *   study.Run                   document
+ *       Runs many seasons of a farm, each with rain drawn from a record, and
+ *       tells how much feed they want, how often and how early the hay does
+ *       not reach, and how that changes with inputs of the user's choice.
+ *   fit.Answer                  document
+ *       Tells which numbers of which stock fit a farm's land: the herd with
+ *       the most animal units, the least hay or the best margin that month by
+ *       month finds its grass, forbs and browse or hay, and keeps to the room,
+ *       the water, the family's needs and the ratios of one stock to another;
+ *       what holds it down, and what one more of that would bring.
  * 
  *   units.parse                 quantity, text
  *       The number in base units of a text with a unit.

@@ -72,7 +72,7 @@ export class DocumentError extends Error {
 export function onRangeWarning(handler: ((warning: RangeWarning) => void) | null): ((warning: RangeWarning) => void) | null;
 
 /**
- * Calls a function by name, such as `"grazing.PlanSeason"`. The wrappers
+ * Calls a function by name, such as `"farm.Plan"`. The wrappers
  * `herd`, `forage`, `rainfall` and `grazing` are easier to read.
  *
  * @throws {ReferenceError} where there is no function of the name

@@ -318,7 +318,7 @@ function reportOf(name, given) {
 // ---- functions by name
 
 /**
- * Calls a function by name, such as "grazing.PlanSeason", with an object of its
+ * Calls a function by name, such as "farm.Plan", with an object of its
  * arguments.
  */
 export function call(name, given = {}) {

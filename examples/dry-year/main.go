@@ -25,7 +25,8 @@ import (
 	"strings"
 
 	"example.org/soum/examples/internal/wichita"
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
+	"example.org/soum/grazing/study"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
@@ -46,7 +47,7 @@ func main() {
 type question struct {
 	farm, record, group, picture string
 	seasons, seed                int
-	draw                         grazing.StudyDraw
+	draw                         study.Draw
 	lead                         units.Days
 }
 
@@ -55,7 +56,7 @@ type question struct {
 const usualLead = 30 * units.Day
 
 func ask(args []string, out io.Writer) (q question, err error) {
-	q.draw, q.lead = grazing.DrawYears, usualLead
+	q.draw, q.lead = study.DrawYears, usualLead
 	f := flag.NewFlagSet("dry-year", flag.ContinueOnError)
 	f.SetOutput(io.Discard) // what is wrong is told once, as an error
 	f.StringVar(&q.farm, "farm", "", "read this farm `file` instead of the farm within")
@@ -103,7 +104,7 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	farm, err := grazing.ReadFarm(data)
+	holding, err := farm.Read(data)
 	if err != nil {
 		return err
 	}
@@ -114,26 +115,26 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 	if err != nil {
 		return fmt.Errorf("-record: %w", err)
 	}
-	heads, asItStands, err := headsRound(farm, q.group)
+	heads, asItStands, err := headsRound(holding, q.group)
 	if err != nil {
 		return err
 	}
-	study := grazing.Studied{
-		Version: 1, Farm: *farm, Record: record, Draw: q.draw, Past: grazing.PastKnown,
-		Seasons: q.seasons, Seed: q.seed, Design: grazing.DesignGrid, Inputs: []grazing.StudySweep{heads},
+	asked := study.Study{
+		Version: 1, Farm: *holding, Record: record, Draw: q.draw, Past: study.PastKnown,
+		Seasons: q.seasons, Seed: q.seed, Design: study.DesignGrid, Inputs: []study.Sweep{heads},
 	}
-	if q.draw == grazing.DrawGamma {
-		study.Fit = rainfall.FitThom
+	if q.draw == study.DrawGamma {
+		asked.Fit = rainfall.FitThom
 	}
-	result, err := study.Run(ctx, 0, nil)
+	result, err := asked.RunContext(ctx, 0, nil)
 	if err != nil {
 		return err
 	}
-	plan, err := planned(farm, record)
+	plan, err := planned(holding, record)
 	if err != nil {
 		return err
 	}
-	t := teller{out: out, farm: farm, plan: plan, study: &study, result: &result}
+	t := teller{out: out, farm: holding, plan: plan, study: &asked, result: &result}
 	asItIs := &result.Points[asItStands]
 	t.odds(asItIs)
 	if err := t.decide(asItIs, q.lead); err != nil {
@@ -146,13 +147,13 @@ func run(ctx context.Context, args []string, out io.Writer) error {
 	if q.picture == "" {
 		return nil
 	}
-	return draw(q.picture, farm, asItIs)
+	return draw(q.picture, holding, asItIs)
 }
 
 // planned plans the farm's own season. Its drought dates go by the farm's normals, or
 // by the record's where it has none, as the study does.
-func planned(farm *grazing.Farm, record []rainfall.MonthlyRain) (*grazing.Plan, error) {
-	own := *farm
+func planned(holding *farm.Farm, record []rainfall.MonthlyRain) (*farm.Plan, error) {
+	own := *holding
 	if len(own.Rain.Normal) == 0 {
 		normals, err := rainfall.MonthNormals(record)
 		if err != nil {
@@ -160,7 +161,7 @@ func planned(farm *grazing.Farm, record []rainfall.MonthlyRain) (*grazing.Plan, 
 		}
 		own.Rain.Normal = normals[:]
 	}
-	return grazing.PlanSeason(&own)
+	return own.Plan()
 }
 
 // The head that are tried beside the farm's own: so many tenths fewer and more.
@@ -171,9 +172,9 @@ const (
 
 // headsRound gives whole heads below and above a group's own, a tenth at a time, and
 // which of them is its own. Without a name it is the first group with animals.
-func headsRound(farm *grazing.Farm, group string) (sweep grazing.StudySweep, asItStands int, err error) {
+func headsRound(holding *farm.Farm, group string) (sweep study.Sweep, asItStands int, err error) {
 	var ids []string
-	for _, g := range farm.Groups {
+	for _, g := range holding.Groups {
 		ids = append(ids, g.ID)
 		switch {
 		case group == "" && g.Head < 1, group != "" && g.ID != group:
@@ -183,8 +184,8 @@ func headsRound(farm *grazing.Farm, group string) (sweep grazing.StudySweep, asI
 		}
 		step := max(1, math.Round(g.Head/10))
 		asItStands = min(fewer, int((g.Head-1)/step)) // a herd of one has no fewer
-		return grazing.StudySweep{
-			Input: grazing.InputHead, Group: g.ID, Steps: asItStands + more + 1,
+		return study.Sweep{
+			Input: study.InputHead, Group: g.ID, Steps: asItStands + more + 1,
 			Span: &units.Span[float64]{Low: g.Head - float64(asItStands)*step, High: g.Head + more*step},
 		}, asItStands, nil
 	}

@@ -19,6 +19,7 @@ import (
 	"example.org/soum/examples/internal/painted"
 	"example.org/soum/examples/internal/wichita"
 	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
@@ -57,16 +58,16 @@ func TestOddsAreThoseOfTheYears(t *testing.T) {
 	}{{30, `does not reach in ([\d.]+) %`}, {33, `With 33 cows: short in ([\d.]+) %`}, {24, `With 24 cows: short in ([\d.]+) %`}} {
 		short := 0.0
 		for year := 1980; year <= 2010; year++ {
-			farm, err := grazing.ReadFarm(ownFarm)
+			holding, err := farm.Read(ownFarm)
 			require.NoError(t, err)
-			farm.Groups[0].Head = c.head
-			farm.Rain.Normal = normals[:]
+			holding.Groups[0].Head = c.head
+			holding.Rain.Normal = normals[:]
 			for _, r := range record {
 				if r.Year == year && r.Month > 3 {
-					farm.Rain.Months[fmt.Sprintf("2012-%02d", r.Month)] = r.Rain
+					holding.Rain.Months[fmt.Sprintf("2012-%02d", r.Month)] = r.Rain
 				}
 			}
-			plan, err := grazing.PlanSeason(farm)
+			plan, err := holding.Plan()
 			require.NoError(t, err)
 			if float64(plan.Hay.Eaten) > allowed {
 				short += 1.0 / 31
@@ -149,7 +150,7 @@ func TestGoesByTheFarmsOwnGauge(t *testing.T) {
 
 func TestNoDatesWithoutKeyMonths(t *testing.T) {
 	var out bytes.Buffer
-	say := teller{out: &out, plan: &grazing.Plan{}}
+	say := teller{out: &out, plan: &farm.Plan{}}
 	say.dates()
 	assert.Contains(t, out.String(), "no land of this farm has key months")
 }
@@ -222,16 +223,16 @@ func TestRefuses(t *testing.T) {
 	stopped, stop := context.WithCancel(context.Background())
 	stop()
 	assert.ErrorIs(t, run(stopped, nil, new(bytes.Buffer)), context.Canceled)
-	farm, err := grazing.ReadFarm(ownFarm)
+	holding, err := farm.Read(ownFarm)
 	require.NoError(t, err)
 	// 12 t at 88 % dry matter less 15 % waste
-	assert.InDelta(t, 8976, float64(dryMatter(farm)/units.DryMatter(1)), 1e-6)
+	assert.InDelta(t, 8976, float64(dryMatter(holding)/units.DryMatter(1)), 1e-6)
 }
 
 // TestTriesWholeHerds counts the herds tried round small ones: never under one head,
 // and the farm's own among them, where the answers stand.
 func TestTriesWholeHerds(t *testing.T) {
-	farm, err := grazing.ReadFarm(ownFarm)
+	holding, err := farm.Read(ownFarm)
 	require.NoError(t, err)
 	for _, c := range []struct {
 		head, low, high float64
@@ -239,18 +240,18 @@ func TestTriesWholeHerds(t *testing.T) {
 	}{
 		{1, 1, 3, 0}, {2, 1, 4, 1}, {3, 1, 5, 2}, {4, 1, 6, 3}, {30, 21, 36, 3},
 	} {
-		farm.Groups[0].Head = c.head
-		sweep, own, err := headsRound(farm, farm.Groups[0].ID)
+		holding.Groups[0].Head = c.head
+		sweep, own, err := headsRound(holding, holding.Groups[0].ID)
 		require.NoError(t, err)
 		assert.Equal(t, units.Span[float64]{Low: c.low, High: c.high}, *sweep.Span)
 		assert.Equal(t, c.own, own)
 		assert.Equal(t, own+more+1, sweep.Steps)
 	}
-	farm.Groups = append(farm.Groups, farm.Groups[0])
-	farm.Groups[0].Head, farm.Groups[1].ID, farm.Groups[1].Head = 0, "heifers", 5
-	_, _, err = headsRound(farm, farm.Groups[0].ID)
+	holding.Groups = append(holding.Groups, holding.Groups[0])
+	holding.Groups[0].Head, holding.Groups[1].ID, holding.Groups[1].Head = 0, "heifers", 5
+	_, _, err = headsRound(holding, holding.Groups[0].ID)
 	assert.ErrorContains(t, err, "begins without animals")
-	sweep, _, err := headsRound(farm, "")
+	sweep, _, err := headsRound(holding, "")
 	require.NoError(t, err)
 	assert.Equal(t, "heifers", sweep.Group, "the first that has animals")
 }

@@ -9,7 +9,8 @@ import (
 	"gonum.org/v1/plot/plotter"
 	"gonum.org/v1/plot/vg"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
+	"example.org/soum/grazing/study"
 	"example.org/soum/units"
 )
 
@@ -22,30 +23,30 @@ var (
 
 // draw writes the fan: the hay left today and at the end of each month, in nine
 // seasons of ten and in the middle half of them, with the middle season as a line.
-func draw(path string, farm *grazing.Farm, p *grazing.StudyPoint) error {
+func draw(path string, holding *farm.Farm, p *study.Point) error {
 	unit, name := units.DryMatter(1000), "t of dry matter"
-	if farm.Units == units.US {
+	if holding.Units == units.US {
 		unit, name = 907.18474, "short tons of dry matter"
 	}
 	fan := plot.New()
 	fan.Title.Text = "Hay left, less feed wanted: below 0 it is missing"
 	fan.Title.Padding = vg.Points(8)
 	fan.Y.Label.Text = name
-	points := func(of func(*grazing.StudySpread) units.DryMatter) plotter.XYs {
-		xys := plotter.XYs{{Y: float64(dryMatter(farm) / unit)}} // today, all is there
+	points := func(of func(*study.Spread) units.DryMatter) plotter.XYs {
+		xys := plotter.XYs{{Y: float64(dryMatter(holding) / unit)}} // today, all is there
 		for i := range p.Months {
 			m := &p.Months[i]
 			first, _ := units.NewDate(m.Year, time.Month(m.Month), 1)
-			last := min(first.Add(first.DaysInMonth()-1), farm.Season.To)
-			xys = append(xys, plotter.XY{X: float64(last.Sub(farm.Today)), Y: float64(of(&m.Left) / unit)})
+			last := min(first.Add(first.DaysInMonth()-1), holding.Season.To)
+			xys = append(xys, plotter.XY{X: float64(last.Sub(holding.Today)), Y: float64(of(&m.Left) / unit)})
 		}
 		return xys
 	}
-	low := points(func(s *grazing.StudySpread) units.DryMatter { return s.Low })
-	lower := points(func(s *grazing.StudySpread) units.DryMatter { return s.Lower })
-	middle := points(func(s *grazing.StudySpread) units.DryMatter { return s.Middle })
-	upper := points(func(s *grazing.StudySpread) units.DryMatter { return s.Upper })
-	high := points(func(s *grazing.StudySpread) units.DryMatter { return s.High })
+	low := points(func(s *study.Spread) units.DryMatter { return s.Low })
+	lower := points(func(s *study.Spread) units.DryMatter { return s.Lower })
+	middle := points(func(s *study.Spread) units.DryMatter { return s.Middle })
+	upper := points(func(s *study.Spread) units.DryMatter { return s.Upper })
+	high := points(func(s *study.Spread) units.DryMatter { return s.High })
 	for _, band := range []struct {
 		low, high plotter.XYs
 		colour    color.Color
@@ -91,12 +92,12 @@ func draw(path string, farm *grazing.Farm, p *grazing.StudyPoint) error {
 }
 
 // dryMatter is what animals can eat of the hay in store.
-func dryMatter(farm *grazing.Farm) units.DryMatter {
-	dry := farm.Feed.DryMatter
+func dryMatter(holding *farm.Farm) units.DryMatter {
+	dry := holding.Feed.DryMatter
 	if dry == 0 {
 		dry = 90 * units.Percent // what the farm document means where it leaves it out
 	}
-	return units.DryMatter(float64(farm.Feed.Hay) * float64(dry) * float64(1-farm.Feed.Waste))
+	return units.DryMatter(float64(holding.Feed.Hay) * float64(dry) * float64(1-holding.Feed.Waste))
 }
 
 // byFives marks every fifth, tenth … so that there are at most ten marks.

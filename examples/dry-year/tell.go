@@ -8,6 +8,8 @@ import (
 	"time"
 
 	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
+	"example.org/soum/grazing/study"
 	"example.org/soum/herd"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
@@ -16,10 +18,10 @@ import (
 // teller prints the answers.
 type teller struct {
 	out    io.Writer
-	farm   *grazing.Farm
-	plan   *grazing.Plan
-	study  *grazing.Studied
-	result *grazing.StudyResult
+	farm   *farm.Farm
+	plan   *farm.Plan
+	study  *study.Study
+	result *study.Result
 }
 
 func (t *teller) say(format string, args ...any) { fmt.Fprintf(t.out, format+"\n", args...) }
@@ -27,10 +29,10 @@ func (t *teller) say(format string, args ...any) { fmt.Fprintf(t.out, format+"\n
 func (t *teller) mass(m units.DryMatter) string { return m.In(t.farm.Units) }
 
 // odds tells how often the hay does not reach.
-func (t *teller) odds(p *grazing.StudyPoint) {
+func (t *teller) odds(p *study.Point) {
 	years := t.result.Years
 	how := "the rain of one of them, each as likely as any other"
-	if t.study.Draw == grazing.DrawGamma {
+	if t.study.Draw == study.DrawGamma {
 		how = "each month's rain drawn by what that month had in them"
 	}
 	t.say("%s from %s to %s. On record are %d whole years, %d to %d; every season has %s.",
@@ -57,7 +59,7 @@ func plural(n int, one string) string {
 }
 
 // more tells how short a bad season is.
-func (t *teller) more(p *grazing.StudyPoint) string {
+func (t *teller) more(p *study.Point) string {
 	if p.Short.High == 0 {
 		return ""
 	}
@@ -65,7 +67,7 @@ func (t *teller) more(p *grazing.StudyPoint) string {
 }
 
 // decide tells the last day on which something can still be done.
-func (t *teller) decide(p *grazing.StudyPoint, lead units.Days) error {
+func (t *teller) decide(p *study.Point, lead units.Days) error {
 	if len(p.First) == 0 {
 		return nil
 	}
@@ -104,7 +106,7 @@ func decideBefore(today, first units.Date, lead units.Days) (grazing.Shortage, e
 }
 
 // months tells in which months feed is missing.
-func (t *teller) months(p *grazing.StudyPoint) {
+func (t *teller) months(p *study.Point) {
 	t.say("\n%-10s %-22s %s", "month", "feed is missing in", "hay left at its end: one season in twenty, the middle one")
 	for _, m := range p.Months {
 		t.say("%-10s %-22s %s, %s", time.Month(m.Month), m.Odds.In(t.farm.Units)+" of seasons", t.mass(m.Left.Low), t.mass(m.Left.Middle))
@@ -149,7 +151,7 @@ func (t *teller) dates() {
 }
 
 // whose tells whose date it is.
-func (t *teller) whose(d *grazing.DroughtDate) string {
+func (t *teller) whose(d *farm.DroughtDate) string {
 	switch {
 	case d.Place != "":
 		return "printed for " + d.Place
@@ -161,14 +163,14 @@ func (t *teller) whose(d *grazing.DroughtDate) string {
 
 // soFar tells what the farm's gauge says to a date, up to today: nobody knows what
 // will have fallen by a later one.
-func (t *teller) soFar(d *grazing.DroughtDate) string {
+func (t *teller) soFar(d *farm.DroughtDate) string {
 	fell := d.Rain.In(t.farm.Units)
 	switch {
 	case d.Date > t.farm.Today:
 		return ""
-	case d.SoFar == grazing.SoFarShort:
+	case d.SoFar == farm.SoFarShort:
 		return ". Less has fallen, " + fell + " in whole months: act"
-	case d.SoFar == grazing.SoFarEnough:
+	case d.SoFar == farm.SoFarEnough:
 		return ". Enough has fallen, " + fell
 	case !t.recorded(d):
 		return ". Read your gauge: the farm's rain.months has none of these months"
@@ -177,7 +179,7 @@ func (t *teller) soFar(d *grazing.DroughtDate) string {
 }
 
 // recorded tells whether the farm's gauge has any month from which a date counts.
-func (t *teller) recorded(d *grazing.DroughtDate) bool {
+func (t *teller) recorded(d *farm.DroughtDate) bool {
 	for month := d.Since; month < d.Date; month = month.Add(month.DaysInMonth()) {
 		if _, ok := t.farm.Rain.Months[month.String()[:len("2012-04")]]; ok {
 			return true
@@ -198,7 +200,7 @@ func (t *teller) selling() {
 
 // kind gives the kind of a group; a farm that was planned has no unknown class.
 func (t *teller) kind(group string) herd.Kind {
-	at := slices.IndexFunc(t.farm.Groups, func(g grazing.Group) bool { return g.ID == group })
+	at := slices.IndexFunc(t.farm.Groups, func(g farm.Group) bool { return g.ID == group })
 	class := t.farm.Groups[at].Class
 	if class.Row != nil {
 		return class.Row.Kind

@@ -21,7 +21,7 @@ import (
 	"os/signal"
 	"strings"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/fit"
 )
 
 //go:embed farm.json
@@ -72,7 +72,7 @@ func answer(ctx context.Context, file string) (string, error) {
 			return "", err
 		}
 	}
-	question, err := grazing.ReadFitting(data)
+	question, err := fit.Read(data)
 	if err != nil {
 		return "", err
 	}
@@ -88,15 +88,15 @@ func answer(ctx context.Context, file string) (string, error) {
 
 // goals asks the question for the document's own goal and for each other that it has
 // figures for.
-func goals(ctx context.Context, b *strings.Builder, question *grazing.Fitting) error {
+func goals(ctx context.Context, b *strings.Builder, question *fit.Question) error {
 	own := question.Goal
 	defer func() { question.Goal = own }()
-	for _, goal := range []grazing.FitGoal{own, grazing.FitAnimalUnits, grazing.FitMargin, grazing.FitLeastHay} {
+	for _, goal := range []fit.Goal{own, fit.GoalAnimalUnits, fit.GoalMargin, fit.GoalLeastHay} {
 		if goal == own && b.Len() > 0 {
 			continue // it came first
 		}
 		question.Goal = goal
-		answer, err := question.Run(ctx)
+		answer, err := question.AnswerContext(ctx)
 		switch {
 		case err != nil && goal != own && ctx.Err() == nil: // nobody asked the file for it
 			fmt.Fprintf(b, "For %s the file gives no answer: %s.\n\n", goal, err)
@@ -114,9 +114,9 @@ func goals(ctx context.Context, b *strings.Builder, question *grazing.Fitting) e
 }
 
 // oneWishTooMany asks the farm within for more cows than its barn has room for.
-func oneWishTooMany(ctx context.Context, b *strings.Builder, question *grazing.Fitting) error {
+func oneWishTooMany(ctx context.Context, b *strings.Builder, question *fit.Question) error {
 	question.Stock[0].Least = 8
-	answer, err := question.Run(ctx)
+	answer, err := question.AnswerContext(ctx)
 	if err != nil {
 		return err
 	}

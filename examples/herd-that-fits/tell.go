@@ -5,13 +5,13 @@ import (
 	"strings"
 	"time"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/fit"
 	"example.org/soum/units"
 )
 
 // tell writes the numbers behind an answer: the months, and the herd by hungry and
 // by modest stock.
-func tell(b *strings.Builder, question *grazing.Fitting, answer *grazing.Fitted) {
+func tell(b *strings.Builder, question *fit.Question, answer *fit.Answer) {
 	if answer.Found {
 		months(b, question, answer)
 	}
@@ -29,7 +29,7 @@ func tell(b *strings.Builder, question *grazing.Fitting, answer *grazing.Fitted)
 var appetites = map[units.End]string{units.Low: "hungry stock:", units.Middle: "half way between:", units.High: "modest eaters:"}
 
 // months writes a line for each month, and what becomes of what is left.
-func months(b *strings.Builder, question *grazing.Fitting, answer *grazing.Fitted) {
+func months(b *strings.Builder, question *fit.Question, answer *fit.Answer) {
 	unit, mass := "kg", func(mass units.DryMatter) string { return units.Number(float64(mass / units.DryMatterKilogram)) }
 	if question.Units == units.US {
 		unit, mass = "lb", func(mass units.DryMatter) string { return units.Number(mass.Pounds()) }
@@ -44,11 +44,11 @@ func months(b *strings.Builder, question *grazing.Fitting, answer *grazing.Fitte
 }
 
 // worth writes a value of the goal.
-func worth(question *grazing.Fitting, answer *grazing.Fitted, value float64) string {
+func worth(question *fit.Question, answer *fit.Answer, value float64) string {
 	switch question.Goal {
-	case grazing.FitLeastHay:
+	case fit.GoalLeastHay:
 		return units.FreshFeed(value).In(question.Units) + " of hay"
-	case grazing.FitMargin:
+	case fit.GoalMargin:
 		return fmt.Sprintf("%.2f %s", value, answer.Relaxed.Margin.Currency)
 	}
 	return units.Number(value) + " animal units"

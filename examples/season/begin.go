@@ -11,7 +11,7 @@ import (
 	"time"
 
 	"example.org/soum/forage"
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/herd"
 	"example.org/soum/units"
 )
@@ -54,11 +54,11 @@ func (o *options) beginFarm(in io.Reader, out, prompts io.Writer) error {
 	if err != nil {
 		return err
 	}
-	farm, err := grazing.FirstFarm(given)
+	holding, err := farm.First(given)
 	if err != nil {
 		return inputError{err}
 	}
-	data, err := farm.JSON(given.Units)
+	data, err := holding.JSON(given.Units)
 	if err != nil {
 		return err
 	}
@@ -87,8 +87,8 @@ type question struct {
 }
 
 // ask takes the answers of the flags and asks for the others.
-func (o *options) ask(c *console) (grazing.Answers, error) {
-	a, given := &o.answers, grazing.Answers{}
+func (o *options) ask(c *console) (farm.Answers, error) {
+	a, given := &o.answers, farm.Answers{}
 	given.Today = clockToday()
 	questions := []question{
 		{"today", "", a.today, reader(&given.Today), true},
@@ -139,9 +139,9 @@ func pastureReader(into *string) func(string) error {
 }
 
 // stockReader reads "12 dairy-goat, 2 suckler-cow".
-func stockReader(into *[]grazing.StockAnswer) func(string) error {
+func stockReader(into *[]farm.StockAnswer) func(string) error {
 	return func(text string) error {
-		var all []grazing.StockAnswer
+		var all []farm.StockAnswer
 		for part := range strings.SplitSeq(text, ",") {
 			count, class, _ := strings.Cut(strings.TrimSpace(part), " ")
 			head, err := strconv.ParseFloat(count, 64)
@@ -152,7 +152,7 @@ func stockReader(into *[]grazing.StockAnswer) func(string) error {
 			if _, err := herd.ClassByName(class); err != nil {
 				return err
 			}
-			all = append(all, grazing.StockAnswer{Class: class, Head: head})
+			all = append(all, farm.StockAnswer{Class: class, Head: head})
 		}
 		*into = all
 		return nil

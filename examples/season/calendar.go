@@ -8,26 +8,26 @@ import (
 
 	ics "github.com/arran4/golang-ical"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/units"
 )
 
 // calendar gives the moves as an iCalendar (RFC 5545): an event of the whole day
 // for each day and rotation. Its stamp is the farm's own today, so that the same
 // farm gives the same file.
-func calendar(farm *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
+func calendar(holding *farm.Farm, plan *farm.Plan) ([]byte, error) {
 	c := ics.NewCalendar()
 	c.SetProductId("-//soum//season//EN")
-	for i := range farm.Rotations {
+	for i := range holding.Rotations {
 		for _, moves := range byDay(plan.Moves, i) {
-			addEvent(c, farm, plan, moves)
+			addEvent(c, holding, plan, moves)
 		}
 	}
 	return []byte(c.Serialize(ics.WithNewLineWindows)), nil
 }
 
 // byDay gives the moves of a rotation, those of a day together.
-func byDay(all []grazing.Move, rotation int) (days [][]*grazing.Move) {
+func byDay(all []farm.Move, rotation int) (days [][]*farm.Move) {
 	for i := range all {
 		m := &all[i]
 		switch n := len(days); {
@@ -35,23 +35,23 @@ func byDay(all []grazing.Move, rotation int) (days [][]*grazing.Move) {
 		case n > 0 && days[n-1][0].Date == m.Date:
 			days[n-1] = append(days[n-1], m)
 		default:
-			days = append(days, []*grazing.Move{m})
+			days = append(days, []*farm.Move{m})
 		}
 	}
 	return days
 }
 
-func addEvent(c *ics.Calendar, farm *grazing.Farm, plan *grazing.Plan, moves []*grazing.Move) {
+func addEvent(c *ics.Calendar, holding *farm.Farm, plan *farm.Plan, moves []*farm.Move) {
 	date := moves[0].Date
-	event := c.AddEvent(fmt.Sprintf("%s-%08x@soum.example.org", date, mark(farm.Rotations[moves[0].Rotation].Land)))
+	event := c.AddEvent(fmt.Sprintf("%s-%08x@soum.example.org", date, mark(holding.Rotations[moves[0].Rotation].Land)))
 	event.SetDtStampTime(midnight(plan.Today))
 	event.SetAllDayStartAt(midnight(date))
 	event.SetAllDayEndAt(midnight(date.Add(1)))
 	event.SetTimeTransparency(ics.TransparencyTransparent)
 	var heads, texts []string
 	for _, m := range moves {
-		heads = append(heads, oneLine(headline(m, farm.Units)))
-		texts = append(texts, describe(m, farm.Units))
+		heads = append(heads, oneLine(headline(m, holding.Units)))
+		texts = append(texts, describe(m, holding.Units))
 	}
 	event.SetSummary(strings.Join(heads, "; "))
 	event.SetDescription(strings.Join(texts, "\n"))
@@ -69,7 +69,7 @@ func midnight(d units.Date) time.Time {
 }
 
 // headline says in a few words what to do.
-func headline(m *grazing.Move, s units.System) string {
+func headline(m *farm.Move, s units.System) string {
 	if m.Length == 0 {
 		return fmt.Sprintf("%s: open for %s", m.Land, m.Stay.In(s))
 	}
@@ -77,7 +77,7 @@ func headline(m *grazing.Move, s units.System) string {
 }
 
 // describe says of a move how high, how long, who and when again.
-func describe(m *grazing.Move, s units.System) string {
+func describe(m *farm.Move, s units.System) string {
 	lines := []string{headline(m, s), fmt.Sprintf("Height %s, leave %s.", m.Height.In(s), m.Leave.In(s))}
 	if m.Paces != 0 {
 		lines[1] += fmt.Sprintf(" Strip of %s, %s paces.", m.Length.In(s), paces(m))

@@ -4,19 +4,19 @@ import (
 	"io"
 	"strings"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/units"
 )
 
 // explainDay prints the work behind a day of the plan: for each strip opened
 // and each land's growth the formulas with their numbers, and where they are
 // from.
-func explainDay(farm *grazing.Farm, date units.Date, out io.Writer) error {
-	all, err := grazing.Explain(farm, date)
+func explainDay(holding *farm.Farm, date units.Date, out io.Writer) error {
+	all, err := holding.Explain(date)
 	if err != nil {
 		return inputError{err}
 	}
-	r := &report{farm: farm}
+	r := &report{farm: holding}
 	r.paragraph("The work behind %s.", long(date))
 	for _, e := range together(all) {
 		r.heading("%s", capital(oneLine(e.About)))
@@ -47,7 +47,7 @@ func (r *report) step(step units.Step) {
 const growthOn = "growth on "
 
 // together makes one explanation of those of lands that grow alike.
-func together(all []grazing.Explanation) (fewer []grazing.Explanation) {
+func together(all []farm.Explanation) (fewer []farm.Explanation) {
 	at := map[string]int{}
 	for _, e := range all {
 		var steps []string

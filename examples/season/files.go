@@ -12,7 +12,7 @@ import (
 	"path/filepath"
 	"strconv"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/herd"
 )
 
@@ -25,11 +25,11 @@ type output struct {
 const standardOutput = "-"
 
 // outputs makes all that was asked for in memory.
-func (o *options) outputs(farm *grazing.Farm, plan *grazing.Plan) ([]output, error) {
+func (o *options) outputs(holding *farm.Farm, plan *farm.Plan) ([]output, error) {
 	var all []output
 	for _, made := range []struct {
 		path string
-		make func(*grazing.Farm, *grazing.Plan) ([]byte, error)
+		make func(*farm.Farm, *farm.Plan) ([]byte, error)
 	}{
 		{o.json, planJSON}, {o.save, farmJSON}, {o.moves, movesCSV}, {o.calendar, calendar},
 		{o.picture("standing-grass.svg"), standingGrass}, {o.picture("where-they-stand.svg"), whereTheyStand},
@@ -37,7 +37,7 @@ func (o *options) outputs(farm *grazing.Farm, plan *grazing.Plan) ([]output, err
 		if made.path == "" {
 			continue
 		}
-		data, err := made.make(farm, plan)
+		data, err := made.make(holding, plan)
 		if err != nil {
 			return nil, err
 		}
@@ -51,11 +51,11 @@ func (o *options) outputs(farm *grazing.Farm, plan *grazing.Plan) ([]output, err
 			return all, nil
 		}
 	}
-	leaders, err := grazing.Leaders(farm)
+	leaders, err := holding.Leaders()
 	if err != nil {
 		return nil, inputError{err}
 	}
-	return append(all, output{standardOutput, []byte(o.text(farm, plan, leaders))}), nil
+	return append(all, output{standardOutput, []byte(o.text(holding, plan, leaders))}), nil
 }
 
 // picture gives the path of a picture, "" where none was asked for.
@@ -98,13 +98,13 @@ func same(path string) string {
 }
 
 // planJSON gives the whole plan.
-func planJSON(_ *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
+func planJSON(_ *farm.Farm, plan *farm.Plan) ([]byte, error) {
 	data, err := json.MarshalIndent(plan, "", "  ")
 	return append(data, '\n'), err
 }
 
 // movesHeader names the columns; those of a log of moves have its names, so that
-// grazing.ReadMoves and -log take the file back, edited where it went otherwise.
+// farm.ReadMoves and -log take the file back, edited where it went otherwise.
 var movesHeader = []string{
 	"date", "rotation", "paddock", "pass", "from (m)", "to (m)", "length_m", "paces", "rolls", "area (m2)", "stay_days",
 	"height_m", "leave_m", "left (m)", "stock_density_kg_m2", "ready_again", "group", "in", "out", "animals (AU)", "eaten_kg",
@@ -112,7 +112,7 @@ var movesHeader = []string{
 
 // movesCSV gives all moves, a row for each visit of a group. Out is the day on which
 // it leaves; an animal unit is what eats 26 lb of dry matter a day.
-func movesCSV(_ *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
+func movesCSV(_ *farm.Farm, plan *farm.Plan) ([]byte, error) {
 	unit, err := herd.UnitDemand(herd.UnitTwentySixPounds)
 	if err != nil {
 		return nil, err
@@ -135,7 +135,7 @@ func movesCSV(_ *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
 
 // moveCells gives what all visits of a move have in common. What a move has
 // not, such as the length of a paddock grazed whole, is left empty.
-func moveCells(m *grazing.Move) []string {
+func moveCells(m *farm.Move) []string {
 	from, to, again := "", "", ""
 	if m.Length != 0 {
 		from, to = decimal(float64(m.From)), decimal(float64(m.To))

@@ -8,7 +8,7 @@ import (
 	"slices"
 	"strings"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/herd"
 	"example.org/soum/units"
 )
@@ -25,9 +25,9 @@ func (o *options) logFlags(f *flag.FlagSet) {
 func (o *options) carriesOn() bool { return o.log+o.heights+o.save+o.answers.today != "" }
 
 // carryOn gives the farm as it stands on the day asked for.
-func (o *options) carryOn(farm *grazing.Farm, in io.Reader) (*grazing.Farm, error) {
+func (o *options) carryOn(holding *farm.Farm, in io.Reader) (*farm.Farm, error) {
 	if !o.carriesOn() {
-		return farm, nil
+		return holding, nil
 	}
 	today := clockToday()
 	if text := o.answers.today; text != "" {
@@ -46,12 +46,12 @@ func (o *options) carryOn(farm *grazing.Farm, in io.Reader) (*grazing.Farm, erro
 		}
 		lists[i] = string(data)
 	}
-	o.since, o.moved = farm.Today, lists[0]
-	farm, err := grazing.FarmToday(farm, lists[0], today, lists[1])
+	o.since, o.moved = holding.Today, lists[0]
+	holding, err := holding.CarryOn(today, lists[0], lists[1])
 	if err != nil {
 		return nil, inputError{err}
 	}
-	return farm, nil
+	return holding, nil
 }
 
 // checkInputs refuses to read two things from standard input.
@@ -70,7 +70,7 @@ func (o *options) checkInputs() error {
 }
 
 // farmJSON writes the farm.
-func farmJSON(farm *grazing.Farm, _ *grazing.Plan) ([]byte, error) { return farm.JSON(farm.Units) }
+func farmJSON(holding *farm.Farm, _ *farm.Plan) ([]byte, error) { return holding.JSON(holding.Units) }
 
 // ground prints what stands on the land where the farm was carried on by a log.
 func (r *report) ground() {
@@ -99,7 +99,7 @@ func (r *report) ground() {
 	r.WriteString(tabulate([]column{land, from, to, height, grazed}))
 	r.paragraph("Reckoned from the heights of %s by the moves since, but for what was read that day. Walk the ground: a reading is better than a sum, and -heights takes it.", long(r.since))
 	for i := range r.farm.Land {
-		if _, note, found := strings.Cut(r.farm.Land[i].Note, grazing.LogNote); found {
+		if _, note, found := strings.Cut(r.farm.Land[i].Note, farm.LogNote); found {
 			r.line("%s, as carried on to %s", r.farm.Land[i].ID, note)
 		}
 	}
@@ -145,7 +145,7 @@ func (r *report) records() {
 
 // rested gives when a land was left, and when the first and all of it will have rested;
 // where they are on it nobody knows yet.
-func rested(l *grazing.PaddockRecord, today units.Date) (left, ready, all string) {
+func rested(l *farm.PaddockRecord, today units.Date) (left, ready, all string) {
 	left, ready, all = dayMonth(l.LeftFirst), dayMonth(l.Ready), dayMonth(l.ReadyAll)
 	if l.Occupied {
 		all = "–"
@@ -164,11 +164,11 @@ func restGiven(rest units.Days) string {
 }
 
 // unlogged names the land in rotation that nobody was on.
-func unlogged(farm *grazing.Farm, logged []grazing.PaddockRecord) string {
+func unlogged(holding *farm.Farm, logged []farm.PaddockRecord) string {
 	var ids []string
-	for i := range farm.Rotations {
-		for _, id := range farm.Rotations[i].Land {
-			if !slices.ContainsFunc(logged, func(l grazing.PaddockRecord) bool { return l.Paddock == id }) {
+	for i := range holding.Rotations {
+		for _, id := range holding.Rotations[i].Land {
+			if !slices.ContainsFunc(logged, func(l farm.PaddockRecord) bool { return l.Paddock == id }) {
 				ids = append(ids, id)
 			}
 		}
@@ -180,7 +180,7 @@ func unlogged(farm *grazing.Farm, logged []grazing.PaddockRecord) string {
 }
 
 // recordsOf reads a log back, each land with the rest that its rotation wants.
-func recordsOf(farm *grazing.Farm, log string) ([]grazing.PaddockRecord, error) {
+func recordsOf(holding *farm.Farm, log string) ([]farm.PaddockRecord, error) {
 	if log == "" {
 		return nil, nil
 	}
@@ -188,11 +188,11 @@ func recordsOf(farm *grazing.Farm, log string) ([]grazing.PaddockRecord, error) 
 	if err != nil {
 		return nil, err
 	}
-	var all []grazing.PaddockRecord
-	for i := range farm.Rotations {
-		rotation := &farm.Rotations[i]
+	var all []farm.PaddockRecord
+	for i := range holding.Rotations {
+		rotation := &holding.Rotations[i]
 		const nothing = 1 // of the yield that stood nothing is printed
-		records, err := grazing.PaddockRecords(log, grazing.RecordRules{Today: farm.Today, Demand: demand, Use: nothing, Rest: rotation.ShortestRest})
+		records, err := farm.PaddockRecords(log, farm.RecordRules{Today: holding.Today, Demand: demand, Use: nothing, Rest: rotation.ShortestRest})
 		if err != nil {
 			return nil, err
 		}
@@ -202,7 +202,7 @@ func recordsOf(farm *grazing.Farm, log string) ([]grazing.PaddockRecord, error) 
 			}
 		}
 	}
-	slices.SortStableFunc(all, func(a, b grazing.PaddockRecord) int { return cmp.Compare(a.Ready, b.Ready) })
+	slices.SortStableFunc(all, func(a, b farm.PaddockRecord) int { return cmp.Compare(a.Ready, b.Ready) })
 	return all, nil
 }
 

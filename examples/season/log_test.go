@@ -9,29 +9,29 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/units"
 )
 
 const logDay = "2001-05-15"
 
 // carried gives the invented farm as it stands by the invented log.
-func carried(t *testing.T, readings string) *grazing.Farm {
+func carried(t *testing.T, readings string) *farm.Farm {
 	t.Helper()
-	farm, _ := invented(t, units.US)
+	holding, _ := invented(t, units.US)
 	log, err := os.ReadFile("data/moves.csv")
 	require.NoError(t, err)
 	today, err := units.ParseDate(logDay)
 	require.NoError(t, err)
-	next, err := grazing.FarmToday(farm, string(log), today, readings)
+	next, err := holding.CarryOn(today, string(log), readings)
 	require.NoError(t, err)
 	return next
 }
 
 // TestPlansFromTheLog prints the land as the log leaves it, then the plan from there.
 func TestPlansFromTheLog(t *testing.T) {
-	farm := carried(t, "")
-	plan, err := grazing.PlanSeason(farm)
+	holding := carried(t, "")
+	plan, err := holding.Plan()
 	require.NoError(t, err)
 	printed := good(t, "-log", "data/moves.csv", "-today", logDay)
 	text := oneSpace(printed)
@@ -39,13 +39,13 @@ func TestPlansFromTheLog(t *testing.T) {
 	require.Contains(t, printed, "\nThe land on Tuesday 15 May 2001\n")
 	require.Contains(t, text, oneSpace(plan.Verdict.English))
 	rows := 0
-	for i := range farm.Land {
-		l := &farm.Land[i]
+	for i := range holding.Land {
+		l := &holding.Land[i]
 		for _, s := range l.Stretches {
 			require.Contains(t, text, fmt.Sprintf("%s %s %s", number(s.To, units.US), number(s.Height, units.US), oneSpace(whenGrazed(s.Grazed))))
 			rows++
 		}
-		if _, note, found := strings.Cut(l.Note, grazing.LogNote); found {
+		if _, note, found := strings.Cut(l.Note, farm.LogNote); found {
 			require.Contains(t, text, oneSpace(l.ID+", as carried on to "+note))
 		}
 	}
@@ -95,15 +95,15 @@ func TestHayOfALogIsTold(t *testing.T) {
 	require.Regexp(t, `^ Short: 0 lb\. As carried on to 2001-06-15: hay in store is carried over as it stood, .* the cut of meadow 4 on 2001-06-04 gave [0-9],[0-9]{3} lb by the heights reckoned; none of that is in the store yet\.`, hay)
 	require.Contains(t, text, "The hay counted here is what the farm's file has in store; what that leaves out stands under Hay. The land on")
 	require.NotContains(t, good(t), "The hay counted here")
-	require.NotContains(t, good(t), grazing.LogNote)
+	require.NotContains(t, good(t), farm.LogNote)
 }
 
 // TestRecordsOfThePlan reads what -moves writes back: what the plan has them eat stands
 // in the records of each land, over the ground of its moves.
 func TestRecordsOfThePlan(t *testing.T) {
-	farm, plan := invented(t, units.US)
-	farm.Today = plan.To.Add(1)
-	records, err := recordsOf(farm, good(t, "-moves", "-"))
+	holding, plan := invented(t, units.US)
+	holding.Today = plan.To.Add(1)
+	records, err := recordsOf(holding, good(t, "-moves", "-"))
 	require.NoError(t, err)
 	eaten := map[string]float64{}
 	for i := range plan.Moves {
@@ -135,9 +135,9 @@ func TestPlansFromReadings(t *testing.T) {
 	require.Contains(t, oneSpace(out), "meadow 3, as carried on to 2001-05-15: heights read that day are taken as they were read.")
 	data, err := os.ReadFile(saved)
 	require.NoError(t, err)
-	farm, err := grazing.ReadFarm(data)
+	holding, err := farm.Read(data)
 	require.NoError(t, err)
-	require.InDelta(t, 11*0.0254, farm.Land[2].Height.Metres(), 1e-9)
+	require.InDelta(t, 11*0.0254, holding.Land[2].Height.Metres(), 1e-9)
 	_, fromHere, _ := strings.Cut(out, "\nBalance by month")
 	_, again, _ := strings.Cut(good(t, "-farm", saved), "\nBalance by month")
 	require.Equal(t, fromHere, again)
@@ -148,9 +148,9 @@ func TestPlansFromReadings(t *testing.T) {
 // for the goats up to the ground that the hens were still due on.
 func TestMovesAreALog(t *testing.T) {
 	written := good(t, "-moves", "-")
-	stays, err := grazing.ReadMoves(written)
+	stays, err := farm.ReadMoves(written)
 	require.NoError(t, err)
-	farm, plan := invented(t, units.US)
+	holding, plan := invented(t, units.US)
 	visits := 0
 	for i := range plan.Moves {
 		visits += len(plan.Moves[i].Visits)
@@ -163,9 +163,9 @@ func TestMovesAreALog(t *testing.T) {
 	good(t, "-log", file, "-today", "2001-05-01")
 	today, err := units.ParseDate("2001-05-01")
 	require.NoError(t, err)
-	next, err := grazing.FarmToday(farm, written, today, "")
+	next, err := holding.CarryOn(today, written, "")
 	require.NoError(t, err)
-	again, err := grazing.PlanSeason(next)
+	again, err := next.Plan()
 	require.NoError(t, err)
 	at := 0
 	for at < len(plan.Moves) && plan.Moves[at].Date < today {

@@ -22,7 +22,7 @@ import (
 	"os"
 	"strings"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/units"
 )
 
@@ -166,28 +166,28 @@ func (o *options) check(flags *flag.FlagSet) error {
 // planSeason plans a farm and writes what was asked for: files first, so that
 // nothing is printed where one of them fails.
 func (o *options) planSeason(in io.Reader, out io.Writer) error {
-	farm, err := o.readFarm(in)
+	holding, err := o.readFarm(in)
 	if err != nil {
 		return err
 	}
-	if farm, err = o.carryOn(farm, in); err != nil {
+	if holding, err = o.carryOn(holding, in); err != nil {
 		return err
 	}
 	if o.explain != nil {
-		return explainDay(farm, *o.explain, out)
+		return explainDay(holding, *o.explain, out)
 	}
-	plan, err := grazing.PlanSeason(farm)
+	plan, err := holding.Plan()
 	if err != nil {
 		return inputError{err}
 	}
-	files, err := o.outputs(farm, plan)
+	files, err := o.outputs(holding, plan)
 	if err != nil {
 		return err
 	}
 	return writeAll(files, out)
 }
 
-func (o *options) readFarm(in io.Reader) (*grazing.Farm, error) {
+func (o *options) readFarm(in io.Reader) (*farm.Farm, error) {
 	data := inventedFarm
 	if o.farm != "" {
 		var err error
@@ -195,14 +195,14 @@ func (o *options) readFarm(in io.Reader) (*grazing.Farm, error) {
 			return nil, err
 		}
 	}
-	farm, err := grazing.ReadFarm(data)
+	holding, err := farm.Read(data)
 	if err != nil {
 		return nil, inputError{err}
 	}
 	if o.units != nil {
-		farm.Units = *o.units
+		holding.Units = *o.units
 	}
-	return farm, nil
+	return holding, nil
 }
 
 // readAll reads what a flag names: a file, or standard input.

@@ -14,7 +14,7 @@ import (
 	"gonum.org/v1/plot/vg/draw"
 	"gonum.org/v1/plot/vg/vgsvg"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/units"
 )
 
@@ -44,35 +44,35 @@ var (
 
 // standingGrass draws the standing grass of each land, one on another, and below
 // it what grows, what is wanted and what is fed.
-func standingGrass(farm *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
-	unit := unitOf(units.DryMatter(0), farm.Units)
+func standingGrass(holding *farm.Farm, plan *farm.Plan) ([]byte, error) {
+	unit := unitOf(units.DryMatter(0), holding.Units)
 	upper, lower := seasonPlot(plan), seasonPlot(plan)
 	upper.Title.Text = "Standing grass by land, stubble included"
 	upper.Y.Label.Text = unit + " of dry matter"
 	lower.Title.Text = "Growth and demand"
 	lower.Y.Label.Text = unit + " of dry matter a day"
-	lands, err := stackLands(upper, farm, plan)
+	lands, err := stackLands(upper, holding, plan)
 	if err != nil {
 		return nil, err
 	}
-	lines, err := dayLines(lower, farm.Units, plan)
+	lines, err := dayLines(lower, holding.Units, plan)
 	if err != nil {
 		return nil, err
 	}
-	height := max(7, 1.5+0.4*float64(len(farm.Land))) // room for the legend
+	height := max(7, 1.5+0.4*float64(len(holding.Land))) // room for the legend
 	return picture(vg.Length(height)*vg.Inch, []*plot.Plot{upper, lower}, []*plot.Legend{lands, lines})
 }
 
 // stackLands adds a band for each land, the last of the document on top, as in
 // the legend.
-func stackLands(p *plot.Plot, farm *grazing.Farm, plan *grazing.Plan) (*plot.Legend, error) {
+func stackLands(p *plot.Plot, holding *farm.Farm, plan *farm.Plan) (*plot.Legend, error) {
 	legend := newLegend()
 	below := make([]float64, len(plan.Days))
 	var bands []*plotter.Polygon
-	for i := range farm.Land {
+	for i := range holding.Land {
 		top := make([]float64, len(plan.Days))
 		for d := range plan.Days {
-			top[d] = below[d] + inUnit(plan.Days[d].Lands[i], farm.Units)
+			top[d] = below[d] + inUnit(plan.Days[d].Lands[i], holding.Units)
 		}
 		band, err := plotter.NewPolygon(outline(plan, below, top))
 		if err != nil {
@@ -84,14 +84,14 @@ func stackLands(p *plot.Plot, farm *grazing.Farm, plan *grazing.Plan) (*plot.Leg
 		below = top
 	}
 	for i := len(bands) - 1; i >= 0; i-- {
-		legend.Add(label(farm.Land[i].ID), bands[i])
+		legend.Add(label(holding.Land[i].ID), bands[i])
 	}
 	fromNothing(p)
 	return legend, nil
 }
 
 // outline goes along the top of a band and back along its foot.
-func outline(plan *grazing.Plan, below, top []float64) plotter.XYs {
+func outline(plan *farm.Plan, below, top []float64) plotter.XYs {
 	var points plotter.XYs
 	for d := range plan.Days {
 		points = append(points, plotter.XY{X: float64(plan.Days[d].Date), Y: top[d]})
@@ -103,15 +103,15 @@ func outline(plan *grazing.Plan, below, top []float64) plotter.XYs {
 }
 
 // dayLines adds what grows, is wanted and is fed each day.
-func dayLines(p *plot.Plot, s units.System, plan *grazing.Plan) (*plot.Legend, error) {
+func dayLines(p *plot.Plot, s units.System, plan *farm.Plan) (*plot.Legend, error) {
 	legend := newLegend()
 	for i, line := range []struct {
 		name string
-		of   func(*grazing.PlanDay) units.DryMatter
+		of   func(*farm.PlanDay) units.DryMatter
 	}{
-		{"grown", func(d *grazing.PlanDay) units.DryMatter { return d.Grown }},
-		{"wanted by all", func(d *grazing.PlanDay) units.DryMatter { return d.Wanted }},
-		{"fed instead", func(d *grazing.PlanDay) units.DryMatter { return d.Fed }},
+		{"grown", func(d *farm.PlanDay) units.DryMatter { return d.Grown }},
+		{"wanted by all", func(d *farm.PlanDay) units.DryMatter { return d.Wanted }},
+		{"fed instead", func(d *farm.PlanDay) units.DryMatter { return d.Fed }},
 	} {
 		points := make(plotter.XYs, len(plan.Days))
 		for d := range plan.Days {
@@ -180,14 +180,14 @@ const (
 type band struct{ foot, high float64 }
 
 // whereTheyStand draws on which ground each group is, day by day.
-func whereTheyStand(farm *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
+func whereTheyStand(holding *farm.Farm, plan *farm.Plan) ([]byte, error) {
 	p := seasonPlot(plan)
 	p.Title.Text = "Where each group stands, day by day (the start of a lane is the foot of its band)"
-	bands, height := landBands(farm)
+	bands, height := landBands(holding)
 	var ticks plot.ConstantTicks
-	for i := range farm.Land {
-		at := bands[farm.Land[i].ID]
-		ticks = append(ticks, plot.Tick{Value: at.foot + at.high/2, Label: roomy(label(farm.Land[i].ID))})
+	for i := range holding.Land {
+		at := bands[holding.Land[i].ID]
+		ticks = append(ticks, plot.Tick{Value: at.foot + at.high/2, Label: roomy(label(holding.Land[i].ID))})
 		if err := addBlock(p, float64(plan.Today), float64(plan.To)+1, at.foot, at.foot+at.high, color.RGBA{0xf4, 0xf4, 0xf0, 0xff}); err != nil {
 			return nil, err
 		}
@@ -195,7 +195,7 @@ func whereTheyStand(farm *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
 	p.Add(monthLines())
 	p.Y.Tick.Marker, p.Y.Tick.Length, p.Y.LineStyle.Width = ticks, 0, 0
 	p.Y.Min, p.Y.Max = -height, 0
-	legend, err := addGroups(p, farm, plan, bands)
+	legend, err := addGroups(p, holding, plan, bands)
 	if err != nil {
 		return nil, err
 	}
@@ -203,32 +203,32 @@ func whereTheyStand(farm *grazing.Farm, plan *grazing.Plan) ([]byte, error) {
 }
 
 // landBands puts the lands below one another, in the order of the document.
-func landBands(farm *grazing.Farm) (map[string]band, float64) {
+func landBands(holding *farm.Farm) (map[string]band, float64) {
 	bands, used := map[string]band{}, 0.0
-	for i := range farm.Land {
+	for i := range holding.Land {
 		high := laneHeight
-		if farm.Land[i].Length == 0 {
+		if holding.Land[i].Length == 0 {
 			high = paddockHeight
 		}
 		used += high + landGap
-		bands[farm.Land[i].ID] = band{-used, high}
+		bands[holding.Land[i].ID] = band{-used, high}
 	}
 	return bands, used
 }
 
 // addGroups draws a block for each visit, a colour for each group, and the cuts.
-func addGroups(p *plot.Plot, farm *grazing.Farm, plan *grazing.Plan, bands map[string]band) (*plot.Legend, error) {
+func addGroups(p *plot.Plot, holding *farm.Farm, plan *farm.Plan, bands map[string]band) (*plot.Legend, error) {
 	legend := newLegend()
 	length := map[string]units.Length{}
-	for i := range farm.Land {
-		length[farm.Land[i].ID] = farm.Land[i].Length
+	for i := range holding.Land {
+		length[holding.Land[i].ID] = holding.Land[i].Length
 	}
-	for g := range farm.Groups {
+	for g := range holding.Groups {
 		for i := range plan.Moves {
 			m := &plan.Moves[i]
 			low, high := bands[m.Land].piece(m.From, m.To, length[m.Land])
 			for _, v := range m.Visits {
-				if v.Group != farm.Groups[g].ID {
+				if v.Group != holding.Groups[g].ID {
 					continue
 				}
 				if err := addBlock(p, float64(v.From), float64(v.To)+1, low, high, colour(g)); err != nil {
@@ -236,9 +236,9 @@ func addGroups(p *plot.Plot, farm *grazing.Farm, plan *grazing.Plan, bands map[s
 				}
 			}
 		}
-		legend.Add(label(farm.Groups[g].ID), swatch{colour(g)})
+		legend.Add(label(holding.Groups[g].ID), swatch{colour(g)})
 	}
-	for _, cut := range farm.Cuts {
+	for _, cut := range holding.Cuts {
 		to := cut.To
 		if to == 0 {
 			to = length[cut.Land]
@@ -248,7 +248,7 @@ func addGroups(p *plot.Plot, farm *grazing.Farm, plan *grazing.Plan, bands map[s
 			return nil, err
 		}
 	}
-	if len(farm.Cuts) > 0 {
+	if len(holding.Cuts) > 0 {
 		legend.Add("cut for hay", swatch{ink})
 	}
 	return legend, nil
@@ -284,7 +284,7 @@ func (s swatch) Thumbnail(c *draw.Canvas) {
 }
 
 // seasonPlot is an empty plot over the days of the plan.
-func seasonPlot(plan *grazing.Plan) *plot.Plot {
+func seasonPlot(plan *farm.Plan) *plot.Plot {
 	p := plot.New()
 	for _, f := range []*font.Font{&p.Title.TextStyle.Font, &p.Y.Label.TextStyle.Font, &p.X.Tick.Label.Font, &p.Y.Tick.Label.Font} {
 		f.Variant = "Sans"
@@ -298,7 +298,7 @@ func seasonPlot(plan *grazing.Plan) *plot.Plot {
 
 // monthTicks marks the first day and the first of each month, with fewer labels
 // where a plan is long.
-func monthTicks(plan *grazing.Plan) plot.ConstantTicks {
+func monthTicks(plan *farm.Plan) plot.ConstantTicks {
 	first := plan.Days[0].Date
 	ticks := plot.ConstantTicks{{Value: float64(first), Label: dayMonth(first)}}
 	apart := 1 + len(plan.Months)/13

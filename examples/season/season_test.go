@@ -23,7 +23,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/soum/examples/internal/wichita"
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
@@ -90,14 +90,14 @@ func refused(t *testing.T, r ran) string {
 	return strings.TrimSuffix(strings.TrimPrefix(r.errors, "season: "), "\n")
 }
 
-func invented(t *testing.T, system units.System) (*grazing.Farm, *grazing.Plan) {
+func invented(t *testing.T, system units.System) (*farm.Farm, *farm.Plan) {
 	t.Helper()
-	farm, err := grazing.ReadFarm(inventedFarm)
+	holding, err := farm.Read(inventedFarm)
 	require.NoError(t, err)
-	farm.Units = system
-	plan, err := grazing.PlanSeason(farm)
+	holding.Units = system
+	plan, err := holding.Plan()
 	require.NoError(t, err)
-	return farm, plan
+	return holding, plan
 }
 
 // oneSpace puts single blanks for whatever stands between words, so that wrapped
@@ -106,7 +106,7 @@ func oneSpace(text string) string { return strings.Join(strings.Fields(text), " 
 
 func TestPrintsThePlan(t *testing.T) {
 	for _, system := range []units.System{units.US, units.Metric} {
-		farm, plan := invented(t, system)
+		holding, plan := invented(t, system)
 		printed := good(t, "-units", system.String())
 		text := oneSpace(printed)
 		at := 0
@@ -120,7 +120,7 @@ func TestPrintsThePlan(t *testing.T) {
 			at += next + 1
 		}
 		require.Contains(t, text, oneSpace(plan.Verdict.English))
-		leaders, err := grazing.Leaders(farm)
+		leaders, err := holding.Leaders()
 		require.NoError(t, err)
 		require.Len(t, leaders, 2)
 		for _, leader := range leaders {
@@ -212,9 +212,9 @@ func TestSeasonBeginsLater(t *testing.T) {
 	data, err := os.ReadFile("testdata/small.json")
 	require.NoError(t, err)
 	later := strings.Replace(string(data), `"from": "2001-04-20"`, `"from": "2001-06-01"`, 1)
-	farm, err := grazing.ReadFarm([]byte(later))
+	holding, err := farm.Read([]byte(later))
 	require.NoError(t, err)
-	plan, err := grazing.PlanSeason(farm)
+	plan, err := holding.Plan()
 	require.NoError(t, err)
 	first := min(plan.From, plan.Moves[0].Date)
 	r := call(t, later, "-farm", "-", "-days", "5")
@@ -259,12 +259,12 @@ func TestTextIsNeat(t *testing.T) {
 // both systems, the sums in order and the strip that the plan opens at their end.
 func TestExplainsADay(t *testing.T) {
 	for _, system := range []units.System{units.US, units.Metric} {
-		farm, plan := invented(t, system)
-		for _, m := range []grazing.Move{plan.Moves[0], plan.Moves[len(plan.Moves)/2]} {
+		holding, plan := invented(t, system)
+		for _, m := range []farm.Move{plan.Moves[0], plan.Moves[len(plan.Moves)/2]} {
 			printed := good(t, "-units", system.String(), "-explain", m.Date.String())
 			text := oneSpace(printed)
 			require.True(t, strings.HasPrefix(text, "The work behind "+long(m.Date)+"."))
-			all, err := grazing.Explain(farm, m.Date)
+			all, err := holding.Explain(m.Date)
 			require.NoError(t, err)
 			at := 0
 			for _, e := range all {
@@ -280,8 +280,8 @@ func TestExplainsADay(t *testing.T) {
 				}
 				require.Contains(t, text, oneSpace(e.Note))
 			}
-			for i := range farm.Land {
-				require.Contains(t, text, farm.Land[i].ID)
+			for i := range holding.Land {
+				require.Contains(t, text, holding.Land[i].ID)
 			}
 			require.Contains(t, printed, "\n"+capital(m.Land)+" on "+m.Date.String()+"\n---")
 			for line := range strings.Lines(printed) {
@@ -465,7 +465,7 @@ func TestMovesCSV(t *testing.T) {
 // TestCalendar reads the calendar with another library than the one that wrote
 // it.
 func TestCalendar(t *testing.T) {
-	farm, plan := invented(t, units.US)
+	holding, plan := invented(t, units.US)
 	out := good(t, "-calendar", "-")
 	for line := range strings.Lines(out) {
 		require.True(t, strings.HasSuffix(line, "\r\n"))
@@ -490,7 +490,7 @@ func TestCalendar(t *testing.T) {
 		require.Equal(t, 24*time.Hour, end.Sub(first))
 		stamp, err := event.Props.DateTime(ical.PropDateTimeStamp, time.UTC)
 		require.NoError(t, err)
-		require.Equal(t, farm.Today.String()+" 00:00", stamp.Format("2006-01-02 15:04"))
+		require.Equal(t, holding.Today.String()+" 00:00", stamp.Format("2006-01-02 15:04"))
 		uid, err := event.Props.Text(ical.PropUID)
 		require.NoError(t, err)
 		require.False(t, uids[uid], "an UID stands twice")
@@ -526,7 +526,7 @@ func TestCalendarSaysWhatToDo(t *testing.T) {
 }
 
 func TestPictures(t *testing.T) {
-	farm, _ := invented(t, units.US)
+	holding, _ := invented(t, units.US)
 	dir := filepath.Join(t.TempDir(), "new", "pictures")
 	good(t, "-pictures", dir)
 	texts := map[string]map[string]bool{}
@@ -535,11 +535,11 @@ func TestPictures(t *testing.T) {
 		require.NoError(t, err)
 		require.NotContains(t, string(data), "NaN")
 		texts[name] = textsOf(t, data)
-		for _, land := range farm.Land {
+		for _, land := range holding.Land {
 			require.Contains(t, texts[name], land.ID)
 		}
 	}
-	for _, group := range farm.Groups {
+	for _, group := range holding.Groups {
 		require.Contains(t, texts["where-they-stand.svg"], group.ID)
 	}
 	for _, line := range []string{"grown", "wanted by all", "fed instead"} {
@@ -578,21 +578,21 @@ func textsOf(t *testing.T, data []byte) map[string]bool {
 func TestRainIsTheRecord(t *testing.T) {
 	record, err := rainfall.ReadMonths(wichita.Record())
 	require.NoError(t, err)
-	farm, _ := invented(t, units.US)
+	holding, _ := invented(t, units.US)
 	found := 0
 	for _, month := range record {
-		if depth, known := farm.Rain.Months[fmt.Sprintf("%04d-%02d", month.Year, month.Month)]; known {
+		if depth, known := holding.Rain.Months[fmt.Sprintf("%04d-%02d", month.Year, month.Month)]; known {
 			found++
 			require.InDelta(t, float64(month.Rain), float64(depth), 1e-12)
 		}
 	}
 	require.Len(t, record, 382)
 	require.Equal(t, 12, found)
-	require.Len(t, farm.Rain.Months, 12)
+	require.Len(t, holding.Rain.Months, 12)
 	normals, err := rainfall.MonthNormals(record)
 	require.NoError(t, err)
 	for i, normal := range normals {
-		require.InDelta(t, float64(normal), float64(farm.Rain.Normal[i]), 0.05e-3+1e-12)
+		require.InDelta(t, float64(normal), float64(holding.Rain.Normal[i]), 0.05e-3+1e-12)
 	}
 }
 
@@ -616,16 +616,16 @@ func TestBegin(t *testing.T) {
 	require.Contains(t, out, "-farm '"+path+"'")
 	data, err := os.ReadFile(path)
 	require.NoError(t, err)
-	farm, err := grazing.ReadFarm(data)
+	holding, err := farm.Read(data)
 	require.NoError(t, err)
-	require.Equal(t, units.US, farm.Units)
-	require.Equal(t, "2026-05-01", farm.Today.String())
-	require.Len(t, farm.Groups, 2)
-	require.InDelta(t, 32*0.0254, float64(farm.Rain.Year), 1e-9)
+	require.Equal(t, units.US, holding.Units)
+	require.Equal(t, "2026-05-01", holding.Today.String())
+	require.Len(t, holding.Groups, 2)
+	require.InDelta(t, 32*0.0254, float64(holding.Rain.Year), 1e-9)
 	area := 0.0
-	for i := range farm.Land {
-		area += float64(farm.Land[i].Area) + float64(farm.Land[i].Width)*float64(farm.Land[i].Length)
-		require.InDelta(t, 9*0.0254, float64(farm.Land[i].Height), 1e-9)
+	for i := range holding.Land {
+		area += float64(holding.Land[i].Area) + float64(holding.Land[i].Width)*float64(holding.Land[i].Length)
+		require.InDelta(t, 9*0.0254, float64(holding.Land[i].Height), 1e-9)
 	}
 	require.InDelta(t, 8*4046.8564224, area, 1e-3)
 	printed := good(t, "-farm", path)
@@ -650,10 +650,10 @@ func TestBeginAsks(t *testing.T) {
 	good(t, "-farm", path)
 	data, err := os.ReadFile(path)
 	require.NoError(t, err)
-	farm, err := grazing.ReadFarm(data)
+	holding, err := farm.Read(data)
 	require.NoError(t, err)
-	require.Equal(t, units.Metric, farm.Units)
-	require.Equal(t, 5.0, farm.Groups[0].Head)
+	require.Equal(t, units.Metric, holding.Units)
+	require.Equal(t, 5.0, holding.Groups[0].Head)
 }
 
 func TestBeginRefuses(t *testing.T) {

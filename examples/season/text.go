@@ -7,7 +7,7 @@ import (
 	"strings"
 	"time"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/herd"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
@@ -16,17 +16,17 @@ import (
 // report is the plan as text.
 type report struct {
 	strings.Builder
-	farm    *grazing.Farm
-	plan    *grazing.Plan
-	leaders []grazing.Carried
+	farm    *farm.Farm
+	plan    *farm.Plan
+	leaders []farm.Carried
 	days    int        // of moves to list
 	since   units.Date // the day of the heights, where the farm was carried on from it; else 0
 	moved   string     // the log that it was carried on by
 }
 
 // text writes the whole plan, cautions last.
-func (o *options) text(farm *grazing.Farm, plan *grazing.Plan, leaders []grazing.Carried) string {
-	r := &report{farm: farm, plan: plan, leaders: leaders, days: o.days, since: o.since, moved: o.moved}
+func (o *options) text(holding *farm.Farm, plan *farm.Plan, leaders []farm.Carried) string {
+	r := &report{farm: holding, plan: plan, leaders: leaders, days: o.days, since: o.since, moved: o.moved}
 	for _, section := range []func(){
 		r.title, r.ground, r.records, r.balance, r.changes, r.moves, r.passes, r.soil, r.dry, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
 	} {
@@ -68,7 +68,7 @@ func (r *report) title() {
 
 // hayNote is what the store leaves out where the farm was carried on by a log.
 func (r *report) hayNote() string {
-	_, note, _ := strings.Cut(r.farm.Feed.Note, grazing.LogNote)
+	_, note, _ := strings.Cut(r.farm.Feed.Note, farm.LogNote)
 	return note
 }
 
@@ -95,7 +95,7 @@ func (r *report) balance() {
 	r.paragraph("Wanted is what all animals together would take from pasture; fed is what they get in place of it, before waste; standing is all grass at the month's end, stubble included.")
 }
 
-func monthName(m grazing.Month) string {
+func monthName(m farm.Month) string {
 	date, _ := units.NewDate(m.Year, 1, 1)
 	for int(date.Month()) != m.Month {
 		date = date.Add(date.DaysInMonth())
@@ -107,7 +107,7 @@ func monthName(m grazing.Month) string {
 	return name
 }
 
-func masses(m grazing.Month) []units.DryMatter {
+func masses(m farm.Month) []units.DryMatter {
 	return []units.DryMatter{m.Grown, m.Wanted, m.Eaten, m.Trampled, m.Cut, m.Fed, m.Standing}
 }
 
@@ -182,7 +182,7 @@ func (r *report) firstDay() units.Date {
 }
 
 // movesOf gives the moves of a rotation from one day to another.
-func (r *report) movesOf(rotation int, first, last units.Date) (rows []*grazing.Move) {
+func (r *report) movesOf(rotation int, first, last units.Date) (rows []*farm.Move) {
 	for i := range r.plan.Moves {
 		if m := &r.plan.Moves[i]; m.Rotation == rotation && m.Date >= first && m.Date <= last {
 			rows = append(rows, m)
@@ -192,7 +192,7 @@ func (r *report) movesOf(rotation int, first, last units.Date) (rows []*grazing.
 }
 
 // order names the groups of a rotation in their order.
-func order(rotation *grazing.Rotation) string {
+func order(rotation *farm.Rotation) string {
 	ids := make([]string, len(rotation.Groups))
 	for i, m := range rotation.Groups {
 		ids[i] = m.Group
@@ -202,11 +202,11 @@ func order(rotation *grazing.Rotation) string {
 
 // moveColumns makes the columns of a table of moves; those that hold nothing
 // for any move are left out when printed.
-func (r *report) moveColumns(rotation *grazing.Rotation, moves []*grazing.Move) []column {
+func (r *report) moveColumns(rotation *farm.Rotation, moves []*farm.Move) []column {
 	s := r.farm.Units
 	length, height, area := unitOf(units.Length(0), s), unitOf(units.Height(0), s), unitOf(units.Area(0), s)
-	strip := func(print func(*grazing.Move) string) func(*grazing.Move) string {
-		return func(m *grazing.Move) string {
+	strip := func(print func(*farm.Move) string) func(*farm.Move) string {
+		return func(m *farm.Move) string {
 			if m.Length == 0 {
 				return ""
 			}
@@ -214,23 +214,23 @@ func (r *report) moveColumns(rotation *grazing.Rotation, moves []*grazing.Move) 
 		}
 	}
 	columns := []column{
-		{head: "day", words: true, cells: each(moves, func(m *grazing.Move) string { return weekday(m.Date) })},
-		{head: "land", words: true, cells: each(moves, func(m *grazing.Move) string { return m.Land })},
-		{head: "from", unit: length, cells: each(moves, strip(func(m *grazing.Move) string { return number(m.From, s) }))},
-		{head: "to", unit: length, cells: each(moves, strip(func(m *grazing.Move) string { return number(m.To, s) }))},
-		{head: "strip", unit: length, cells: each(moves, strip(func(m *grazing.Move) string { return number(m.Length, s) }))},
+		{head: "day", words: true, cells: each(moves, func(m *farm.Move) string { return weekday(m.Date) })},
+		{head: "land", words: true, cells: each(moves, func(m *farm.Move) string { return m.Land })},
+		{head: "from", unit: length, cells: each(moves, strip(func(m *farm.Move) string { return number(m.From, s) }))},
+		{head: "to", unit: length, cells: each(moves, strip(func(m *farm.Move) string { return number(m.To, s) }))},
+		{head: "strip", unit: length, cells: each(moves, strip(func(m *farm.Move) string { return number(m.Length, s) }))},
 		{head: "paces", cells: each(moves, paces)},
-		{head: "whole", unit: area, cells: each(moves, func(m *grazing.Move) string { return wholePaddock(m, s) })},
-		{head: "height", unit: height, cells: each(moves, func(m *grazing.Move) string { return number(m.Height, s) })},
-		{head: "leave", unit: height, cells: each(moves, func(m *grazing.Move) string { return number(m.Leave, s) })},
+		{head: "whole", unit: area, cells: each(moves, func(m *farm.Move) string { return wholePaddock(m, s) })},
+		{head: "height", unit: height, cells: each(moves, func(m *farm.Move) string { return number(m.Height, s) })},
+		{head: "leave", unit: height, cells: each(moves, func(m *farm.Move) string { return number(m.Leave, s) })},
 	}
 	for _, member := range rotation.Groups {
-		columns = append(columns, column{head: member.Group, cells: each(moves, func(m *grazing.Move) string { return stay(m, member.Group) })})
+		columns = append(columns, column{head: member.Group, cells: each(moves, func(m *farm.Move) string { return stay(m, member.Group) })})
 	}
 	return append(columns, column{head: "again", cells: each(moves, r.again)})
 }
 
-func each(moves []*grazing.Move, print func(*grazing.Move) string) []string {
+func each(moves []*farm.Move, print func(*farm.Move) string) []string {
 	cells := make([]string, len(moves))
 	for i, m := range moves {
 		cells[i] = print(m)
@@ -238,14 +238,14 @@ func each(moves []*grazing.Move, print func(*grazing.Move) string) []string {
 	return cells
 }
 
-func wholePaddock(m *grazing.Move, s units.System) string {
+func wholePaddock(m *farm.Move, s units.System) string {
 	if m.Length != 0 {
 		return ""
 	}
 	return number(m.Area, s)
 }
 
-func paces(m *grazing.Move) string {
+func paces(m *farm.Move) string {
 	if m.Paces == 0 {
 		return ""
 	}
@@ -253,7 +253,7 @@ func paces(m *grazing.Move) string {
 }
 
 // stay gives the days that a group is on the ground of a move.
-func stay(m *grazing.Move, group string) string {
+func stay(m *farm.Move, group string) string {
 	for _, v := range m.Visits {
 		if v.Group == group {
 			return fromTo(v.From, v.To)
@@ -262,7 +262,7 @@ func stay(m *grazing.Move, group string) string {
 	return "–"
 }
 
-func (r *report) again(m *grazing.Move) string {
+func (r *report) again(m *farm.Move) string {
 	if m.ReadyAgain == nil {
 		return "after " + dayMonth(r.plan.To)
 	}
@@ -365,9 +365,9 @@ func (r *report) dry() {
 		}
 		told := ""
 		switch d.SoFar {
-		case grazing.SoFarShort:
+		case farm.SoFarShort:
 			told = " Less has fallen: act."
-		case grazing.SoFarEnough:
+		case farm.SoFarEnough:
 			told = " Enough has fallen."
 		}
 		r.WriteString(wrap(fmt.Sprintf("%s: less than %s since %s (%s of normal; %s): %s [%s].%s", long(d.Date), r.in(d.Figure), dayMonth(d.Since), r.in(d.Below), oneLine(whose), d.Act, d.Source, told), "- ", "  "))
@@ -404,7 +404,7 @@ func (r *report) hay() {
 	}
 	r.paragraph("In store: %s. From the cuts of this plan: %s. Short: %s.", r.in(h.Store), r.in(h.Made), r.in(h.Short))
 	if note := r.hayNote(); note != "" {
-		r.paragraph("%s%s", grazing.LogNote, note)
+		r.paragraph("%s%s", farm.LogNote, note)
 	}
 	if h.Short > 0 && h.Cost.Currency != "" {
 		r.paragraph("At your price what is short costs %s.", h.Cost)

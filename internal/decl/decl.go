@@ -9,20 +9,33 @@ import (
 	"go/parser"
 	"go/token"
 	"os"
+	"path"
 	"path/filepath"
 	"slices"
 	"strings"
 )
 
-// Packages are the module's public packages, in the order of their imports.
-var packages = []string{"units", "herd", "forage", "rainfall", "grazing"}
+// packages are the paths of the module's public packages, in the order of their
+// imports.
+var packages = []string{"units", "herd", "forage", "rainfall", "grazing", "grazing/farm", "grazing/study", "grazing/fit"}
 
-// Packages gives the names of the module's public packages, lowest first.
+// Packages gives the paths of the module's public packages, lowest first.
 func Packages() []string { return slices.Clone(packages) }
+
+// PathOf gives the path of a public package by its name, "" where there is none.
+func PathOf(name string) string {
+	for _, p := range packages {
+		if path.Base(p) == name {
+			return p
+		}
+	}
+	return ""
+}
 
 // Package is what one package declares.
 type Package struct {
-	Name       string
+	Path       string // as in "grazing/farm"
+	Name       string // as in "farm"
 	Doc        string
 	Quantities []Quantity
 	Enums      []Enum
@@ -78,9 +91,28 @@ type Section struct {
 	Head, Text string
 }
 
-// Full gives the function's name with its package, as in "forage.Available".
+// Document is the name of the parameter by which a method is given the document that
+// it belongs to, where it is called as a function.
+const Document = "document"
+
+// OfDocument reports whether the function is a method of a document that users write
+// and that answers: a farm, a question. Other languages call it as a function of its
+// package with the document first.
+func (f *Function) OfDocument() bool {
+	return slices.Contains(documents, f.Package+"."+f.Receiver) && !slices.Contains(goOnly, f.Name) && len(f.Results) > 0
+}
+
+// documents are the types that own what is asked of them.
+var documents = []string{"farm.Farm", "study.Study", "fit.Question"}
+
+// goOnly are methods of documents that no other language has: what they give, or
+// take, has no form there.
+var goOnly = []string{"Check", "Clone", "JSON", "Seasons", "RunContext", "AnswerContext"}
+
+// Full gives the function's name with its package, as in "forage.Available", or as
+// in "farm.Plan" for a method of a document.
 func (f *Function) Full() string {
-	if f.Receiver != "" {
+	if f.Receiver != "" && !f.OfDocument() {
 		return f.Package + "." + f.Receiver + "." + f.Name
 	}
 	return f.Package + "." + f.Name
@@ -134,14 +166,14 @@ func Read(root, name string) (*Package, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &Package{Name: filepath.Base(name)}
+	p := &Package{Path: name, Name: path.Base(name)}
 	kinds := map[string]string{} // type name → underlying type
 	var files []*ast.File
-	for _, path := range paths {
-		if strings.HasSuffix(path, "_test.go") {
+	for _, source := range paths {
+		if strings.HasSuffix(source, "_test.go") {
 			continue
 		}
-		file, err := parser.ParseFile(set, path, nil, parser.ParseComments|parser.SkipObjectResolution)
+		file, err := parser.ParseFile(set, source, nil, parser.ParseComments|parser.SkipObjectResolution)
 		if err != nil {
 			return nil, err
 		}

@@ -18,7 +18,7 @@ func TestCopySharesNothing(t *testing.T) {
 		Parts  []part
 		By     map[string][]float64
 		Extra  map[string]any
-		Row    RowOr[part]
+		Row    units.RowOr[part]
 		None   *part
 		Empty  []part
 		Months [2]float64
@@ -27,7 +27,7 @@ func TestCopySharesNothing(t *testing.T) {
 		day := units.Date(7)
 		return &whole{
 			Parts: []part{{"a", &day}}, By: map[string][]float64{"x": {1, 2}}, Extra: map[string]any{"x-list": []any{"one", nil}},
-			Row: RowOr[part]{Row: &part{Name: "own"}}, Months: [2]float64{1, 2},
+			Row: units.RowOr[part]{Row: &part{Name: "own"}}, Months: [2]float64{1, 2},
 		}
 	}
 	given := make()

@@ -45,10 +45,10 @@ func (f filler) fill(v reflect.Value, n *node, at *place, allowed string) error 
 		v.Set(reflect.New(v.Type().Elem()))
 		return f.fill(v.Elem(), n, at, allowed)
 	}
-	switch special := v.Addr().Interface().(type) {
-	case variant:
-		return f.variant(special, n, at, allowed)
-	case encoding.TextUnmarshaler:
+	if IsRowOr(v.Type()) {
+		return f.rowOr(v, n, at, allowed)
+	}
+	if special, ok := v.Addr().Interface().(encoding.TextUnmarshaler); ok {
 		return f.text(v, special, n, at, allowed)
 	}
 	wrong := func() error {
@@ -208,8 +208,8 @@ func unknownKey(shape *shape, name string, at *place) error {
 	return at.of(name).problem(Error{Problem: problem, Allowed: allowed})
 }
 
-func (f filler) variant(v variant, n *node, at *place, allowed string) error {
-	name, row := v.parts()
+func (f filler) rowOr(v reflect.Value, n *node, at *place, allowed string) error {
+	name, row := rowOr(v)
 	switch {
 	case n.kind == text && n.text != "":
 		name.SetString(n.text)
@@ -221,7 +221,7 @@ func (f filler) variant(v variant, n *node, at *place, allowed string) error {
 	if n.kind == text {
 		problem = "is no name"
 	}
-	return at.problem(Error{Value: n.show(), Problem: problem, Allowed: either(allowed, reflect.TypeOf(v).Elem())})
+	return at.problem(Error{Value: n.show(), Problem: problem, Allowed: either(allowed, v.Type())})
 }
 
 // text fills what reads itself from text: quantities, dates, money, words.
@@ -287,10 +287,10 @@ func either(allowed string, t reflect.Type) string {
 	if t.Kind() == reflect.Pointer {
 		t = t.Elem()
 	}
-	switch special := reflect.New(t).Interface().(type) {
-	case variant:
+	if IsRowOr(t) {
 		return "the name of a row, or an object with a row of your own"
-	case encoding.TextUnmarshaler:
+	}
+	if special, ok := reflect.New(t).Interface().(encoding.TextUnmarshaler); ok {
 		var parse *units.ParseError
 		if errors.As(special.UnmarshalText(nil), &parse) {
 			return "text: " + accepted(parse)

@@ -57,7 +57,7 @@ type field struct {
 	ID      string                     `json:"id" document:"required" allowed:"a name of your own"`
 	Area    units.Area                 `json:"area,omitempty"`
 	Slope   slope                      `json:"slope,omitempty"`
-	Pasture document.RowOr[grass]      `json:"pasture,omitempty"`
+	Pasture units.RowOr[grass]         `json:"pasture,omitempty"`
 	Pieces  []piece                    `json:"pieces,omitempty"`
 	Shade   *bool                      `json:"shade,omitempty"`
 	Trees   int                        `json:"trees,omitempty" allowed:"a whole number of 0 or more"`
@@ -123,12 +123,12 @@ func wantWhole() holding {
 		kept: kept{Note: "ours"},
 		Fields: []field{
 			{
-				ID: "top", Area: 3.5 * units.Acre, Slope: steep, Pasture: document.RowOr[grass]{Name: "old meadow"}, Shade: &no, Trees: 12, Turn: [2]int{3, 4},
+				ID: "top", Area: 3.5 * units.Acre, Slope: steep, Pasture: units.RowOr[grass]{Name: "old meadow"}, Shade: &no, Trees: 12, Turn: [2]int{3, 4},
 				Pieces: []piece{{45 * units.Foot, 8 * units.HeightInch}, {90 * units.Foot, 3 * units.HeightInch}}, Warm: &warm,
 				Rain: map[string]units.RainDepth{"2000-01": 1.5 * units.RainInch, "b.c": 3 * units.RainMillimetre},
 				kept: kept{Note: "wet in March", Extra: map[string]any{"x-colour": map[string]any{"deep": []any{json.Number("1"), nil, true, json.Number("2.50")}}}},
 			},
-			{ID: "low", Pasture: document.RowOr[grass]{Row: &grass{250 * units.PoundPerAcreInch}}},
+			{ID: "low", Pasture: units.RowOr[grass]{Row: &grass{250 * units.PoundPerAcreInch}}},
 		},
 	}
 }
@@ -416,9 +416,9 @@ func TestWhatCannotBeWritten(t *testing.T) {
 		"not UTF-8":     {holding{kept: kept{Note: "\xff"}}, `note: "\xff" is not UTF-8 text`},
 		"key not ours":  {holding{kept: kept{Extra: map[string]any{"colour": 1}}}, `colour: no key of the user's own; keys that begin with x-`},
 		"note twice":    {holding{kept: kept{Note: "a", Extra: map[string]any{"note": "b"}}}, `note: no key of the user's own; keys that begin with x-`},
-		"two for a row": {field{Pasture: document.RowOr[grass]{Name: "a", Row: &grass{}}}, `pasture: "a" and a row are both set; one of the two`},
+		"two for a row": {field{Pasture: units.RowOr[grass]{Name: "a", Row: &grass{}}}, `pasture: "a" and a row are both set; one of the two`},
 		"none for a row": {struct {
-			R document.RowOr[grass] `json:"r"`
+			R units.RowOr[grass] `json:"r"`
 		}{}, `r: nothing set; a name or a row`},
 		"a channel": {struct {
 			C chan int `json:"c"`

@@ -63,10 +63,10 @@ func (w *writer) value(v reflect.Value, at *place, depth int) error {
 		addressable.Set(v)
 		v = addressable
 	}
-	switch special := v.Addr().Interface().(type) {
-	case variant:
-		return w.variant(special, at, depth)
-	case encoding.TextUnmarshaler:
+	if IsRowOr(v.Type()) {
+		return w.rowOr(v, at, depth)
+	}
+	if _, ok := v.Addr().Interface().(encoding.TextUnmarshaler); ok {
 		return w.selfText(v, at)
 	}
 	if depth > deepest && slices.Contains([]reflect.Kind{reflect.Struct, reflect.Map, reflect.Slice, reflect.Array}, v.Kind()) {
@@ -256,8 +256,8 @@ func (w *writer) anything(v reflect.Value, at *place, depth int) error {
 	return w.value(v.Elem(), at, depth)
 }
 
-func (w *writer) variant(v variant, at *place, depth int) error {
-	name, row := v.parts()
+func (w *writer) rowOr(v reflect.Value, at *place, depth int) error {
+	name, row := rowOr(v)
 	switch {
 	case name.String() != "" && !row.IsNil():
 		return at.problem(Error{Value: quoted(name.String()), Problem: "and a row are both set", Allowed: "one of the two"})

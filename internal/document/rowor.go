@@ -1,20 +1,19 @@
 package document
 
-import "reflect"
+import (
+	"reflect"
+	"strings"
 
-// RowOr is a row of a table: the name of a printed one, or one that the user
-// writes out. In a document it is text or an object. One of the two is set.
-type RowOr[T any] struct {
-	Name string
-	Row  *T
+	"example.org/soum/units"
+)
+
+// rowOrPackage is where RowOr is declared.
+var rowOrPackage = reflect.TypeFor[units.RowOr[int]]().PkgPath()
+
+// IsRowOr reports whether a type is a units.RowOr, of whatever rows.
+func IsRowOr(t reflect.Type) bool {
+	return t.Kind() == reflect.Struct && t.PkgPath() == rowOrPackage && strings.HasPrefix(t.Name(), "RowOr[")
 }
 
-// variant is what every RowOr is to the reader and the writer.
-type variant interface {
-	parts() (name, row reflect.Value)
-}
-
-func (r *RowOr[T]) parts() (name, row reflect.Value) {
-	v := reflect.ValueOf(r).Elem()
-	return v.Field(0), v.Field(1)
-}
+// rowOr gives the two parts of a units.RowOr.
+func rowOr(v reflect.Value) (name, row reflect.Value) { return v.Field(0), v.Field(1) }

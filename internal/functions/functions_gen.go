@@ -7,6 +7,9 @@ import (
 
 	"example.org/soum/forage"
 	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
+	"example.org/soum/grazing/fit"
+	"example.org/soum/grazing/study"
 	"example.org/soum/herd"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
@@ -17,6 +20,8 @@ var functions = []Function{
 	{Name: "units.NewDate", Parameters: []string{"year", "month", "day"}, Call: units.NewDate},
 	{Name: "units.ParseDate", Parameters: []string{"text"}, Call: units.ParseDate},
 	{Name: "units.Between", Parameters: []string{"low", "high", "source"}, Call: units.Between},
+	{Name: "units.AtLeast", Parameters: []string{"low"}, Call: units.AtLeast},
+	{Name: "units.Above", Parameters: []string{"low", "high"}, Call: units.Above},
 	{Name: "units.Impossible", Parameters: []string{"err"}, Call: units.Impossible},
 	{Name: "units.ParseMoney", Parameters: []string{"text"}, Call: units.ParseMoney},
 	{Name: "units.ParseFeedPrice", Parameters: []string{"text"}, Call: units.ParseFeedPrice},
@@ -436,7 +441,6 @@ var functions = []Function{
 	{Name: "rainfall.GroundFor", Parameters: []string{"deficit"}, Call: rainfall.GroundFor},
 	{Name: "rainfall.FirmDeficit", Parameters: []string(nil), Call: rainfall.FirmDeficit},
 	{Name: "rainfall.PuggingLoss", Parameters: []string{"end"}, Call: rainfall.PuggingLoss},
-	{Name: "grazing.FirstFarm", Parameters: []string{"a"}, Call: grazing.FirstFarm},
 	{Name: "grazing.GrazeableMass", Parameters: []string{"mass", "leave", "growth", "days"}, Call: grazing.GrazeableMass},
 	{Name: "grazing.HeadNeed", Parameters: []string{"intake", "days", "spoilage"}, Call: grazing.HeadNeed},
 	{Name: "grazing.HeadPerLand", Parameters: []string{"grazeable", "need"}, Call: grazing.HeadPerLand},
@@ -448,9 +452,6 @@ var functions = []Function{
 	{Name: "grazing.HeadToSell", Parameters: []string{"supply", "need"}, Call: grazing.HeadToSell},
 	{Name: "grazing.ShortOfFeed", Parameters: []string{"grass"}, Call: grazing.ShortOfFeed},
 	{Name: "grazing.MonthBalance", Parameters: []string{"annual", "shares", "area", "use", "demand", "year"}, Call: grazing.MonthBalance},
-	{Name: "grazing.Leaders", Parameters: []string{"farm"}, Call: grazing.Leaders},
-	{Name: "grazing.Carries", Parameters: []string{"farm", "group"}, Call: grazing.Carries},
-	{Name: "grazing.LandFor", Parameters: []string{"farm"}, Call: grazing.LandFor},
 	{Name: "grazing.HeadDensity", Parameters: []string{"head", "area"}, Call: grazing.HeadDensity},
 	{Name: "grazing.HeadOnLand", Parameters: []string{"area", "rate"}, Call: grazing.HeadOnLand},
 	{Name: "grazing.ReplacementHead", Parameters: []string{"head", "share", "ratio"}, Call: grazing.ReplacementHead},
@@ -460,16 +461,12 @@ var functions = []Function{
 	{Name: "grazing.EnergizerOutput", Parameters: []string{"fence"}, Call: grazing.EnergizerOutput},
 	{Name: "grazing.GroundRod", Parameters: []string{"output", "rule"}, Call: grazing.GroundRod},
 	{Name: "grazing.GroundRods", Parameters: []string{"rod", "each"}, Call: grazing.GroundRods},
-	{Name: "grazing.Explain", Parameters: []string{"farm", "date"}, Call: grazing.Explain},
-	{Name: "grazing.ReadFarm", Parameters: []string{"data"}, Call: grazing.ReadFarm},
 	{Name: "grazing.FenceLength", Parameters: []string{"area", "ratio"}, Call: grazing.FenceLength},
 	{Name: "grazing.SquareSide", Parameters: []string{"area"}, Call: grazing.SquareSide},
 	{Name: "grazing.LaneSides", Parameters: []string{"length", "width", "lanes"}, Call: grazing.LaneSides},
 	{Name: "grazing.CrossWires", Parameters: []string{"width", "strips"}, Call: grazing.CrossWires},
 	{Name: "grazing.WireLength", Parameters: []string{"fence", "wires"}, Call: grazing.WireLength},
 	{Name: "grazing.BillOfFence", Parameters: []string{"job"}, Call: grazing.BillOfFence},
-	{Name: "grazing.ReadFitting", Parameters: []string{"data"}, Call: grazing.ReadFitting},
-	{Name: "grazing.FitStock", Parameters: []string{"fitting"}, Call: grazing.FitStock},
 	{Name: "grazing.FenceCost", Parameters: []string{"fence", "price", "per"}, Call: grazing.FenceCost},
 	{Name: "grazing.CostOfYear", Parameters: []string{"first", "years", "interest", "maintenance"}, Call: grazing.CostOfYear},
 	{Name: "grazing.FenceLives", Parameters: []string(nil), Call: grazing.FenceLives},
@@ -482,7 +479,6 @@ var functions = []Function{
 	{Name: "grazing.HayPerUse", Parameters: []string{"hay", "demand", "waste"}, Call: grazing.HayPerUse},
 	{Name: "grazing.PaybackYears", Parameters: []string{"cost", "gain"}, Call: grazing.PaybackYears},
 	{Name: "grazing.GainOfDays", Parameters: []string{"head", "days", "saving", "moves", "each", "wage"}, Call: grazing.GainOfDays},
-	{Name: "grazing.ReadMoves", Parameters: []string{"log"}, Call: grazing.ReadMoves},
 	{Name: "grazing.Order", Parameters: []string{"classes"}, Call: grazing.Order},
 	{Name: "grazing.Conflicts", Parameters: []string(nil), Call: grazing.Conflicts},
 	{Name: "grazing.Paddocks", Parameters: []string{"rest", "stay", "groups"}, Call: grazing.Paddocks},
@@ -499,7 +495,6 @@ var functions = []Function{
 	{Name: "grazing.PatchGain", Parameters: []string{"stand", "growth", "ceiling", "most"}, Call: grazing.PatchGain},
 	{Name: "grazing.PatchNextStands", Parameters: []string{"growth", "crowding", "most", "half"}, Call: grazing.PatchNextStands},
 	{Name: "grazing.PatchGainStands", Parameters: []string{"growth", "ceiling", "most"}, Call: grazing.PatchGainStands},
-	{Name: "grazing.PlanSeason", Parameters: []string{"farm"}, Call: grazing.PlanSeason},
 	{Name: "grazing.WireRows", Parameters: []string(nil), Call: grazing.WireRows},
 	{Name: "grazing.Wires", Parameters: []string{"stock", "line", "end"}, Call: grazing.Wires},
 	{Name: "grazing.FencePosts", Parameters: []string{"fence", "spacing"}, Call: grazing.FencePosts},
@@ -523,8 +518,6 @@ var functions = []Function{
 	{Name: "grazing.LandInUse", Parameters: []string{"area", "resting", "deferred", "part"}, Call: grazing.LandInUse},
 	{Name: "grazing.PlanningRows", Parameters: []string(nil), Call: grazing.PlanningRows},
 	{Name: "grazing.PlanningLand", Parameters: []string{"region", "stock", "head", "end"}, Call: grazing.PlanningLand},
-	{Name: "grazing.PaddockRecords", Parameters: []string{"log", "rules"}, Call: grazing.PaddockRecords},
-	{Name: "grazing.FarmToday", Parameters: []string{"farm", "log", "today", "readings"}, Call: grazing.FarmToday},
 	{Name: "grazing.SetStocked", Parameters: []string{"s"}, Call: grazing.SetStocked},
 	{Name: "grazing.SetStockedBalances", Parameters: []string{"s"}, Call: grazing.SetStockedBalances},
 	{Name: "grazing.SpaceRows", Parameters: []string(nil), Call: grazing.SpaceRows},
@@ -545,8 +538,6 @@ var functions = []Function{
 	{Name: "grazing.StripArea", Parameters: []string{"length", "width"}, Call: grazing.StripArea},
 	{Name: "grazing.StripsPerLane", Parameters: []string{"lane", "strip"}, Call: grazing.StripsPerLane},
 	{Name: "grazing.PartOfDayDemand", Parameters: []string{"demand", "share", "part"}, Call: grazing.PartOfDayDemand},
-	{Name: "grazing.ReadStudied", Parameters: []string{"data"}, Call: grazing.ReadStudied},
-	{Name: "grazing.Study", Parameters: []string{"studied"}, Call: grazing.Study},
 	{Name: "grazing.WalkRows", Parameters: []string(nil), Call: grazing.WalkRows},
 	{Name: "grazing.WalkLimit", Parameters: []string{"by", "place"}, Call: grazing.WalkLimit},
 	{Name: "grazing.VisitOf", Parameters: []string{"distance"}, Call: grazing.VisitOf},
@@ -554,6 +545,20 @@ var functions = []Function{
 	{Name: "grazing.FillRate", Parameters: []string{"volume", "time"}, Call: grazing.FillRate},
 	{Name: "grazing.TankEdge", Parameters: []string{"head", "share", "each"}, Call: grazing.TankEdge},
 	{Name: "grazing.RoundTank", Parameters: []string{"radius", "depth"}, Call: grazing.RoundTank},
+	{Name: "farm.First", Parameters: []string{"a"}, Call: farm.First},
+	{Name: "farm.Leaders", Parameters: []string{"document"}, Call: (*farm.Farm).Leaders},
+	{Name: "farm.Carries", Parameters: []string{"document", "group"}, Call: (*farm.Farm).Carries},
+	{Name: "farm.LandFor", Parameters: []string{"document"}, Call: (*farm.Farm).LandFor},
+	{Name: "farm.Explain", Parameters: []string{"document", "date"}, Call: (*farm.Farm).Explain},
+	{Name: "farm.Read", Parameters: []string{"data"}, Call: farm.Read},
+	{Name: "farm.ReadMoves", Parameters: []string{"log"}, Call: farm.ReadMoves},
+	{Name: "farm.Plan", Parameters: []string{"document"}, Call: (*farm.Farm).Plan},
+	{Name: "farm.PaddockRecords", Parameters: []string{"log", "rules"}, Call: farm.PaddockRecords},
+	{Name: "farm.CarryOn", Parameters: []string{"document", "today", "log", "readings"}, Call: (*farm.Farm).CarryOn},
+	{Name: "study.Read", Parameters: []string{"data"}, Call: study.Read},
+	{Name: "study.Run", Parameters: []string{"document"}, Call: (*study.Study).Run},
+	{Name: "fit.Read", Parameters: []string{"data"}, Call: fit.Read},
+	{Name: "fit.Answer", Parameters: []string{"document"}, Call: (*fit.Question).Answer},
 }
 
 // quantityNames are the quantities that read themselves from text.

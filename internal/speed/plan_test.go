@@ -4,20 +4,20 @@ import (
 	"os"
 	"testing"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 )
 
 // BenchmarkPlanSeason plans a year of four groups, each behind the other, over
 // fifty days' strips in five lanes.
-func BenchmarkPlanSeason(b *testing.B) { benchmarkPlan(b, farm(b, FiftyStrips)) }
+func BenchmarkPlanSeason(b *testing.B) { benchmarkPlan(b, read(b, FiftyStrips)) }
 
 // BenchmarkPlanExample plans the embedded farm of the season example.
-func BenchmarkPlanExample(b *testing.B) { benchmarkPlan(b, farm(b, example)) }
+func BenchmarkPlanExample(b *testing.B) { benchmarkPlan(b, read(b, example)) }
 
-func benchmarkPlan(b *testing.B, farm *grazing.Farm) {
+func benchmarkPlan(b *testing.B, f *farm.Farm) {
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := grazing.PlanSeason(farm); err != nil {
+		if _, err := f.Plan(); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -26,10 +26,10 @@ func benchmarkPlan(b *testing.B, farm *grazing.Farm) {
 // BenchmarkLeaders asks how many head the embedded farm carries, which runs a
 // season for every head tried.
 func BenchmarkLeaders(b *testing.B) {
-	farm := farm(b, example)
+	f := read(b, example)
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := grazing.Leaders(farm); err != nil {
+		if _, err := f.Leaders(); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -38,9 +38,9 @@ func BenchmarkLeaders(b *testing.B) {
 // TestPlanTakesFewPieces keeps a plan from being made of crumbs again: 200 pieces of
 // memory are what is allowed for a year of fifty strips and four groups.
 func TestPlanTakesFewPieces(t *testing.T) {
-	farm := farm(t, FiftyStrips)
+	f := read(t, FiftyStrips)
 	pieces := testing.AllocsPerRun(20, func() {
-		if _, err := grazing.PlanSeason(farm); err != nil {
+		if _, err := f.Plan(); err != nil {
 			t.Error(err)
 		}
 	})
@@ -49,19 +49,19 @@ func TestPlanTakesFewPieces(t *testing.T) {
 	}
 }
 
-func farm(t testing.TB, read func() (*grazing.Farm, error)) *grazing.Farm {
+func read(t testing.TB, of func() (*farm.Farm, error)) *farm.Farm {
 	t.Helper()
-	farm, err := read()
+	f, err := of()
 	if err != nil {
 		t.Fatal(err)
 	}
-	return farm
+	return f
 }
 
-func example() (*grazing.Farm, error) {
+func example() (*farm.Farm, error) {
 	data, err := os.ReadFile("../../examples/season/data/farm.json")
 	if err != nil {
 		return nil, err
 	}
-	return grazing.ReadFarm(data)
+	return farm.Read(data)
 }

@@ -6,7 +6,7 @@
  */
 #include <soum.h>
 
-/* Reads a file into {"farm": …}; NULL where it cannot be read. */
+/* Reads a file into {"document": …}; NULL where it cannot be read. */
 static char *request(const char *path)
 {
 	FILE *file = fopen(path, "rb");
@@ -17,9 +17,9 @@ static char *request(const char *path)
 		return NULL;
 	if (fseek(file, 0, SEEK_END) == 0 && (size = ftell(file)) >= 0 && fseek(file, 0, SEEK_SET) == 0
 		&& (text = malloc((size_t)size + 16)) != NULL) {
-		strcpy(text, "{\"farm\": ");
-		size = (long)fread(text + 9, 1, (size_t)size, file);
-		strcpy(text + 9 + size, "}");
+		strcpy(text, "{\"document\": ");
+		size = (long)fread(text + 13, 1, (size_t)size, file);
+		strcpy(text + 13 + size, "}");
 	}
 	fclose(file);
 	return text;
@@ -36,7 +36,7 @@ int main(int count, char **arguments)
 		return 2;
 	}
 	farm = request(arguments[1]);
-	answer = farm ? soum_ask("grazing.PlanSeason", farm, &status) : NULL;
+	answer = farm ? soum_ask("farm.Plan", farm, &status) : NULL;
 	free(farm);
 	if (!answer) {
 		fprintf(stderr, "plan: %s cannot be read\n", arguments[1]);

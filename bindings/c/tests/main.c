@@ -132,7 +132,7 @@ static void documents(void)
 	answer = soum_ask("forage.Nothing", "{}", &status);
 	expect(status == SOUM_NO_SUCH_NAME && soum_text(answer, "message", text, sizeof text) > 0 && strstr(text, "no function") != NULL, "no such name");
 	free(answer);
-	answer = soum_ask("grazing.PlanSeason", "{\"farm\": {\"version\": 1}}", &status);
+	answer = soum_ask("farm.Plan", "{\"document\": {\"version\": 1}}", &status);
 	expect(status == SOUM_BAD_DOCUMENT && soum_text(answer, "path", text, sizeof text) > 0 && strcmp(text, "today") == 0, "the path in a document");
 	free(answer);
 	answer = soum_ask("forage.Available", "{\"height\": 0.1, \"residual\": 0.2, \"density\": 1}", &status);
@@ -146,7 +146,7 @@ static void documents(void)
 	expect(status == 0 && soum_text(answer, "text", text, sizeof text) > 0 && strstr(text, "= 1,250 lb/ac") != NULL, "work shown");
 	free(answer);
 	memset(deep, '[', sizeof deep - 1);
-	free(soum_ask("grazing.PlanSeason", deep, &status));
+	free(soum_ask("farm.Plan", deep, &status));
 	expect(status == SOUM_BAD_DOCUMENT, "nested too deep");
 	memset(small, 0x7f, sizeof small);
 	room = 8;

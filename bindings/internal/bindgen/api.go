@@ -21,16 +21,17 @@ const version = "0.1.0"
 // manifest is bindings/api.json: all that another language's wrapper is made
 // from.
 type manifest struct {
-	Library    string        `json:"library"`
-	Version    string        `json:"version"`
-	ABI        int           `json:"abi"`
-	Number     int32         `json:"number"` // of this manifest: a wrapper refuses a library with another
-	Units      []apiUnit     `json:"units"`
-	Quantities []apiQuantity `json:"quantities"`
-	Enums      []apiEnum     `json:"enums"`
-	Structs    []apiStruct   `json:"structs"`
-	Functions  []apiFunction `json:"functions"`
-	LeftOut    []leftOut     `json:"left_out"`
+	Library    string          `json:"library"`
+	Version    string          `json:"version"`
+	ABI        int             `json:"abi"`
+	Number     int32           `json:"number"` // of this manifest: a wrapper refuses a library with another
+	Units      []apiUnit       `json:"units"`
+	Quantities []apiQuantity   `json:"quantities"`
+	Enums      []apiEnum       `json:"enums"`
+	Structs    []apiStruct     `json:"structs"`
+	Functions  []apiFunction   `json:"functions"`
+	LeftOut    []leftOut       `json:"left_out"`
+	parts      map[string]bool // see inDocument
 }
 
 // of gives the functions of a package.
@@ -42,6 +43,46 @@ func (m *manifest) of(pkg string) []*apiFunction {
 		}
 	}
 	return all
+}
+
+// documents are the structs that users write as documents.
+func (m *manifest) documents() (names []string) {
+	for i := range m.Functions {
+		f := &m.Functions[i]
+		if len(f.Parameters) > 0 && f.Parameters[0].Name == decl.Document && !slices.Contains(names, f.Parameters[0].Type.Name) {
+			names = append(names, f.Parameters[0].Type.Name)
+		}
+	}
+	return names
+}
+
+// inDocument reports whether a struct is a document, or a part of one, whose
+// quantities are text with a unit.
+func (m *manifest) inDocument(name string) bool {
+	if m.parts == nil {
+		m.parts = map[string]bool{}
+		for _, document := range m.documents() {
+			m.addParts(document)
+		}
+	}
+	return m.parts[name]
+}
+
+// addParts adds a struct and those within it. What other languages give as numbers or
+// text elsewhere, too, is no part.
+func (m *manifest) addParts(name string) {
+	at := slices.IndexFunc(m.Structs, func(s apiStruct) bool { return s.Name == name })
+	if at < 0 || m.parts[name] || takesScalars(name) {
+		return
+	}
+	m.parts[name] = true
+	for i := range m.Structs[at].Fields {
+		for t := &m.Structs[at].Fields[i].Type; t != nil; t = t.Of {
+			if t.Kind == "struct" {
+				m.addParts(t.Name)
+			}
+		}
+	}
 }
 
 // apiUnit is a unit constant: multiply on the way in, divide on the way out.
@@ -134,7 +175,7 @@ func api(root string) (m *manifest, text []byte, err error) {
 	}
 	m.addUnits(units, values)
 	index := 0
-	for _, name := range subjects {
+	for _, name := range decl.Packages()[1:] {
 		p, err := decl.Read(root, name)
 		if err != nil {
 			return nil, nil, err
@@ -279,13 +320,13 @@ func (m *manifest) addPackage(root string, p, units *decl.Package, index *int) e
 		switch {
 		case f.Receiver != "" && slices.Contains([]string{"String", "MarshalText", "UnmarshalText"}, f.Name):
 			continue // the words of enumerations are in the manifest
-		case f.Receiver != "":
-			m.leaveOut(f.Full(), "a method on a row or a document, Go only: its fields cross as JSON")
+		case f.Receiver != "" && !f.OfDocument():
+			m.leaveOut(f.Full(), goOnly(f.Name))
 			continue
 		case f.Name == "Formulas":
 			m.leaveOut(f.Full(), "its content is this manifest")
 			continue
-		case f.Name == "ReadFarm" || f.Name == "ReadFitting" || f.Name == "ReadStudied":
+		case f.Name == "Read":
 			m.leaveOut(f.Full(), "it is given as a document, and is read and checked, where it is planned or answered")
 			continue
 		}
@@ -322,6 +363,17 @@ func (m *manifest) addPackage(root string, p, units *decl.Package, index *int) e
 	return nil
 }
 
+// goOnly tells why a method crosses to no other language.
+func goOnly(method string) string {
+	switch method {
+	case "RunContext", "AnswerContext":
+		return "it is stopped by a context of Go; the function without one crosses"
+	case "Check", "JSON", "Clone":
+		return "a document of another language is its own, and is checked where it is asked"
+	}
+	return "a method on a row or a document, Go only: its fields cross as JSON"
+}
+
 // sectionText puts a section on one line; the lines of a piecewise formula stay
 // apart by semicolons.
 func sectionText(head, text string) string {
@@ -338,6 +390,9 @@ func sectionText(head, text string) string {
 }
 
 func (a *apiFunction) addParameters(f *decl.Function, p, units *decl.Package) error {
+	if f.OfDocument() {
+		a.Parameters = append(a.Parameters, apiParameter{Name: decl.Document, Snake: decl.Document, Type: apiType{Kind: "struct", Name: p.Name + "." + f.Receiver}})
+	}
 	for _, parameter := range f.Arguments() {
 		t, err := typeOf(parameter.Type, p, units)
 		if err != nil {
@@ -390,12 +445,12 @@ func typeOf(name string, p, units *decl.Package) (apiType, error) {
 	case strings.HasPrefix(name, "units.Span["):
 		t, err := typeOf(strings.TrimSuffix(strings.TrimPrefix(name, "units.Span["), "]"), p, units)
 		return apiType{Kind: "span", Of: &t}, err
-	case strings.HasPrefix(name, "document.RowOr["):
-		return typeOf(strings.TrimSuffix(strings.TrimPrefix(name, "document.RowOr["), "]"), p, units)
 	case quantity(name, units) != nil || name == "units.Temperature":
 		return apiType{Kind: "quantity", Name: strings.TrimPrefix(name, "units.")}, nil
 	}
 	switch name {
+	case "forage.PastureRow", "herd.ClassRow": // by name, or written out
+		return apiType{Kind: "struct", Name: strings.TrimSuffix(name, "Row")}, nil
 	case "float64":
 		return apiType{Kind: "number"}, nil
 	case "int", "time.Month":
@@ -433,7 +488,7 @@ func typeOf(name string, p, units *decl.Package) (apiType, error) {
 // addStructs lists the exported structs with their JSON keys.
 func (m *manifest) addStructs(root string, p, units *decl.Package) error {
 	set := token.NewFileSet()
-	paths, err := filepath.Glob(filepath.Join(root, p.Name, "*.go"))
+	paths, err := filepath.Glob(filepath.Join(root, filepath.FromSlash(p.Path), "*.go"))
 	if err != nil {
 		return err
 	}
@@ -456,6 +511,10 @@ func (m *manifest) addStructs(root string, p, units *decl.Package) error {
 				if !ok || !spec.Name.IsExported() || spec.TypeParams != nil {
 					continue
 				}
+				if !hasExported(fields) {
+					m.leaveOut(p.Name+"."+spec.Name.Name, "it holds what Go alone can ask again and again, and no figures")
+					continue
+				}
 				out := apiStruct{Name: p.Name + "." + spec.Name.Name, Doc: oneLine(g.Doc.Text())}
 				if err := out.addFields(fields, p, units); err != nil {
 					return fmt.Errorf("%s: %w", out.Name, err)
@@ -465,6 +524,11 @@ func (m *manifest) addStructs(root string, p, units *decl.Package) error {
 		}
 	}
 	return nil
+}
+
+// hasExported reports whether a struct has a field that crosses.
+func hasExported(fields *ast.StructType) bool {
+	return slices.ContainsFunc(fields.Fields.List, func(f *ast.Field) bool { return len(f.Names) > 0 && f.Names[0].IsExported() })
 }
 
 func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }

@@ -138,7 +138,7 @@ func enum(name string, p *decl.Package) *decl.Enum {
 		if err != nil {
 			return nil
 		}
-		if of, err = decl.Read(root, pkg); err != nil {
+		if of, err = decl.Read(root, decl.PathOf(pkg)); err != nil {
 			return nil
 		}
 		name = short

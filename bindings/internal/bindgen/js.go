@@ -142,17 +142,6 @@ func jsWords(t apiType) string {
 	return "a " + t.Kind
 }
 
-// inFarm tells whether a struct is part of a document that goes in, its
-// quantities text with a unit.
-func inFarm(name string) bool {
-	switch name {
-	case "herd.Class", "herd.StageIntake", "forage.Pasture":
-		return true
-	}
-	short, found := strings.CutPrefix(name, "grazing.")
-	return found && slices.Contains([]string{"Farm", "Season", "Land", "Stretch", "Group", "Event", "Rotation", "Front", "Member", "Birth", "WaterAccount", "Rain", "Feed", "Cut", "Water", "Fence", "Prices", "OwnFactor", "Fitting", "FitLand", "FitClass", "FitOwnDiet", "FitHay", "FitHousing", "FitNeed", "Studied", "StudySweep"}, short)
-}
-
 // tsType writes what comes out, or stands in a document of its own kind.
 func (j *javascript) tsType(t apiType, document bool) string {
 	switch t.Kind {
@@ -276,7 +265,7 @@ func (j *javascript) documents() string {
 	var b bytes.Buffer
 	b.WriteString(jsHeading + "// Quantities of a farm and of its rows are text with a unit; those of a plan are\n// numbers in the base unit that their key ends in.\n\nimport type { Scalar, Step } from \"./core.js\";\n")
 	for _, s := range j.m.Structs {
-		document := inFarm(s.Name)
+		document := j.m.inDocument(s.Name)
 		fmt.Fprintf(&b, "\n/** %s */\nexport interface %s {\n", s.Doc, structName(s.Name))
 		for _, f := range s.Fields {
 			optional := ""
@@ -309,7 +298,7 @@ func (j *javascript) documents() string {
 // takesScalars tells whether a struct goes in whose quantities are numbers or
 // text.
 func takesScalars(name string) bool {
-	return slices.Contains([]string{"grazing.SetStocking", "rainfall.MonthlyRain", "grazing.Answers"}, name)
+	return slices.Contains([]string{"grazing.SetStocking", "rainfall.MonthlyRain", "farm.Answers"}, name)
 }
 
 func (j *javascript) units() string {

@@ -17,7 +17,10 @@ var topics = map[string]string{
 	"herd":     "Animals: classes, intake, animal units, water, manure.",
 	"forage":   "Grass: pasture rows, measuring, use, growth, hazards.",
 	"rainfall": "Rain: passes, production, records.",
-	"grazing":  "The rotation: paddocks, strips, stocking; the farm and its season's plan.",
+	"grazing":  "The rotation: stocking, paddocks, strips, fence, water, money.",
+	"farm":     "The farm as a document: its season's plan, what it carries, the log of its moves.",
+	"study":    "Many seasons of a farm under rain drawn from a record.",
+	"fit":      "Which numbers of which stock fit a farm's land.",
 }
 
 // pythonFiles writes the generated modules of the Python package and their
@@ -190,7 +193,7 @@ func decapitate(f *apiFunction) string {
 	return strings.ToUpper(rest[:1]) + rest[1:]
 }
 
-var compound = regexp.MustCompile(`\b(?:(herd|forage|rainfall|grazing)\.)?[A-Z][a-z]+(?:[A-Z][a-z]+)*\b`)
+var compound = regexp.MustCompile(`\b(?:(` + strings.Join(subjects, "|") + `)\.)?[A-Z][a-z]+(?:[A-Z][a-z]+)*\b`)
 
 // goErrors turns the names of Go's errors into those raised here.
 var goErrors = strings.NewReplacer("*units.DomainError", "DomainError", "*units.RangeError", "RangeWarning", "*units.ParseError", "DocumentError", "ManureUnknown", `the word "unknown"`, "WaterUnknown", `the word "unknown"`, "*document error", "DocumentError", "a range error", "a RangeWarning", "a domain error", "a DomainError")
@@ -277,6 +280,9 @@ func (p *python) quantity(name string) *apiQuantity {
 // structName joins package and name: two packages may have one name.
 func structName(full string) string {
 	pkg, name, _ := strings.Cut(full, ".")
+	if title(pkg) == name {
+		return name // farm.Farm is a Farm
+	}
 	return title(pkg) + name
 }
 

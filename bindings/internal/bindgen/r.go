@@ -7,6 +7,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"example.org/soum/internal/decl"
 )
 
 const rPackage = "soum/"
@@ -309,7 +311,7 @@ func rArgument(m *manifest, f *apiFunction, p *apiParameter, names rNames) strin
 	switch {
 	case p.Type.Kind == "quantity":
 		parts = append(parts, rKindText(m, &p.Type)+", or text with a unit")
-	case p.Type.Kind == "struct" && (p.Type.Name == "grazing.Farm" || p.Type.Name == "grazing.Fitting" || p.Type.Name == "grazing.Studied"):
+	case p.Name == decl.Document:
 		parts = append(parts, "a \\link[=documents]{"+p.Type.Name+"}: a list, JSON text, or the path of a file that holds it")
 	default:
 		parts = append(parts, rKindText(m, &p.Type))
@@ -421,6 +423,6 @@ name alone.
 		}
 		b.WriteString("}\n}\n")
 	}
-	b.WriteString("\\seealso{\n\\code{\\link{grazing_plan_season}}, \\code{\\link{soum_to_json}}\n}\n")
+	b.WriteString("\\seealso{\n\\code{\\link{farm_plan}}, \\code{\\link{soum_to_json}}\n}\n")
 	return b.Bytes()
 }

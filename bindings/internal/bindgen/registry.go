@@ -24,10 +24,15 @@ func registry(root string) ([]byte, error) {
 				continue
 			}
 			var parameters []string
+			call := p.Name + "." + f.Name
+			if f.OfDocument() {
+				parameters = append(parameters, decl.Document)
+				call = "(*" + p.Name + "." + f.Receiver + ")." + f.Name
+			}
 			for _, a := range f.Arguments() {
 				parameters = append(parameters, a.Name)
 			}
-			fmt.Fprintf(&b, "{Name: %q, Parameters: %#v, Call: %s.%s},\n", f.Full(), parameters, name, f.Name)
+			fmt.Fprintf(&b, "{Name: %q, Parameters: %#v, Call: %s},\n", f.Full(), parameters, call)
 			lines++
 		}
 		if lines > 0 {
@@ -47,10 +52,10 @@ func registry(root string) ([]byte, error) {
 	return []byte(heading + "package functions\n\nimport (\n\"reflect\"\n\n" + imports.String() + ")\n\n// functions are the module's exported functions.\nvar functions = []Function{\n" + b.String() + "}\n"), nil
 }
 
-// called tells whether a function can be called by name: no method, none of
-// whose types is a parameter.
+// called reports whether a function can be called by name: a function, or a method of
+// a document, none of whose types is a parameter.
 func called(f *decl.Function) bool {
-	return f.Receiver == "" && len(f.Results) > 0 && f.Name != "Formulas" && !typeParameter.MatchString(strings.Join(f.Results, " "))
+	return (f.Receiver == "" || f.OfDocument()) && len(f.Results) > 0 && f.Name != "Formulas" && !typeParameter.MatchString(strings.Join(f.Results, " "))
 }
 
 // typeParameter is the Q of a generic function, and no letter of a type's name.

@@ -6,25 +6,34 @@ import (
 	"go/ast"
 	"go/parser"
 	"math"
+	"path"
+	"slices"
 	"strconv"
 	"strings"
 
 	"example.org/soum/internal/decl"
 )
 
-// subjects are the packages with formulas, in the order of the formulas'
-// numbers.
-var subjects = []string{"herd", "forage", "rainfall", "grazing"}
+// subjects are the packages that other languages have as modules, in the order of the
+// formulas' numbers.
+var subjects = subjectNames()
+
+func subjectNames() (names []string) {
+	for _, p := range decl.Packages()[1:] {
+		names = append(names, path.Base(p))
+	}
+	return names
+}
 
 // rowLoops writes, for every formula, the loop that computes many rows. The
 // quick way through it is the doc comment's expression and limits, written out;
 // a row outside them, or a formula without an expression, goes to the function.
 func rowLoops(root string, units *decl.Package) ([]byte, error) {
 	var b, table bytes.Buffer
-	b.WriteString(heading + "package door\n\nimport (\n\"math\"\n\n\"example.org/soum/forage\"\n\"example.org/soum/grazing\"\n\"example.org/soum/herd\"\n\"example.org/soum/rainfall\"\n\"example.org/soum/units\"\n)\n")
+	imports := []string{"units"}
 	table.WriteString("\n// table holds the formulas by number.\nvar table = []struct {\nname string\narguments int\nrows rows\n}{\n")
-	for _, name := range subjects {
-		p, err := decl.Read(root, name)
+	for _, at := range decl.Packages()[1:] {
+		p, err := decl.Read(root, at)
 		if err != nil {
 			return nil, err
 		}
@@ -33,7 +42,10 @@ func rowLoops(root string, units *decl.Package) ([]byte, error) {
 			if !f.IsFormula() {
 				continue
 			}
-			fmt.Fprintf(&table, "{%q, %d, rows%s%s},\n", f.Full(), len(f.Arguments()), title(name), f.Name)
+			if !slices.Contains(imports, at) {
+				imports = append(imports, at)
+			}
+			fmt.Fprintf(&table, "{%q, %d, rows%s%s},\n", f.Full(), len(f.Arguments()), title(p.Name), f.Name)
 			if err := rowLoop(&b, f, p, units); err != nil {
 				return nil, fmt.Errorf("%s: %w", f.Full(), err)
 			}
@@ -42,7 +54,12 @@ func rowLoops(root string, units *decl.Package) ([]byte, error) {
 	table.WriteString("}\n")
 	b.Write(table.Bytes())
 	b.WriteString("\nvar _ = math.Sqrt\n")
-	return b.Bytes(), nil
+	slices.Sort(imports)
+	head := heading + "package door\n\nimport (\n\"math\"\n\n"
+	for _, at := range imports {
+		head += fmt.Sprintf("%q\n", "example.org/soum/"+at)
+	}
+	return append([]byte(head+")\n"), b.Bytes()...), nil
 }
 
 func title(name string) string { return strings.ToUpper(name[:1]) + name[1:] }

@@ -26,7 +26,7 @@ import (
 	"time"
 
 	"example.org/soum/bindings/internal/door"
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/internal/decl"
 )
 
@@ -287,18 +287,18 @@ func (c *costs) plan() error {
 	in := []byte(`{"farm":` + string(data) + `}`)
 	var out []byte
 	c.found["plan by call"] = best(func() {
-		out, _ = door.Call("grazing.PlanSeason", in)
+		out, _ = door.Call("farm.Plan", in)
 	})
 	if !json.Valid(out) {
 		return errors.New("the plan is no JSON")
 	}
 	c.found["plan size"] = float64(len(out))
-	farm, err := grazing.ReadFarm(data)
+	holding, err := farm.Read(data)
 	if err != nil {
 		return err
 	}
 	c.found["plan in Go"] = best(func() {
-		_, err = grazing.PlanSeason(farm)
+		_, err = holding.Plan()
 	})
 	return err
 }

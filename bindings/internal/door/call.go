@@ -13,7 +13,7 @@ import (
 	"strings"
 
 	"example.org/soum/forage"
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
 	"example.org/soum/herd"
 	"example.org/soum/internal/document"
 	"example.org/soum/internal/functions"
@@ -328,7 +328,7 @@ func invoke(f *functions.Function, values []reflect.Value) ([]byte, int32) {
 // as text with a unit, so that it can be put back.
 func plain(v reflect.Value) any {
 	switch r := v.Interface().(type) {
-	case *grazing.Farm:
+	case *farm.Farm:
 		if r == nil {
 			return nil
 		}

@@ -49,9 +49,9 @@ func TestCall(t *testing.T) {
 			`available = (height − residual) × density = (8 in − 3 in) × 250 lb/ac/in = 1,250 lb/ac`},
 		{"formula.show", `{"function": "grazing.StripLength", "system": "US", "arguments": {"area": "0.12 ac", "width": "64 ft"}}`, Good,
 			`strip length = area ÷ width = 0.12 ac ÷ 64 ft × 43,560 ft²/ac = 81.7 ft`},
-		{"grazing.PlanSeason", `{"farm": {"version": 1}}`, BadDocument, `"path":"today"`},
-		{"grazing.PlanSeason", `{"farm": 3}`, BadDocument, `a JSON object`},
-		{"grazing.PlanSeason", strings.Repeat(`{"farm":`, 10000) + `1` + strings.Repeat(`}`, 10000), BadDocument, `nested`},
+		{"farm.Plan", `{"document": {"version": 1}}`, BadDocument, `"path":"today"`},
+		{"farm.Plan", `{"document": 3}`, BadDocument, `a JSON object`},
+		{"farm.Plan", strings.Repeat(`{"document":`, 10000) + `1` + strings.Repeat(`}`, 10000), BadDocument, `nested`},
 		{"forage.Available", `[1]`, BadDocument, `object of arguments`},
 		{"forage.Available", ``, BadDocument, `object of arguments`},
 	} {
@@ -66,7 +66,7 @@ func TestCall(t *testing.T) {
 func TestCallPlansAFarm(t *testing.T) {
 	farm, err := os.ReadFile("../../../examples/season/data/farm.json")
 	require.NoError(t, err)
-	got, status := call(t, "grazing.PlanSeason", `{"farm": `+string(farm)+`}`)
+	got, status := call(t, "farm.Plan", `{"document": `+string(farm)+`}`)
 	require.Equal(t, int32(Good), status)
 	plan := got["value"].(map[string]any)
 	require.NotEmpty(t, plan["moves"])
@@ -76,7 +76,7 @@ func TestCallPlansAFarm(t *testing.T) {
 // TestEmptyPartsOfAPlanAreLists plans three days in which nobody is fed and
 // nothing outgrows: a reader of the JSON finds lists of nothing, not null.
 func TestEmptyPartsOfAPlanAreLists(t *testing.T) {
-	got, status := call(t, "grazing.PlanSeason", `{"farm": {"version": 1, "today": "2001-05-01",
+	got, status := call(t, "farm.Plan", `{"document": {"version": 1, "today": "2001-05-01",
 		"season": {"from": "2001-05-01", "to": "2001-05-03"},
 		"land": [{"id": "lane", "width": "20 m", "length": "3000 m", "pasture": "mixed-pasture", "height": "20 cm"}],
 		"groups": [{"id": "ewes", "class": "ewe", "head": 8}],
@@ -108,17 +108,17 @@ func TestRowsCrossAsDocuments(t *testing.T) {
 				"groups":    []any{map[string]any{"id": "g", "head": 3, "class": c}},
 				"rotations": []any{map[string]any{"land": []string{"a"}, "groups": []any{map[string]any{"group": "g"}}, "shortest_rest": "20 days"}},
 			}
-			in, err := json.Marshal(map[string]any{"farm": farm})
+			in, err := json.Marshal(map[string]any{"document": farm})
 			require.NoError(t, err)
-			got, status := call(t, "grazing.LandFor", string(in))
+			got, status := call(t, "farm.LandFor", string(in))
 			require.Equal(t, int32(Good), status, "%v", got["error"])
 		}
 	}
-	first, status := call(t, "grazing.FirstFarm", `{"a": {"today": "2026-05-01", "units": "US", "area_m2": "8 ac", "pasture": "mixed-pasture", "rain_m": "30 in", "stock": [{"class": "ewe", "head": 9}]}}`)
+	first, status := call(t, "farm.First", `{"a": {"today": "2026-05-01", "units": "US", "area_m2": "8 ac", "pasture": "mixed-pasture", "rain_m": "30 in", "stock": [{"class": "ewe", "head": 9}]}}`)
 	require.Equal(t, int32(Good), status, "%v", first["error"])
-	in, err := json.Marshal(map[string]any{"farm": first["value"]})
+	in, err := json.Marshal(map[string]any{"document": first["value"]})
 	require.NoError(t, err)
-	_, status = call(t, "grazing.PlanSeason", string(in))
+	_, status = call(t, "farm.Plan", string(in))
 	require.Equal(t, int32(Good), status)
 }
 

@@ -41,7 +41,7 @@ func TestBadDocumentsLeaveNothingBehind(t *testing.T) {
 	data, err := os.ReadFile("../../../examples/season/testdata/small.json")
 	require.NoError(t, err)
 	farm := string(data)
-	names := []string{"grazing.LandFor", "grazing.Explain", "herd.ClassByName", "formula.show", "units.parse", "forage.Available", "rainfall.KeyRainShare"}
+	names := []string{"farm.LandFor", "farm.Explain", "herd.ClassByName", "formula.show", "units.parse", "forage.Available", "rainfall.KeyRainShare"}
 	round := func(calls int) (refused int) {
 		var all sync.WaitGroup
 		var lock sync.Mutex
@@ -85,11 +85,11 @@ func TestDeepDocuments(t *testing.T) {
 	const deep = 10000
 	for _, in := range []string{
 		`{"farm":` + strings.Repeat("[", deep) + strings.Repeat("]", deep) + `}`,
-		strings.Repeat(`{"farm":`, deep) + `1` + strings.Repeat("}", deep),
+		strings.Repeat(`{"document":`, deep) + `1` + strings.Repeat("}", deep),
 		strings.Repeat(`[{"x":`, deep),
 		`{"farm": {"x-a": ` + strings.Repeat("[", deep) + strings.Repeat("]", deep) + `}}`,
 	} {
-		out, status := Call("grazing.PlanSeason", []byte(in))
+		out, status := Call("farm.Plan", []byte(in))
 		require.Equal(t, int32(BadDocument), status)
 		require.Contains(t, string(out), "nested")
 	}

@@ -101,7 +101,7 @@ test("an impossible argument is an error, one outside the source a warning", () 
   assert.throws(() => soum.forage.available(3), soum.DocumentError);
   assert.throws(() => soum.call("forage.Nothing"), ReferenceError);
   assert.throws(
-    () => soum.grazing.planSeason({ farm: { ...farm, today: "2001-02-30" } }),
+    () => soum.farm.plan({ document: { ...farm, today: "2001-02-30" } }),
     (wrong) => wrong instanceof soum.DocumentError && wrong.path === "today",
   );
 });
@@ -178,14 +178,14 @@ test("without a handler a warning is told once", (t) => {
 });
 
 test("a farm is planned and explained", () => {
-  const plan = soum.grazing.planSeason({ farm });
+  const plan = soum.farm.plan({ document: farm });
   assert.ok(plan.moves.length > 50);
   assert.match(plan.verdict.english, /From 2001-04-20 to 2001-10-31/);
   assert.ok(Math.abs(plan.balance_kg) < 1e-6);
-  const work = soum.grazing.explain({ farm, date: plan.moves[0].date });
+  const work = soum.farm.explain({ document: farm, date: plan.moves[0].date });
   assert.ok(work[0].steps.at(-1).text.startsWith("strip length = area ÷ width"));
   const short = { ...farm, season: { from: farm.today, to: farm.today }, cuts: [], rotations: [{ ...farm.rotations[0], groups: [{ group: "goats" }] }] };
-  assert.deepEqual(soum.grazing.planSeason({ farm: short }).surplus, []); // nothing outgrows on the first day
+  assert.deepEqual(soum.farm.plan({ document: short }).surplus, []); // nothing outgrows on the first day
 });
 
 test("10,000 bad documents leave memory flat, and nesting is refused", () => {
@@ -203,12 +203,12 @@ test("10,000 bad documents leave memory flat, and nesting is refused", () => {
   const round = (times) => {
     for (let i = 0; i < times; i++) {
       try {
-        soum.grazing.landFor({ farm: { ...JSON.parse(spoil()), version: 2 } });
+        soum.farm.landFor({ document: { ...JSON.parse(spoil()), version: 2 } });
       } catch (wrong) {
         assert.ok(wrong instanceof SyntaxError || wrong instanceof soum.DocumentError || wrong instanceof soum.DomainError, String(wrong));
       }
       try {
-        soum.grazing.planSeason({ farm: spoil() });
+        soum.farm.plan({ document: spoil() });
       } catch (wrong) {
         assert.ok(wrong instanceof soum.DocumentError, String(wrong));
       }
@@ -222,5 +222,5 @@ test("10,000 bad documents leave memory flat, and nesting is refused", () => {
   for (let i = 0; i < 5000; i++) {
     deep = { farm: [deep] };
   }
-  assert.throws(() => soum.call("grazing.PlanSeason", { farm: deep }), /nested/);
+  assert.throws(() => soum.call("farm.Plan", { document: deep }), /nested/);
 });

@@ -1,5 +1,5 @@
 // Compiles where the types are right.
-import { documents, forage, grazing, onRangeWarning, units as u } from "soum";
+import { documents, farm, forage, onRangeWarning, units as u } from "soum";
 
 const one: number = forage.available({ height: "8 in", residual: 3 * u.inch, density: 250 * u.lbPerAcreInch });
 const many: number | Float64Array = forage.available({ height: [0.1, "8 in", null], residual: 0.05, density: 1 });
@@ -9,7 +9,7 @@ forage.densityOf({ pasture: "mixed-pasture", condition: "lush", end: "low" });
 // @ts-expect-error an argument is missing
 forage.available({ height: 1, residual: 0 });
 
-const farm: documents.GrazingFarm = {
+const document: documents.Farm = {
   version: 1,
   today: "2001-05-01",
   season: { from: "2001-05-01", to: "2001-08-31" },
@@ -17,7 +17,7 @@ const farm: documents.GrazingFarm = {
   groups: [{ id: "ewes", class: "ewe", head: 8 }],
   rotations: [{ land: ["lane"], groups: [{ group: "ewes" }], shortest_rest: "21 days" }],
 };
-const plan: documents.GrazingPlan = grazing.planSeason({ farm });
+const plan: documents.FarmPlan = farm.plan({ document });
 const length: number = plan.moves[0]!.length_m;
 onRangeWarning((warning) => console.log(warning.argument));
 export { density, length, many, one };

@@ -4,7 +4,7 @@ An invented farm: eight acres of orchardgrass and clover of medium yield, ewes
 of 150 lb on grass from mid April to the end of October. Of what grows, 65 % end
 in the animals, as print has it for six to eight paddocks. The table tells the
 hay wanted in those 200 days, for every number of ewes and every rain. It adds
-up the season and does not ask when grass grows: grazing.plan_season does.
+up the season and does not ask when grass grows: farm.plan does.
 
 Arrays go through the formulas at once; NumPy is used where it is installed.
 """

@@ -6,7 +6,7 @@
     left / u.lb_per_acre                                        # 1250.0
     forage.available(height="8 in", residual="3 in", density="250 lb/ac/in")
 
-Modules: units, herd, forage, rainfall, grazing. Numbers are in base units:
+Modules: units, herd, forage, rainfall, grazing, farm, study, fit. Numbers are in base units:
 multiply by a unit on the way in, divide on the way out; text carries its unit.
 Formulas take lists and NumPy arrays, too, and give back the same.
 
@@ -34,15 +34,18 @@ __all__ = [
     "RangeWarning",
     "UnknownFunctionError",
     "call",
+    "farm",
+    "fit",
     "forage",
     "grazing",
     "herd",
     "rainfall",
     "show_work",
+    "study",
     "units",
 ]
 
-_MODULES = ("documents", "forage", "grazing", "herd", "rainfall", "units")
+_MODULES = ("documents", "farm", "fit", "forage", "grazing", "herd", "rainfall", "study", "units")
 
 
 def __getattr__(name):

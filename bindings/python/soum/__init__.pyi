@@ -1,10 +1,13 @@
 from typing import Any, Callable, Literal, Mapping
 
 from . import documents as documents
+from . import farm as farm
+from . import fit as fit
 from . import forage as forage
 from . import grazing as grazing
 from . import herd as herd
 from . import rainfall as rainfall
+from . import study as study
 from . import units as units
 
 __version__: str

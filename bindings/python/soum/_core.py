@@ -274,7 +274,7 @@ def made_of(function):
         import importlib
 
         module, _, _ = function.partition(".")
-        if module not in ("forage", "grazing", "herd", "rainfall"):
+        if module not in ("forage", "grazing", "herd", "rainfall"):  # those with formulas
             return None
         for value in vars(importlib.import_module("." + module, __package__)).values():
             made = getattr(value, "made", None)

@@ -5,13 +5,13 @@ import json
 import unittest
 
 import soum
-from soum import grazing, units as u
+from soum import units as u
 from support import farm, small_farm
 
 
 class Documents(unittest.TestCase):
     def test_plan(self):
-        plan = grazing.plan_season(farm())
+        plan = soum.farm.plan(farm())
         self.assertIn("From 2001-04-20 to 2001-10-31", plan["verdict"]["english"])
         self.assertTrue(plan["moves"] and plan["months"])
         self.assertIsInstance(plan["moves"][0]["date"], str)
@@ -20,18 +20,18 @@ class Documents(unittest.TestCase):
     def test_the_farm_stays(self):
         given = small_farm()
         before = copy.deepcopy(given)
-        grazing.plan_season(given)
+        soum.farm.plan(given)
         self.assertEqual(given, before)
 
     def test_explain_ends_in_the_plan(self):
-        plan = grazing.plan_season(farm())
+        plan = soum.farm.plan(farm())
         day = plan["moves"][0]["date"]
-        explained = grazing.explain(farm(), day)
+        explained = soum.farm.explain(farm(), day)
         steps = [step for e in explained for step in e["steps"]]
         self.assertTrue(steps)
         self.assertTrue(all(step["source"] and step["answer"] for step in steps))
         with self.assertRaises(soum.DocumentError) as caught:
-            grazing.explain(farm(), "1999-01-01")
+            soum.farm.explain(farm(), "1999-01-01")
         self.assertEqual(caught.exception.path, "date")
 
     def test_first_farm(self):
@@ -39,8 +39,8 @@ class Documents(unittest.TestCase):
             "today": "2026-05-01", "units": "US", "area_m2": 8 * u.acre, "pasture": "mixed-pasture",
             "rain_m": "30 in", "stock": [{"class": "ewe", "head": 9}],
         }
-        first = grazing.first_farm(answers)
-        plan = grazing.plan_season(first)
+        first = soum.farm.first(answers)
+        plan = soum.farm.plan(first)
         self.assertTrue(plan["verdict"]["english"])
 
     def test_paths(self):
@@ -54,7 +54,7 @@ class Documents(unittest.TestCase):
             wrong = small_farm()
             change(wrong)
             with self.assertRaises(soum.DocumentError) as caught:
-                grazing.plan_season(wrong)
+                soum.farm.plan(wrong)
             self.assertEqual(caught.exception.path, path)
             self.assertTrue(caught.exception.allowed)
 
@@ -63,15 +63,15 @@ class Documents(unittest.TestCase):
         for _ in range(100):
             deep = {"x-a": deep}
         with self.assertRaisesRegex(soum.DocumentError, "nested"):
-            grazing.plan_season(deep)
+            soum.farm.plan(deep)
         for _ in range(10_000):
             deep = [deep]
         with self.assertRaisesRegex(soum.DocumentError, "nested"):
-            grazing.plan_season(deep)
+            soum.farm.plan(deep)
         within = []
         within.append(within)
         with self.assertRaisesRegex(soum.DocumentError, "nested"):
-            grazing.plan_season(within)
+            soum.farm.plan(within)
 
 
 if __name__ == "__main__":

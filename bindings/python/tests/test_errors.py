@@ -63,7 +63,7 @@ class Errors(unittest.TestCase):
 
     def test_document(self):
         with self.assertRaises(soum.DocumentError) as caught:
-            grazing.plan_season({"version": 1})
+            soum.farm.plan({"version": 1})
         error = caught.exception
         self.assertIsInstance(error, ValueError)
         self.assertEqual(error.path, "today")
@@ -72,7 +72,7 @@ class Errors(unittest.TestCase):
             forage.density_of("lawn", "good", "low")
         self.assertIn("mixed-pasture", str(caught.exception))
         with self.assertRaises(soum.DocumentError) as caught:
-            grazing.land_for(3)
+            soum.farm.land_for(3)
         self.assertIn("object", str(caught.exception))
 
     def test_wrong_text(self):
@@ -96,7 +96,7 @@ class Errors(unittest.TestCase):
         with self.assertRaises(TypeError):
             forage.available(1, 2)
         with self.assertRaises(TypeError):
-            grazing.plan_season({"version": object()})
+            soum.farm.plan({"version": object()})
         with self.assertRaises(TypeError):
             soum.show_work(len, {})
 

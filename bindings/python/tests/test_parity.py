@@ -6,7 +6,7 @@ import os
 import unittest
 
 import soum
-from soum import documents, forage, grazing, herd, rainfall, units
+from soum import documents, farm as farms, fit, forage, grazing, herd, rainfall, study, units
 from support import BY_NAME, CALLS, EXAMPLES, FUNCTIONS, MANIFEST, STRIP, checks, close, farm, found, parameters, quiet, run
 from support import small_farm, snake
 
@@ -27,7 +27,7 @@ class Parity(unittest.TestCase):
                 self.assertIn(python.__name__, inspect.getmodule(python).__all__)
 
     def test_nothing_else_is_exported(self):
-        for module in (herd, forage, rainfall, grazing):
+        for module in (herd, forage, rainfall, grazing, farms, study, fit):
             want = {snake(f["snake"]) for f in FUNCTIONS if "soum." + f["package"] == module.__name__}
             self.assertEqual(set(module.__all__), want)
             public = {n for n in vars(module) if not n.startswith("_")}
@@ -76,7 +76,7 @@ class Parity(unittest.TestCase):
     def test_every_struct_is_a_type(self):
         for struct in MANIFEST["structs"]:
             package, name = struct["name"].split(".")
-            made = getattr(documents, package.title() + name)
+            made = getattr(documents, name if package.title() == name else package.title() + name)
             self.assertEqual(set(made.__annotations__), {f["name"] for f in struct["fields"]}, struct["name"])
             self.assertEqual(made.__doc__, struct["doc"])
 
@@ -89,7 +89,7 @@ class Parity(unittest.TestCase):
         self.assertEqual(set(units.quantities), {q["name"] for q in MANIFEST["quantities"]})
 
     def test_the_stubs_tell_the_same_names(self):
-        for module in (herd, forage, rainfall, grazing, units, soum):
+        for module in (herd, forage, rainfall, grazing, farms, study, fit, units, soum):
             path = os.path.splitext(module.__file__)[0] + ".pyi"
             with open(path, encoding="utf-8") as file:
                 tree = ast.parse(file.read())
@@ -97,7 +97,7 @@ class Parity(unittest.TestCase):
             for name, node in defined.items():
                 told = [a.arg for a in node.args.args]
                 self.assertEqual(told, list(inspect.signature(getattr(module, name)).parameters), name)
-            if module in (herd, forage, rainfall, grazing):
+            if module in (herd, forage, rainfall, grazing, farms, study, fit):
                 self.assertEqual(set(defined), set(module.__all__))
         self.assertTrue(os.path.exists(os.path.join(os.path.dirname(soum.__file__), "py.typed")))
 

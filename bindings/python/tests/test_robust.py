@@ -11,7 +11,7 @@ import time
 import unittest
 
 import soum
-from soum import _core, _manifest, forage, grazing
+from soum import _core, _manifest, forage
 from support import BY_NAME, FUNCTIONS, farm, parameters, run, small_farm
 
 LIBRARIES = os.environ.get("SOUM_TEST_LIBRARIES")  # where the test builds are
@@ -40,21 +40,21 @@ FORKS = """
 import os, signal, sys, threading, time, warnings
 warnings.simplefilter("ignore", DeprecationWarning)  # of forks beside threads
 import soum
-from soum import forage, grazing
+from soum import forage
 from support import small_farm
 
 threads, children, nested = map(int, sys.argv[1].split(",")) if len(sys.argv) > 1 else ARGUMENTS
 farm = small_farm()
-want = grazing.plan_season(farm)["verdict"]
+want = soum.farm.plan(farm)["verdict"]
 assert forage.standing(2.0, 3.0) == 6.0
 stop = False
 
 def inside():
     while not stop:
-        grazing.plan_season(farm)
+        soum.farm.plan(farm)
 
 def child(depth):
-    good = forage.standing(2.0, 3.0) == 6.0 and grazing.plan_season(farm)["verdict"] == want
+    good = forage.standing(2.0, 3.0) == 6.0 and soum.farm.plan(farm)["verdict"] == want
     if depth and good:
         good = wait(start(depth - 1)) == 0
     os._exit(0 if good and forage.standing([1, 2], 2) == [2.0, 4.0] else 1)
@@ -135,7 +135,7 @@ class Fork(unittest.TestCase):
 
 class Threads(unittest.TestCase):
     def test_eight_threads(self):
-        plan = grazing.plan_season(small_farm())
+        plan = soum.farm.plan(small_farm())
         wrong, begin = [], threading.Barrier(8)
 
         def work(seed):
@@ -154,7 +154,7 @@ class Threads(unittest.TestCase):
                 except soum.DomainError as error:
                     if abs(error.value + height / 0.0254) > 1e-9 * abs(error.value):
                         wrong.append(error)
-                if i % 30 == 0 and grazing.plan_season(small_farm()) != plan:
+                if i % 30 == 0 and soum.farm.plan(small_farm()) != plan:
                     wrong.append("plan")
 
         threads = [threading.Thread(target=work, args=(seed,)) for seed in range(8)]
@@ -177,8 +177,8 @@ class Rubbish(unittest.TestCase):
     def documents(self, count):
         """Names with JSON that was spoiled: cut, doubled, flipped, retyped."""
         chance = random.Random(7)
-        seeds = [("grazing.PlanSeason", json.dumps({"farm": small_farm()}))]
-        seeds += [("grazing.Explain", json.dumps({"farm": small_farm(), "date": "2001-05-03"}))]
+        seeds = [("farm.Plan", json.dumps({"document": small_farm()}))]
+        seeds += [("farm.Explain", json.dumps({"document": small_farm(), "date": "2001-05-03"}))]
         for function in FUNCTIONS:
             if not any(p["type"]["kind"] == "struct" for p in parameters(function)):
                 seeds.append((function["name"], json.dumps({p["name"]: 1 for p in parameters(function)})))
@@ -207,7 +207,7 @@ class Rubbish(unittest.TestCase):
                 else:
                     data[at:at] = data[max(0, at - chance.randint(0, 40)) : at]
             if chance.random() < 0.02:
-                name = chance.choice(["", "forage", "forage.", "é", "x" * 500, "grazing.plan_season"])
+                name = chance.choice(["", "forage", "forage.", "é", "x" * 500, "farm.plan"])
             yield name, bytes(data)
 
     def test_ten_thousand_bad_documents(self):
@@ -228,8 +228,8 @@ class Rubbish(unittest.TestCase):
         self.assertEqual(forage.standing(2.0, 3.0), 6.0)
 
     def test_nested_ten_thousand_deep(self):
-        for data in (b"[" * 10_000, b'{"farm":' * 10_000 + b"1" + b"}" * 10_000, b'{"farm":' + b"[" * 10_000 + b"]" * 10_000 + b"}"):
-            answer, status = _core.call_bytes("grazing.PlanSeason", data)
+        for data in (b"[" * 10_000, b'{"document":' * 10_000 + b"1" + b"}" * 10_000, b'{"document":' + b"[" * 10_000 + b"]" * 10_000 + b"}"):
+            answer, status = _core.call_bytes("farm.Plan", data)
             self.assertEqual(status, -2)
             self.assertIn(b"nested", answer)
 
@@ -275,7 +275,7 @@ class Rubbish(unittest.TestCase):
 
     def test_a_plan_longer_than_the_room(self):
         _core._buffers[:] = [ctypes.create_string_buffer(16)]
-        self.assertTrue(grazing.plan_season(farm())["moves"])
+        self.assertTrue(soum.farm.plan(farm())["moves"])
 
 
 class Signals(unittest.TestCase):

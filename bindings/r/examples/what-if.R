@@ -6,7 +6,7 @@
 # of 150 lb on grass for 200 days from mid April. Of what grows, 65 % end in the
 # animals, as print has it for six to eight paddocks. For every number of ewes
 # and every rain: what hay they want. It adds up the season and does not ask when
-# the grass grows; grazing_plan_season does.
+# the grass grows; farm_plan does.
 library(soum)
 
 picture <- c(commandArgs(trailingOnly = TRUE), "what-if.png")[1]

@@ -29,41 +29,41 @@ fails(soum_to_json(list(a = 1, 2)), "soum_document_error", "name")
 
 # The example's farm, given in four ways.
 text <- readLines(farm_file, encoding = "UTF-8")
-plan <- grazing_plan_season(farm_file)
+plan <- farm_plan(farm_file)
 expect(grepl("From 2001-04-20 to 2001-10-31", plan$verdict$english, fixed = TRUE), "a plan")
-expect(identical(grazing_plan_season(text), plan), "a farm as lines of text")
-expect(identical(grazing_plan_season(paste(text, collapse = "\n")), plan), "a farm as one text")
+expect(identical(farm_plan(text), plan), "a farm as lines of text")
+expect(identical(farm_plan(paste(text, collapse = "\n")), plan), "a farm as one text")
 farm <- soum_from_json(text)
-expect(identical(grazing_plan_season(farm), plan), "a farm as a list")
+expect(identical(farm_plan(farm), plan), "a farm as a list")
 keys <- unique(unlist(lapply(farm$land, names)))
 framed <- farm
 framed$land <- do.call(rbind, lapply(farm$land, function(l) as.data.frame(lapply(setNames(keys, keys), function(k) if (is.null(l[[k]])) NA else l[[k]]))))
 framed$today <- as.Date(farm$today)
-expect(identical(grazing_plan_season(framed), plan), "land as a data frame, today as a Date")
+expect(identical(farm_plan(framed), plan), "land as a data frame, today as a Date")
 
 expect(inherits(plan$moves$date, "Date") && is.character(plan$moves$land) && is.numeric(plan$moves$length_m) && is.data.frame(plan$moves$visits[[1]]), "moves are a data frame")
 expect(all(c("english", "code") %in% names(plan$notes)) && is.data.frame(plan$days) && is.data.frame(plan$water), "so are the others")
 day <- plan$moves$date[3]
-work <- grazing_explain(farm, day)
+work <- farm_explain(farm, day)
 expect(inherits(work, "soum_explanations") && any(grepl("strip length = area", capture.output(print(work)))), "the work of a day, printed")
 expect(any(grepl("moves", capture.output(print(plan)))), "a plan, printed")
 expect(grepl("available = ", capture.output(print(show_work("forage_available", list(height = 2, residual = 1, density = 1))))), "a step, printed")
 
 # One value stands for a list of one; rows of tables go into farms, farms back.
-expect(identical(grazing_plan_season(within(small_farm(), rotations[[1]]$land <- "lane")), grazing_plan_season(small_farm())), "one value for a list of one")
-expect(identical(grazing_plan_season(within(small_farm(), land[[1]]$pasture <- forage_pasture_by_name("mixed-pasture")))$moves, grazing_plan_season(small_farm())$moves) ||
-       close_to(grazing_plan_season(within(small_farm(), land[[1]]$pasture <- forage_pasture_by_name("mixed-pasture")))$moves$length_m, grazing_plan_season(small_farm())$moves$length_m, 1e-6), "a row of a table in a farm")
+expect(identical(farm_plan(within(small_farm(), rotations[[1]]$land <- "lane")), farm_plan(small_farm())), "one value for a list of one")
+expect(identical(farm_plan(within(small_farm(), land[[1]]$pasture <- forage_pasture_by_name("mixed-pasture")))$moves, farm_plan(small_farm())$moves) ||
+       close_to(farm_plan(within(small_farm(), land[[1]]$pasture <- forage_pasture_by_name("mixed-pasture")))$moves$length_m, farm_plan(small_farm())$moves$length_m, 1e-6), "a row of a table in a farm")
 rows <- herd_classes()
 ewe <- rows[rows$name == "ewe", ]
-expect(nrow(grazing_plan_season(within(small_farm(), groups[[1]]$class <- ewe))$moves) == nrow(grazing_plan_season(small_farm())$moves), "a row of a data frame in a farm")
-first <- grazing_first_farm(list(today = "2001-05-01", units = "US", area_m2 = 8 * u$acre, pasture = "mixed-pasture", rain_m = "30 in",
+expect(nrow(farm_plan(within(small_farm(), groups[[1]]$class <- ewe))$moves) == nrow(farm_plan(small_farm())$moves), "a row of a data frame in a farm")
+first <- farm_first(list(today = "2001-05-01", units = "US", area_m2 = 8 * u$acre, pasture = "mixed-pasture", rain_m = "30 in",
                                  height_m = "8 in", stock = list(list(class = "ewe", head = 9))))
-expect(nchar(grazing_plan_season(first)$verdict$english) > 0, "a first farm is planned")
+expect(nchar(farm_plan(first)$verdict$english) > 0, "a first farm is planned")
 
 # What is wrong has its place.
 wrong <- function(change, path) {
     farm <- small_farm()
-    e <- caught(grazing_plan_season(change(farm)))$error
+    e <- caught(farm_plan(change(farm)))$error
     expect(inherits(e, "soum_document_error") && identical(e$path, path), "a path: ", path, ", not ", e$path, ": ", conditionMessage(e))
     expect(nzchar(e$problem) && nzchar(e$allowed), "what is wrong and right at ", path)
 }
@@ -73,13 +73,13 @@ wrong(function(f) { f$groups[[1]]$head <- -1; f }, "groups[0].head")
 wrong(function(f) { f$groups[[1]]$class <- "dragon"; f }, "groups[0].class")
 wrong(function(f) { f$colour <- "green"; f }, "colour")
 wrong(function(f) { f$today <- NULL; f }, "today")
-wrong(function(f) { f$season$from <- c("2001-05-01", "2001-05-02"); f }, "farm.season.from")
-e <- fails(grazing_plan_season(list(version = 1)), "soum_document_error", "today", "today")
-fails(grazing_plan_season("no such file.json"), "soum_document_error", "is neither JSON nor a file", "farm")
-fails(grazing_plan_season("{\"version\": 1"), "soum_document_error")
-fails(grazing_plan_season(3), "soum_document_error")
-fails(grazing_plan_season(NULL), "soum_document_error")
-fails(grazing_explain(small_farm(), "1999-01-01"), "soum_document_error", "1999", "date")
-fails(grazing_carries(small_farm(), "cows"), "soum_document_error", "no group", "group")
+wrong(function(f) { f$season$from <- c("2001-05-01", "2001-05-02"); f }, "document.season.from")
+e <- fails(farm_plan(list(version = 1)), "soum_document_error", "today", "today")
+fails(farm_plan("no such file.json"), "soum_document_error", "is neither JSON nor a file", "document")
+fails(farm_plan("{\"version\": 1"), "soum_document_error")
+fails(farm_plan(3), "soum_document_error")
+fails(farm_plan(NULL), "soum_document_error")
+fails(farm_explain(small_farm(), "1999-01-01"), "soum_document_error", "1999", "date")
+fails(farm_carries(small_farm(), "cows"), "soum_document_error", "no group", "group")
 fails(rainfall_month_normals(data.frame(year = 2001, month = 1, rain = NA)), "soum_document_error", "January 2001")
 done("documents")

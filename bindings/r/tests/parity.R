@@ -125,17 +125,17 @@ calls <- list(
     rainfall_month_normals = function() close_to(rainfall_month_normals(record), record$rain),
     rainfall_year_total = function() close_to(rainfall_year_total(record, 2001), 0.078), # 1 + 2 + ... + 12 mm
     rainfall_key_rain_share = function() close_to(rainfall_key_rain_share(as.Date("2001-06-01"), c(4, 5), record, rep(0.0045, 12)), 1),
-    grazing_first_farm = function() grazing_first_farm(list(today = as.Date("2001-05-01"), units = "US", area_m2 = "8 ac",
+    farm_first = function() farm_first(list(today = as.Date("2001-05-01"), units = "US", area_m2 = "8 ac",
         pasture = "mixed-pasture", rain_m = "30 in", stock = data.frame(class = "ewe", head = 9)))$version == 1,
     grazing_month_balance = function() {
         # 4,000 lb/ac on 8 ac at 60 %, a twelfth each month, less 20 kg on 31 days
         b <- grazing_month_balance("4000 lb/ac", rep(1 / 12, 12), "8 ac", "60 %", rep(20, 12), 2001)
         is.data.frame(b) && close_to(b$difference_kg[1], 4000 * 8 * 0.6 / 12 * u$lb - 20 * 31, 1e-9)
     },
-    grazing_carries = function() { c <- grazing_carries(small_farm(), "ewes"); c$head_low <= c$head_high && length(c$limits) == 3 },
-    grazing_land_for = function() is.logical(grazing_land_for(small_farm())$found),
-    grazing_explain = function() { e <- grazing_explain(small_farm(), "2001-05-02"); is.data.frame(e) && nzchar(e$steps[[1]][[1]]$answer) },
-    grazing_plan_season = function() is.data.frame(grazing_plan_season(small_farm())$moves),
+    farm_carries = function() { c <- farm_carries(small_farm(), "ewes"); c$head_low <= c$head_high && length(c$limits) == 3 },
+    farm_land_for = function() is.logical(farm_land_for(small_farm())$found),
+    farm_explain = function() { e <- farm_explain(small_farm(), "2001-05-02"); is.data.frame(e) && nzchar(e$steps[[1]][[1]]$answer) },
+    farm_plan = function() is.data.frame(farm_plan(small_farm())$moves),
     grazing_set_stocked = function() length(grazing_set_stocked(stocking)) >= 1000,
     # the roots of 0.05 V (1 - V/4000) = 50 V / (500 + V)
     grazing_set_stocked_balances = function() close_to(grazing_set_stocked_balances(stocking), (0.875 + c(-1, 1) * sqrt(0.875^2 - 0.5)) * 2000 * u$kg_per_hectare, 1e-9))

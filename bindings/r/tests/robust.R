@@ -19,9 +19,9 @@ if (is.null(soum:::state$pid)) {
     expect(length(out) == 2 && all(abs(unlist(out) - 1250) < 1e-9), "children of a parent that has not called")
     expect(is.null(soum:::state$pid), "the library is loaded at the first call")
 }
-plan <- grazing_plan_season(small_farm())
+plan <- farm_plan(small_farm())
 jobs <- lapply(1:8, function(i) parallel::mcparallel({
-    mine <- identical(grazing_plan_season(small_farm()), plan)
+    mine <- identical(farm_plan(small_farm()), plan)
     inner <- parallel::mcparallel(strip())
     list(mine, answers(list(inner)), soum_library()$path, soum:::state$pid == Sys.getpid(), strip())
 }))
@@ -35,13 +35,13 @@ expect(close_to(unlist(lapplied), 2 * (1:6)), "mclapply")
 expect(close_to(strip(), 1250), "the parent goes on")
 
 # Nested deeper than anything is refused, as text and as lists.
-deep <- paste0(strrep("{\"farm\":", 10000), "1", strrep("}", 10000))
-fails(grazing_plan_season(deep), "soum_document_error", "nested")
+deep <- paste0(strrep("{\"document\":", 10000), "1", strrep("}", 10000))
+fails(farm_plan(deep), "soum_document_error", "nested")
 fails(soum_from_json(deep), "soum_document_error", "nested")
 fails(soum_from_json(strrep("[", 10000)), "soum_document_error", "nested")
 list_deep <- list()
 for (i in 1:10000) list_deep <- list(farm = list_deep)
-fails(grazing_plan_season(list_deep), "soum_document_error", "nested")
+fails(farm_plan(list_deep), "soum_document_error", "nested")
 fails(soum_to_json(list_deep), "soum_document_error", "nested")
 
 # Ten thousand bad documents, and ten thousand more: by then memory has found
@@ -64,12 +64,12 @@ spoiled <- function(i) {
 }
 statuses <- integer()
 for (round in 1:2) {
-    for (i in 1:10000) statuses[i] <- soum:::ask("grazing.PlanSeason", spoiled(i))$status
+    for (i in 1:10000) statuses[i] <- soum:::ask("farm.Plan", spoiled(i))$status
     if (round == 1) before <- memory()
 }
 after <- memory()
 expect(length(statuses) == 10000 && mean(statuses == -2L) > 0.98 && all(statuses %in% c(-2L, -1L, 0L, 1L)), "bad documents are refused: ", paste(names(table(statuses)), table(statuses), collapse = ", "))
 cat("bad documents: ", sum(statuses < 0), " of 10,000 refused; memory ", round(before, 1), " MB after 10,000, ", round(after, 1), " MB after 20,000\n", sep = "")
 expect(is.na(before) || after - before < 10, "memory stays: ", before, " to ", after, " MB")
-for (i in 1:200) expect(inherits(caught(grazing_plan_season(substr(text, 9, 9 + i)))$error, "soum_document_error"), "a farm cut short after ", i)
+for (i in 1:200) expect(inherits(caught(farm_plan(substr(text, 9, 9 + i)))$error, "soum_document_error"), "a farm cut short after ", i)
 done("robust")

@@ -50,7 +50,7 @@ func TestNothingIsForgotten(t *testing.T) {
 			all = append(all, f.Full())
 		}
 		for _, s := range p.Structs {
-			all = append(all, name+"."+s)
+			all = append(all, p.Name+"."+s)
 		}
 		for _, full := range all {
 			there[full] = true

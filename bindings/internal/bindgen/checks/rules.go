@@ -4,36 +4,37 @@ import (
 	"slices"
 
 	"example.org/soum/forage"
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/fit"
+	"example.org/soum/grazing/study"
 	"example.org/soum/herd"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
 
 // rules add to the schema of a struct what its fields say not one by one, as
-// grazing.Farm's Check has it.
+// farm.Farm's Check has it.
 var rules = map[string]func(object){
-	"grazing.Land":     landRule,
-	"grazing.Group":    groupRule,
-	"grazing.Fitting":  fittingRule,
-	"grazing.FitLand":  fitLandRule,
-	"grazing.FitClass": fitClassRule,
-	"grazing.FitOwnDiet": func(o object) {
+	"farm.Land":    landRule,
+	"farm.Group":   groupRule,
+	"fit.Question": fittingRule,
+	"fit.Land":     fitLandRule,
+	"fit.Stock":    fitClassRule,
+	"fit.OwnDiet": func(o object) {
 		for _, key := range []string{"grass", "forbs", "browse"} {
 			narrow(o, key, object{"properties": object{"low": atMost100(), "high": atMost100()}})
 		}
 	},
-	"grazing.FitRatio": func(o object) {
+	"fit.Ratio": func(o object) {
 		o["anyOf"] = []object{needs("least"), needs("most")}
 		narrow(o, "to", object{"uniqueItems": true})
 	},
-	"grazing.Studied":    studiedRule,
-	"grazing.StudySweep": sweepRule,
+	"study.Study": studiedRule,
+	"study.Sweep": sweepRule,
 	"rainfall.MonthlyRain": func(o object) {
 		narrow(o, "month", object{"minimum": 1, "maximum": 12})
 	},
-	"grazing.Event":    func(o object) { o["anyOf"] = []object{needs("head"), needs("weight"), needs("stage")} },
-	"grazing.Rotation": rotationRule,
+	"farm.Event":    func(o object) { o["anyOf"] = []object{needs("head"), needs("weight"), needs("stage")} },
+	"farm.Rotation": rotationRule,
 	"forage.Pasture": func(o object) {
 		o["required"] = []string{"turn_in", "leave", "yield_low", "yield_medium", "yield_high", "shares"}
 		for _, key := range []string{"yield_low", "yield_medium", "yield_high"} {
@@ -45,10 +46,10 @@ var rules = map[string]func(object){
 		narrow(o, "shares", object{"items": object{"not": object{"pattern": above100}}})
 		narrow(o, "key_months", object{"uniqueItems": true, "items": object{"minimum": 1, "maximum": 12}})
 	},
-	"grazing.Rain": func(o object) {
+	"farm.Rain": func(o object) {
 		o["dependentRequired"] = object{"balance": []string{"normal"}}
 	},
-	"grazing.WaterAccount": func(o object) {
+	"farm.WaterAccount": func(o object) {
 		o["allOf"] = []object{
 			{"oneOf": []object{needs("crop"), needs("coefficient")}},
 			{"oneOf": []object{
@@ -210,13 +211,13 @@ func rotationRule(o object) {
 func fittingRule(o object) {
 	bought := having("buy", object{"$ref": "#/$defs/above0"})
 	o["allOf"] = []object{{
-		"if": with("goal", grazing.FitMargin.String()),
+		"if": with("goal", fit.GoalMargin.String()),
 		"then": object{"properties": object{
 			"stock": object{"items": needs("margin")},
 			"hay":   object{"if": bought, "then": needs("price")},
 		}},
 	}, {
-		"if": with("goal", grazing.FitLeastHay.String()),
+		"if": with("goal", fit.GoalLeastHay.String()),
 		"then": object{"anyOf": []object{
 			having("needs", object{"minItems": 1}),
 			may("stock", object{"contains": having("least", object{"exclusiveMinimum": 0})}),
@@ -236,7 +237,7 @@ func fitClassRule(o object) {
 	narrow(o, "months", object{"uniqueItems": true})
 	o["dependentRequired"] = object{"birth": []string{"weaned"}, "weaned": []string{"birth"}}
 	all := []object{
-		either(with("eats", grazing.DietOwn.String()), needs("diet"), lacks("diet")),
+		either(with("eats", fit.DietOwn.String()), needs("diet"), lacks("diet")),
 		{"not": needs("birth", "stage")},
 	}
 	for month := 1; month <= 12; month++ {
@@ -255,7 +256,7 @@ func fitClassRule(o object) {
 	}
 	all = append(all, object{"if": needs("birth"), "then": object{"allOf": []object{ownIntake(calved[0]), ownIntake(calved[1])}}})
 	if free := withoutDiet(); len(free) > 0 {
-		all = append(all, object{"if": classIn(free), "then": may("eats", object{"enum": []string{grazing.DietOwn.String(), grazing.DietAnything.String()}})})
+		all = append(all, object{"if": classIn(free), "then": may("eats", object{"enum": []string{fit.DietOwn.String(), fit.DietAnything.String()}})})
 	}
 	o["allOf"] = all
 }
@@ -281,10 +282,10 @@ func studiedRule(o object) {
 	o["anyOf"] = []object{needs("record"), may("farm", having("rain", having("months", object{"minProperties": 12})))}
 	inputs := func(each object) object { return may("inputs", object{"items": each}) }
 	o["allOf"] = []object{
-		either(with("draw", grazing.DrawGamma.String()), needs("fit"), lacks("fit")),
+		either(with("draw", study.DrawGamma.String()), needs("fit"), lacks("fit")),
 		either(having("inputs", object{"minItems": 1}), needs("design"), lacks("design")),
-		either(with("design", grazing.DesignHypercube.String()), object{"allOf": []object{needs("points"), inputs(lacks("steps"))}}, lacks("points")),
-		{"if": with("design", grazing.DesignGrid.String()), "then": inputs(needs("steps"))},
+		either(with("design", study.DesignHypercube.String()), object{"allOf": []object{needs("points"), inputs(lacks("steps"))}}, lacks("points")),
+		{"if": with("design", study.DesignGrid.String()), "then": inputs(needs("steps"))},
 	}
 }
 
@@ -304,18 +305,18 @@ func sweepRule(o object) {
 		return object{"required": []string{key}, "not": object{"anyOf": others}}
 	}
 	o["allOf"] = []object{
-		either(sweeps(grazing.InputLeave, grazing.InputTurnIn), only("heights"), either(sweeps(grazing.InputHay), only("hay"), only("span"))),
-		either(sweeps(grazing.InputHead, grazing.InputHeadFactor), needs("group"), either(sweeps(grazing.InputIntakeFactor), object{}, lacks("group"))),
-		either(sweeps(grazing.InputLandFactor), object{}, lacks("land")),
-		either(sweeps(grazing.InputLeave, grazing.InputTurnIn, grazing.InputRest, grazing.InputMoves), object{}, may("rotation", object{"const": 0})),
-		{"if": sweeps(grazing.InputHead, grazing.InputRest, grazing.InputMoves), "then": may("span", object{"properties": object{"low": whole, "high": whole}})},
-		either(sweeps(grazing.InputRainFactor), may("span", may("low", object{"minimum": 0})), may("span", may("low", object{"exclusiveMinimum": 0}))),
-		{"if": sweeps(grazing.InputRainFactor, grazing.InputLandFactor, grazing.InputIntakeFactor), "then": may("span", may("high", object{"maximum": 10}))},
+		either(sweeps(study.InputLeave, study.InputTurnIn), only("heights"), either(sweeps(study.InputHay), only("hay"), only("span"))),
+		either(sweeps(study.InputHead, study.InputHeadFactor), needs("group"), either(sweeps(study.InputIntakeFactor), object{}, lacks("group"))),
+		either(sweeps(study.InputLandFactor), object{}, lacks("land")),
+		either(sweeps(study.InputLeave, study.InputTurnIn, study.InputRest, study.InputMoves), object{}, may("rotation", object{"const": 0})),
+		{"if": sweeps(study.InputHead, study.InputRest, study.InputMoves), "then": may("span", object{"properties": object{"low": whole, "high": whole}})},
+		either(sweeps(study.InputRainFactor), may("span", may("low", object{"minimum": 0})), may("span", may("low", object{"exclusiveMinimum": 0}))),
+		{"if": sweeps(study.InputRainFactor, study.InputLandFactor, study.InputIntakeFactor), "then": may("span", may("high", object{"maximum": 10}))},
 	}
 }
 
 // sweeps is a sweep of one of some inputs.
-func sweeps(inputs ...grazing.StudyInput) object {
+func sweeps(inputs ...study.Input) object {
 	var words []string
 	for _, input := range inputs {
 		words = append(words, input.String())

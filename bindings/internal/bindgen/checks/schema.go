@@ -13,8 +13,11 @@ import (
 	"strconv"
 	"strings"
 
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
+	"example.org/soum/grazing/fit"
+	"example.org/soum/grazing/study"
 	"example.org/soum/internal/decl"
+	"example.org/soum/internal/document"
 	"example.org/soum/units"
 )
 
@@ -30,9 +33,9 @@ type form struct {
 }
 
 var forms = []form{
-	{"farm.schema.json", "Farm", reflect.TypeFor[grazing.Farm](), "that ids exist, dates and heights are in order and stretches end where the lane does"},
-	{"fitting.schema.json", "Fitting", reflect.TypeFor[grazing.Fitting](), "that ids exist, low ends are below high ones, shares make up a whole and money is of one currency"},
-	{"study.schema.json", "Studied", reflect.TypeFor[grazing.Studied](), "that the farm is sound at every point, the record holds a whole year and what is swept exists"},
+	{"farm.schema.json", "Farm", reflect.TypeFor[farm.Farm](), "that ids exist, dates and heights are in order and stretches end where the lane does"},
+	{"fit.schema.json", "Question", reflect.TypeFor[fit.Question](), "that ids exist, low ends are below high ones, shares make up a whole and money is of one currency"},
+	{"study.schema.json", "Study", reflect.TypeFor[study.Study](), "that the farm is sound at every point, the record holds a whole year and what is swept exists"},
 }
 
 // schema collects the parts of a document's JSON Schema.
@@ -115,7 +118,7 @@ func (s *schema) readDocs(path string) error {
 	return nil
 }
 
-// nameOf gives a struct's name as the manifest has it, as in "grazing.Land".
+// nameOf gives a struct's name as the manifest has it, as in "farm.Land".
 func nameOf(t reflect.Type) string {
 	return t.PkgPath()[strings.LastIndex(t.PkgPath(), "/")+1:] + "." + t.Name()
 }
@@ -186,7 +189,7 @@ func (s *schema) value(t reflect.Type, allowed string) (object, error) {
 	if t.Kind() == reflect.Pointer {
 		t = t.Elem()
 	}
-	if strings.HasPrefix(t.Name(), "RowOr[") {
+	if document.IsRowOr(t) {
 		return s.row(t.Field(1).Type.Elem())
 	}
 	if _, textual := reflect.New(t).Interface().(encoding.TextUnmarshaler); textual {

@@ -17,10 +17,11 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/soum/forage"
-	"example.org/soum/grazing"
+	"example.org/soum/grazing/farm"
+	"example.org/soum/grazing/fit"
+	"example.org/soum/grazing/study"
 	"example.org/soum/herd"
 	"example.org/soum/internal/decl"
-	"example.org/soum/internal/document"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
@@ -42,20 +43,20 @@ func asItIs(text string) string { return text }
 
 var allWritten = []written{
 	{
-		file: "farm.schema.json", test: "farm_test.go", small: "smallFarm", bad: "TestBadFarms", fill: asItIs, beyond: beyondFarms,
-		read:  func(data []byte) error { _, err := grazing.ReadFarm(data); return err },
+		file: "farm.schema.json", test: "farm/farm_test.go", small: "smallFarm", bad: "TestBadFarms", fill: asItIs, beyond: beyondFarms,
+		read:  func(data []byte) error { _, err := farm.Read(data); return err },
 		good:  firstFarms,
 		paths: []string{"examples/season/data/farm.json", "examples/season/testdata/small.json", "examples/dry-year/data/farm.json"},
 	},
 	{
-		file: "fitting.schema.json", test: "fitstock_test.go", small: "smallFitting", bad: "TestBadFittings", fill: asItIs, beyond: beyondFittings,
-		read:  func(data []byte) error { _, err := grazing.ReadFitting(data); return err },
+		file: "fit.schema.json", test: "fit/fit_test.go", small: "smallFitting", bad: "TestBadFittings", fill: asItIs, beyond: beyondFittings,
+		read:  func(data []byte) error { _, err := fit.Read(data); return err },
 		good:  fittings,
 		paths: []string{"examples/herd-that-fits/farm.json"},
 	},
 	{
-		file: "study.schema.json", test: "study_test.go", small: "smallStudy", bad: "TestBadStudies", fill: withRecord, beyond: beyondStudies,
-		read: func(data []byte) error { _, err := grazing.ReadStudied(data); return err },
+		file: "study.schema.json", test: "study/study_test.go", small: "smallStudy", bad: "TestBadStudies", fill: withRecord, beyond: beyondStudies,
+		read: func(data []byte) error { _, err := study.Read(data); return err },
 		good: studies,
 	},
 }
@@ -156,23 +157,23 @@ func firstFarms(t *testing.T) (all [][]byte) {
 	today, _ := units.NewDate(2026, 5, 1)
 	for _, p := range forage.Pastures() {
 		for _, system := range []units.System{units.Metric, units.US} {
-			farm, err := grazing.FirstFarm(grazing.Answers{Today: today, Units: system, Area: 8 * units.Acre, Pasture: p.Name, Rain: 30 * units.RainInch,
-				Stock: []grazing.StockAnswer{{Class: "ewe", Head: 9}, {Class: "laying-hen", Head: 30}}})
+			holding, err := farm.First(farm.Answers{Today: today, Units: system, Area: 8 * units.Acre, Pasture: p.Name, Rain: 30 * units.RainInch,
+				Stock: []farm.StockAnswer{{Class: "ewe", Head: 9}, {Class: "laying-hen", Head: 30}}})
 			if err != nil {
 				continue // a row that grows nothing then
 			}
-			data, err := farm.JSON(system)
+			data, err := holding.JSON(system)
 			require.NoError(t, err)
 			all = append(all, data)
-			for i := range farm.Land {
-				farm.Land[i].Pasture = document.RowOr[forage.Pasture]{Row: &p}
+			for i := range holding.Land {
+				holding.Land[i].Pasture = forage.PastureRow{Row: &p}
 			}
-			for i := range farm.Groups {
-				class, err := herd.ClassByName(farm.Groups[i].Class.Name)
+			for i := range holding.Groups {
+				class, err := herd.ClassByName(holding.Groups[i].Class.Name)
 				require.NoError(t, err)
-				farm.Groups[i].Class = document.RowOr[herd.Class]{Row: &class}
+				holding.Groups[i].Class = herd.ClassRow{Row: &class}
 			}
-			data, err = farm.JSON(system)
+			data, err = holding.JSON(system)
 			require.NoError(t, err)
 			all = append(all, data)
 		}
@@ -201,16 +202,16 @@ func fittings(t *testing.T) (all [][]byte) {
 	for _, p := range forage.Pastures() {
 		for _, c := range herd.Classes() {
 			few, many := 0.5, 40.0
-			f := grazing.Fitting{
-				Version: 1, Goal: grazing.FitMargin, Carry: 0.2,
-				Land:   []grazing.FitLand{{ID: "meadow", Area: 5 * units.Hectare, Pasture: document.RowOr[forage.Pasture]{Name: p.Name}, Use: 1, Forbs: 0.25}},
-				Stock:  []grazing.FitClass{{Class: document.RowOr[herd.Class]{Name: c.Name}, Stage: c.Intake[0].Stage, Eats: grazing.DietAnything, Least: 2, Most: &many, Margin: &margin, Months: []int{1, 12}}, {ID: "others", Class: document.RowOr[herd.Class]{Row: &c}, Eats: grazing.DietAnything, Most: &many, Margin: &margin}},
-				Hay:    grazing.FitHay{Store: 500, Buy: 1000, Price: &price, Waste: 0.1},
-				Ratios: []grazing.FitRatio{{Of: c.Name, To: []string{"others"}, Least: &few, Most: &many}},
-				Needs:  []grazing.FitNeed{{ID: "wool", Least: 1, Gives: map[string]float64{"others": 0.5}}},
+			f := fit.Question{
+				Version: 1, Goal: fit.GoalMargin, Carry: 0.2,
+				Land:   []fit.Land{{ID: "meadow", Area: 5 * units.Hectare, Pasture: forage.PastureRow{Name: p.Name}, Use: 1, Forbs: 0.25}},
+				Stock:  []fit.Stock{{Class: herd.ClassRow{Name: c.Name}, Stage: c.Intake[0].Stage, Eats: fit.DietAnything, Least: 2, Most: &many, Margin: &margin, Months: []int{1, 12}}, {ID: "others", Class: herd.ClassRow{Row: &c}, Eats: fit.DietAnything, Most: &many, Margin: &margin}},
+				Hay:    fit.Hay{Store: 500, Buy: 1000, Price: &price, Waste: 0.1},
+				Ratios: []fit.Ratio{{Of: c.Name, To: []string{"others"}, Least: &few, Most: &many}},
+				Needs:  []fit.Need{{ID: "wool", Least: 1, Gives: map[string]float64{"others": 0.5}}},
 			}
 			if _, err := herd.DietShare(c.Kind, herd.PlantsGrass, units.Whole); err == nil {
-				f.Stock[0].Eats = grazing.DietPrinted
+				f.Stock[0].Eats = fit.DietPrinted
 			}
 			all = append(all, bothWays(t, &f)...)
 		}
@@ -220,42 +221,42 @@ func fittings(t *testing.T) (all [][]byte) {
 
 // studies sweep every input over a grid and over a hypercube.
 func studies(t *testing.T) (all [][]byte) {
-	s := grazing.Studied{Version: 1, Draw: grazing.DrawGamma, Fit: rainfall.FitThom, Past: grazing.PastDrawn, Seasons: 10000, Seed: 1 << 40}
+	s := study.Study{Version: 1, Draw: study.DrawGamma, Fit: rainfall.FitThom, Past: study.PastDrawn, Seasons: 10000, Seed: 1 << 40}
 	today, _ := units.NewDate(2026, 5, 1)
-	farm, err := grazing.FirstFarm(grazing.Answers{Today: today, Area: 8 * units.Acre, Pasture: "mixed-pasture", Rain: 30 * units.RainInch, Stock: []grazing.StockAnswer{{Class: "ewe", Head: 9}}})
+	holding, err := farm.First(farm.Answers{Today: today, Area: 8 * units.Acre, Pasture: "mixed-pasture", Rain: 30 * units.RainInch, Stock: []farm.StockAnswer{{Class: "ewe", Head: 9}}})
 	require.NoError(t, err)
-	s.Farm = *farm
+	s.Farm = *holding
 	for year := 1990; year < 1995; year++ {
 		for month := time.January; month <= time.December; month++ {
 			s.Record = append(s.Record, rainfall.MonthlyRain{Year: year, Month: month, Rain: units.RainDepth(int(month)+year-1980) * units.RainMillimetre})
 		}
 	}
 	all = bothWays(t, &s)
-	r := farm.Rotations[0]
-	for _, input := range []grazing.StudySweep{
-		{Input: grazing.InputGrowth, Span: &units.Span[float64]{Low: 0.8, High: 1.2}},
-		{Input: grazing.InputHead, Group: farm.Groups[0].ID, Span: &units.Span[float64]{Low: 1, High: 9}},
-		{Input: grazing.InputHeadFactor, Group: farm.Groups[0].ID, Span: &units.Span[float64]{Low: 0.5, High: 1}},
-		{Input: grazing.InputRest, Span: &units.Span[float64]{Low: 14, High: 40}},
-		{Input: grazing.InputMoves, Span: &units.Span[float64]{Low: 1, High: 2}},
-		{Input: grazing.InputRainFactor, Span: &units.Span[float64]{Low: 0, High: 10}},
-		{Input: grazing.InputHay, Hay: &units.Span[units.FreshFeed]{Low: 0, High: 4 * units.FreshTonne}},
-		{Input: grazing.InputLandFactor, Span: &units.Span[float64]{Low: 0.5, High: 10}},
-		{Input: grazing.InputLandFactor, Land: farm.Land[0].ID, Span: &units.Span[float64]{Low: 0.5, High: 1.5}},
-		{Input: grazing.InputIntakeFactor, Span: &units.Span[float64]{Low: 0.8, High: 1.2}},
-		{Input: grazing.InputIntakeFactor, Group: farm.Groups[0].ID, Span: &units.Span[float64]{Low: 0.8, High: 10}},
-		{Input: grazing.InputLeave, Heights: &units.Span[units.Height]{Low: 2 * units.HeightInch, High: 2.5 * units.HeightInch}},
-		{Input: grazing.InputTurnIn, Heights: &units.Span[units.Height]{Low: r.TurnIn, High: r.TurnIn}},
+	r := holding.Rotations[0]
+	for _, input := range []study.Sweep{
+		{Input: study.InputGrowth, Span: &units.Span[float64]{Low: 0.8, High: 1.2}},
+		{Input: study.InputHead, Group: holding.Groups[0].ID, Span: &units.Span[float64]{Low: 1, High: 9}},
+		{Input: study.InputHeadFactor, Group: holding.Groups[0].ID, Span: &units.Span[float64]{Low: 0.5, High: 1}},
+		{Input: study.InputRest, Span: &units.Span[float64]{Low: 14, High: 40}},
+		{Input: study.InputMoves, Span: &units.Span[float64]{Low: 1, High: 2}},
+		{Input: study.InputRainFactor, Span: &units.Span[float64]{Low: 0, High: 10}},
+		{Input: study.InputHay, Hay: &units.Span[units.FreshFeed]{Low: 0, High: 4 * units.FreshTonne}},
+		{Input: study.InputLandFactor, Span: &units.Span[float64]{Low: 0.5, High: 10}},
+		{Input: study.InputLandFactor, Land: holding.Land[0].ID, Span: &units.Span[float64]{Low: 0.5, High: 1.5}},
+		{Input: study.InputIntakeFactor, Span: &units.Span[float64]{Low: 0.8, High: 1.2}},
+		{Input: study.InputIntakeFactor, Group: holding.Groups[0].ID, Span: &units.Span[float64]{Low: 0.8, High: 10}},
+		{Input: study.InputLeave, Heights: &units.Span[units.Height]{Low: 2 * units.HeightInch, High: 2.5 * units.HeightInch}},
+		{Input: study.InputTurnIn, Heights: &units.Span[units.Height]{Low: r.TurnIn, High: r.TurnIn}},
 	} {
 		if input.Heights != nil && input.Heights.Low == 0 {
 			input.Heights = &units.Span[units.Height]{Low: 9 * units.HeightInch, High: 9 * units.HeightInch}
 		}
-		for _, design := range []grazing.StudyDesign{grazing.DesignGrid, grazing.DesignHypercube} {
+		for _, design := range []study.Design{study.DesignGrid, study.DesignHypercube} {
 			s.Design, s.Points, input.Steps = design, 0, 2
-			if design == grazing.DesignHypercube {
+			if design == study.DesignHypercube {
 				s.Points, input.Steps = 3, 0
 			}
-			s.Inputs = []grazing.StudySweep{input}
+			s.Inputs = []study.Sweep{input}
 			all = append(all, bothWays(t, &s)...)
 		}
 	}
@@ -387,7 +388,7 @@ func badExamples(t *testing.T, root string) map[string][]byte {
 // testTexts gives the texts of grazing's tests that may be farms.
 func testTexts(t *testing.T, root string) (all []string) {
 	t.Helper()
-	paths, err := filepath.Glob(filepath.Join(root, "grazing", "*_test.go"))
+	paths, err := filepath.Glob(filepath.Join(root, "grazing", "*", "*_test.go"))
 	require.NoError(t, err)
 	for _, path := range paths {
 		file, err := parser.ParseFile(token.NewFileSet(), path, nil, parser.SkipObjectResolution)
@@ -409,7 +410,7 @@ func testTexts(t *testing.T, root string) (all []string) {
 // made bad otherwise.
 func badChanges(t *testing.T, root string, w written) (small string, changes [][2]string) {
 	t.Helper()
-	file, err := parser.ParseFile(token.NewFileSet(), filepath.Join(root, "grazing", w.test), nil, parser.SkipObjectResolution)
+	file, err := parser.ParseFile(token.NewFileSet(), filepath.Join(root, "grazing", filepath.FromSlash(w.test)), nil, parser.SkipObjectResolution)
 	require.NoError(t, err)
 	for _, d := range file.Decls {
 		switch d := d.(type) {
@@ -500,7 +501,7 @@ func TestSchemaOfTheSoilsAccount(t *testing.T) {
 	} {
 		require.Equal(t, 1, strings.Count(account, c.old), c.old)
 		data := []byte(strings.Replace(small, `"note": "ours"`, strings.Replace(account, c.old, c.replacement, 1), 1))
-		_, err := grazing.ReadFarm(data)
+		_, err := farm.Read(data)
 		require.Equal(t, c.sound, err == nil, "%s: %v", c.replacement, err)
 		refused := says(schema, data)
 		require.Equal(t, c.sound, refused == nil, "%s: %v", c.replacement, refused)

@@ -66,7 +66,7 @@ shaped <- function(value, type) {
             for (key in intersect(names(value), names(fields)))
                 if (!is.null(value[[key]])) value[[key]] <- shaped(value[[key]], fields[[key]])
             if (of == "units.Step") structure(value, class = "soum_step")
-            else if (of == "grazing.Plan") structure(value, class = "soum_plan")
+            else if (of == "farm.Plan") structure(value, class = "soum_plan")
             else value
         },
         value)
@@ -96,7 +96,7 @@ as_frame <- function(rows, name) {
     })
     names(columns) <- names(fields)
     kept <- vapply(columns, function(x) if (is.list(x)) length(x) == 0 || any(lengths(x) > 0) else length(x) == 0 || !all(is.na(x)), NA)
-    structure(columns[kept], class = c(if (name == "grazing.Explanation") "soum_explanations", "data.frame"), row.names = seq_along(rows))
+    structure(columns[kept], class = c(if (name == "farm.Explanation") "soum_explanations", "data.frame"), row.names = seq_along(rows))
 }
 
 # Any function of the library by its Go name, as JSON would have it.

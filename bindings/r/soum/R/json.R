@@ -44,13 +44,13 @@ atoms_json <- function(x, path) {
 }
 
 # Writes x as JSON of a type: where the type is a list, one value is a list of
-# one; where it is a farm, empty cells of data frames are keys left out.
+# one; where it is a document, empty cells of data frames are keys left out.
 typed_json <- function(x, type = "any", path = "", depth = 1L, in_farm = FALSE) {
     if (depth > deepest) refuse(path, paste("is nested more than", deepest, "deep"), "a flatter document")
     kind <- kind_of(type)
     of <- within_type(type)
     if (is.null(x)) return("null")
-    if (kind == "struct" && of == "grazing.Farm") {
+    if (kind == "struct" && of %in% c("farm.Farm", "fit.Question", "study.Study")) {
         if (is.character(x)) return(document_text(x, path))
         in_farm <- TRUE
     }

@@ -19,4 +19,4 @@ stopifnot(
     class_of(forage_available("8 lb", 0, 1)) == "soum_document_error",
     class_of(forage_available(c(1, 3), 2, 1)) == "soum_domain_warning",
     class_of(forage_usable_share(9 * u$day)) == "soum_range_warning",
-    class_of(grazing_plan_season(list(version = 1))) == "soum_document_error")
+    class_of(farm_plan(list(version = 1))) == "soum_document_error")

@@ -1,0 +1,241 @@
+package farm
+
+import (
+	"sync"
+
+	"example.org/soum/herd"
+	"example.org/soum/internal/document"
+	"example.org/soum/internal/season"
+	"example.org/soum/units"
+)
+
+// Plan is the season of a farm, day by day, and what comes of it. As JSON its
+// quantities are numbers in base units under keys that end in the unit.
+type Plan struct {
+	Today    units.Date      `json:"today"`             // the document's
+	From     units.Date      `json:"from"`              // the season's first day
+	To       units.Date      `json:"to"`                // the season's last day
+	Verdict  Verdict         `json:"verdict"`           // what it comes to
+	Months   []Month         `json:"months"`            // the balance by month
+	Births   []ExpectedBirth `json:"births"`            // those of the document
+	Changes  []Change        `json:"changes"`           // of head, stage and weight, by date
+	Moves    []Move          `json:"moves"`             // who goes where, in order
+	Feeding  []Feeding       `json:"feeding"`           // days fed in place of grass
+	Surplus  []Surplus       `json:"surplus"`           // ground that outgrows the mower's mark
+	Passes   Passes          `json:"passes"`            // beside the rainfall rule
+	Soil     []SoilMonth     `json:"soil"`              // the soil's water by month; empty where no account is kept
+	Drought  []DroughtDate   `json:"drought"`           // when to look at the rain gauge; empty where the normals are not known
+	Hay      HayNeed         `json:"hay"`               // what it takes of hay
+	Water    []Drink         `json:"water"`             // of each group
+	Manure   []Manure        `json:"manure"`            // of each group
+	Fence    FenceNeed       `json:"fence"`             // what it takes of fence
+	Days     []PlanDay       `json:"days"`              // every day, for pictures
+	Notes    []Note          `json:"notes"`             // what the reader should know
+	Cautions []Caution       `json:"cautions"`          // what can hurt somebody
+	Factor   units.Fraction  `json:"own_growth_factor"` // 1 unless the user states one
+	Balance  units.DryMatter `json:"balance_kg"`        // start + growth - eaten - trampled - cut - left: rounding only
+}
+
+// Month is the balance of a month of the plan.
+type Month struct {
+	Year     int             `json:"year"`        // the calendar year
+	Month    int             `json:"month"`       // 1 to 12
+	Days     int             `json:"days"`        // of the month that the plan holds
+	Grown    units.DryMatter `json:"grown_kg"`    // on all land
+	Wanted   units.DryMatter `json:"wanted_kg"`   // by all groups, of pasture
+	Eaten    units.DryMatter `json:"eaten_kg"`    // by all groups
+	Trampled units.DryMatter `json:"trampled_kg"` // and so not eaten
+	Cut      units.DryMatter `json:"cut_kg"`      // as hay
+	Fed      units.DryMatter `json:"fed_kg"`      // in place of pasture, before waste
+	Standing units.DryMatter `json:"standing_kg"` // at the month's end
+}
+
+// Move is a strip opened, or a paddock entered, and who comes there when.
+type Move struct {
+	Date       units.Date         `json:"date"`                // the day it is opened
+	Rotation   int                `json:"rotation"`            // its place in the document
+	Land       string             `json:"land"`                // the land's id
+	Pass       int                `json:"pass"`                // how many times the front has begun on this land
+	From       units.Length       `json:"from_m"`              // from the lane's start
+	To         units.Length       `json:"to_m"`                // from the lane's start
+	Length     units.Length       `json:"length_m"`            // 0 for a paddock grazed whole
+	Paces      float64            `json:"paces"`               // 0 where no pace is given
+	Rolls      float64            `json:"rolls"`               // netting across the lane; 0 where no roll is given
+	Area       units.Area         `json:"area_m2"`             // of the ground opened
+	Stay       units.Days         `json:"stay_days"`           // of the leader; 1 day for a strip
+	Height     units.Height       `json:"height_m"`            // mean, when opened
+	Leave      units.Height       `json:"leave_m"`             // to be left by the last group
+	Left       units.Height       `json:"left_m"`              // mean, after the last group; 0 where the plan ends before
+	Density    units.StockDensity `json:"stock_density_kg_m2"` // live weight of the groups that lead, on the ground
+	Visits     []Visit            `json:"visits"`              // who is there when
+	ReadyAgain *units.Date        `json:"ready_again"`         // nil: not before the plan ends
+}
+
+// Visit is a group's time on the ground of a move.
+type Visit struct {
+	Group string          `json:"group"`           // the group's id
+	From  units.Date      `json:"from"`            // its first day
+	To    units.Date      `json:"to"`              // its last day
+	Eaten units.DryMatter `json:"eaten_kg"`        // in all
+	Worms herd.WormReturn `json:"worms,omitempty"` // of sheep and goats: what earlier visits left
+}
+
+// Feeding is days in a row on which a group is fed in place of grass.
+type Feeding struct {
+	Group  string          `json:"group"`     // the group's id
+	From   units.Date      `json:"from"`      // its first day
+	To     units.Date      `json:"to"`        // its last day
+	Wanted units.DryMatter `json:"wanted_kg"` // dry matter, before waste
+	Why    FeedReason      `json:"why"`       // the reason
+}
+
+// FeedReason tells why a group is fed in place of grass.
+type FeedReason int
+
+// The reasons for feeding.
+const (
+	FeedLeadIn   FeedReason = iota + 1 // waiting for the first strips to be opened
+	FeedNoGrass                        // nothing had grown to the turn-in height
+	FeedNoRest                         // grass enough, not rested long enough
+	FeedNoGrowth                       // nothing grows at this time of the year
+	FeedCut                            // a cut took what was kept for a follower
+	FeedNoLand                         // the group is in no rotation
+)
+
+// Surplus is ground that outgrows the mower's mark before the front gets there.
+type Surplus struct {
+	Date units.Date   `json:"date"`   // the day it passes the mark
+	Land string       `json:"land"`   // the land's id
+	From units.Length `json:"from_m"` // from the lane's start
+	To   units.Length `json:"to_m"`   // from the lane's start
+}
+
+// Passes holds the passes of the plan beside those of the rainfall rule.
+type Passes struct {
+	Planned  float64         `json:"planned"`          // area opened over the area in rotation
+	Rain     units.RainDepth `json:"rain_m"`           // of a normal year; 0 where not known
+	Rule     float64         `json:"rule"`             // by a normal year's rain
+	ThisYear units.RainDepth `json:"this_year_m"`      // of the record's months of this year
+	Months   int             `json:"this_year_months"` // of this year in the record
+}
+
+// HayNeed is the hay of the plan. Pigs and poultry without pasture are fed
+// their own ration, which is no hay.
+type HayNeed struct {
+	Eaten   units.DryMatter `json:"eaten_kg"`   // dry matter that grazers want in place of grass
+	Carried units.FreshFeed `json:"carried_kg"` // as fed, with waste
+	Store   units.FreshFeed `json:"store_kg"`   // the document's
+	Made    units.FreshFeed `json:"made_kg"`    // of the plan's cuts, when it is fed
+	Short   units.FreshFeed `json:"short_kg"`   // beyond store and cuts
+	Days    int             `json:"days"`       // with hay for any group
+	Cost    units.Money     `json:"cost"`       // of what is short
+	Ration  units.DryMatter `json:"ration_kg"`  // wanted by pigs and poultry in place of pasture
+}
+
+// Drink is the water of a group.
+type Drink struct {
+	Group string          `json:"group"`       // the group's id
+	Known bool            `json:"known"`       // false: no printed figure for this kind of stock
+	Low   units.WaterRate `json:"low_m3_day"`  // on that day, the low printed figure
+	High  units.WaterRate `json:"high_m3_day"` // on the day it is most
+}
+
+// Manure is what a group leaves on the pasture in the season. Where print tells a
+// part alone, the rest is in Missing.
+type Manure struct {
+	Group     string         `json:"group"`        // the group's id
+	Known     bool           `json:"known"`        // false: no row in any table
+	Mass      units.Mass     `json:"mass_kg"`      // dung and urine
+	Nitrogen  units.Mass     `json:"nitrogen_kg"`  // N, as excreted
+	Phosphate units.Mass     `json:"phosphate_kg"` // P2O5, as excreted
+	Potash    units.Mass     `json:"potash_kg"`    // K2O, as excreted
+	Missing   []herd.Excreta `json:"missing"`      // of these four, what print does not tell
+	Row       string         `json:"row"`          // the row of the tables that was used
+}
+
+// FenceNeed is the fence of the plan.
+type FenceNeed struct {
+	Sides   units.Length `json:"sides_m"`                  // round lanes and paddocks
+	Cross   units.Length `json:"cross_m"`                  // moved across the lanes, for the strips in use at one time
+	Strips  int          `json:"strips"`                   // in use at one time
+	Rolls   int          `json:"rolls"`                    // of netting for the cross fence; 0 where no roll is given
+	Assumed bool         `json:"paddocks_taken_as_square"` // paddocks have an area and no shape
+
+	Energizer units.PulseEnergy `json:"energizer_j"`  // at least, of each pulse, for sides and cross; 0 where the fence is dead
+	Rods      units.Length      `json:"ground_rod_m"` // in the earth, all rods together, by the safer rule
+}
+
+// PlanDay is a day of the plan, for pictures.
+type PlanDay struct {
+	Date     units.Date        `json:"date"`                // the day
+	Standing units.DryMatter   `json:"standing_kg"`         // on all land at the day's end
+	Grown    units.DryMatter   `json:"grown_kg"`            // that day
+	Wanted   units.DryMatter   `json:"wanted_kg"`           // of pasture, by all groups
+	Fed      units.DryMatter   `json:"fed_kg"`              // in place of pasture
+	Lands    []units.DryMatter `json:"standing_by_land_kg"` // in the order of the document
+}
+
+// Plan plans a farm's season day by day: who goes where, how long a
+// strip, what to leave, when the ground may be grazed again, and what it takes
+// of hay, water and fence. It reads no clock: today is the document's. How many
+// head the land would carry is asked of Leaders or Carries, since that takes
+// many seasons.
+//
+// Method: the day loop told in DEVELOPERS.md, "The season, rule by rule"
+//
+// Errors: a *document error with the path in the farm, its value and what is
+// allowed; a *units.DomainError where figures are impossible together. A
+// *units.RangeError met on the way is a note of the plan.
+//
+// Note: figures are planning figures. The grass and the animals decide: walk
+// the ground before each move, and heed the cautions of the plan.
+//
+// Check: TestPlanOfHandSeason, TestPlanInvariants, TestTwiceTheFarm
+//
+// Source: ours: the rules in DEVELOPERS.md, made of the formulas named there
+func (f *Farm) Plan() (*Plan, error) {
+	if err := f.Check(); err != nil {
+		return nil, err
+	}
+	s := settings.Get().(*setting)
+	defer s.giveBack()
+	if err := s.settle(f, units.Middle, &s.book); err != nil {
+		return nil, err
+	}
+	result := s.runner.Run(&s.input)
+	plan := &Plan{Today: f.Today, From: f.Season.From, To: f.Season.To, Factor: 1}
+	for _, fill := range []func(*Plan, *season.Result) error{
+		s.fillDays, s.fillMonths, s.fillBirths, s.fillChanges, s.fillMoves, s.fillWorms, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillSoil, s.fillDrought, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
+	} {
+		if err := fill(plan, result); err != nil {
+			return nil, err
+		}
+	}
+	s.caution(plan)
+	s.remark(plan, result)
+	s.tellVerdict(plan)
+	s.book.tell(plan)
+	plan.fillEmpty()
+	return plan, nil
+}
+
+// settings keeps the memory of a plan's making for the next plan, which is more than
+// the plan: the plan holds nothing of it.
+var settings = sync.Pool{New: func() any { return new(setting) }}
+
+func (s *setting) giveBack() {
+	s.book.clear()
+	s.farm, s.names, s.dates = nil, nil, nil // the user's, and the plan's
+	settings.Put(s)
+}
+
+// fillEmpty makes what is empty a list or an object of nothing: as JSON it is
+// walked through by readers for whom null is neither.
+func (p *Plan) fillEmpty() {
+	p.Births, p.Changes = document.Listed(p.Births), document.Listed(p.Changes)
+	p.Moves, p.Feeding, p.Surplus = document.Listed(p.Moves), document.Listed(p.Feeding), document.Listed(p.Surplus)
+	p.Soil, p.Drought = document.Listed(p.Soil), document.Listed(p.Drought)
+	for i := range p.Manure {
+		p.Manure[i].Missing = document.Listed(p.Manure[i].Missing)
+	}
+}

@@ -1,0 +1,290 @@
+package farm
+
+import (
+	"errors"
+	"fmt"
+	"maps"
+	"slices"
+	"strconv"
+	"time"
+
+	"example.org/soum/internal/document"
+	"example.org/soum/internal/season"
+	"example.org/soum/rainfall"
+	"example.org/soum/units"
+)
+
+// WaterAccount is what the monthly account of the root zone's water needs beside
+// the rain. With it the growth of a month goes by the share of the wanted water
+// that the plants get, in place of the rain of the key months.
+type WaterAccount struct {
+	Reference   []units.RainDepth          `json:"reference" document:"required" allowed:"twelve depths of normal reference evapotranspiration, January first"`
+	Crop        string                     `json:"crop,omitempty" allowed:"the name of a crop row, taken at full cover, where coefficient is left out"`
+	Coefficient float64                    `json:"coefficient,omitempty" allowed:"what the pasture uses of the reference, above 0 and up to 2, where crop is left out"`
+	Store       units.RainDepth            `json:"store,omitempty" allowed:"the water that the root zone holds when full, above 0, where soil is left out"`
+	Soil        string                     `json:"soil,omitempty" allowed:"the texture of a soil row, with by and roots, where store is left out"`
+	By          rainfall.SoilSource        `json:"by,omitempty" allowed:"whose figures of the soil, with soil"`
+	Roots       units.Length               `json:"roots,omitempty" allowed:"the depth of the roots, above 0, with soil"`
+	Start       *units.Fraction            `json:"start,omitempty" allowed:"how full the soil is before the first month, 0 % to 100 %; full if left out"`
+	Rule        rainfall.BucketRule        `json:"rule,omitempty" allowed:"\"plain\" or \"exponential\"; plain if left out"`
+	Irrigation  map[string]units.RainDepth `json:"irrigation,omitempty" allowed:"water given by month, such as \"2000-07\": \"50 mm\", in months of the account"`
+	Note        string                     `json:"note,omitempty"`
+	Extra       map[string]any             `json:"-" document:"extra"`
+}
+
+// SoilMonth is a month of the account of the root zone's water.
+type SoilMonth struct {
+	Year       int             `json:"year"`         // the calendar year
+	Month      int             `json:"month"`        // 1 to 12
+	Known      bool            `json:"known"`        // false: the rain is the normal's, the record has not the month
+	Rain       units.RainDepth `json:"rain_m"`       // without the water given
+	Irrigation units.RainDepth `json:"irrigation_m"` // the water given
+	Demand     units.RainDepth `json:"demand_m"`     // what the plants would have used with water enough
+	Actual     units.RainDepth `json:"actual_m"`     // what they use
+	Drained    units.RainDepth `json:"drained_m"`    // what the soil cannot hold
+	Store      units.RainDepth `json:"store_m"`      // in the soil at the month's end
+	Deficit    units.RainDepth `json:"deficit_m"`    // short of full at the month's end
+	Growth     units.Fraction  `json:"growth_share"` // growth over that with water enough
+	Ground     rainfall.Ground `json:"ground"`       // whether it bears stock at the month's end, by the deficit
+}
+
+// What the account of the soil's water may leave out.
+const (
+	defaultRule       = rainfall.BucketPlain
+	mostOfReference   = 2 // ours: the crop rows end at 1.2
+	defaultSoilFilled = units.Whole
+)
+
+// monthIndex numbers the months of all years.
+func monthIndex(year int, month time.Month) int { return year*12 + int(month-time.January) }
+
+// accountSpan gives the first and the last month of the account: from the record's
+// first month, or today's where that is earlier, to the plan's last.
+func (f *Farm) accountSpan() (first, last int) {
+	first, last = monthIndex(f.Today.Year(), f.Today.Month()), monthIndex(f.Season.To.Year(), f.Season.To.Month())
+	for _, m := range f.Rain.Series() {
+		first = min(first, monthIndex(m.Year, m.Month))
+	}
+	return first, last
+}
+
+func (f *Farm) checkBalance() error {
+	const path = "rain.balance"
+	b := f.Rain.Balance
+	if b == nil {
+		return nil
+	}
+	if n := len(f.Rain.Normal); n != 12 {
+		return document.Wrong("rain.normal", n, "months are not twelve, and rain.balance needs the normals for the months to come", "twelve depths, January first")
+	}
+	if n := len(b.Reference); n != 12 {
+		return document.Wrong(path+".reference", n, "months are not twelve", "twelve depths, January first")
+	}
+	for i, depth := range b.Reference {
+		if !(depth >= 0) {
+			return document.Wrong(fmt.Sprintf("%s.reference[%d]", path, i), depth, "is negative", "a depth of 0 or more")
+		}
+	}
+	for _, check := range []func(string) error{b.checkCrop, b.checkStore} {
+		if err := check(path); err != nil {
+			return err
+		}
+	}
+	switch {
+	case b.Start != nil && !(*b.Start >= 0 && *b.Start <= 1):
+		return document.Wrong(path+".start", *b.Start, "is no share", "0 % to 100 %")
+	case b.Rule == rainfall.BucketStress:
+		return document.Wrong(path+".rule", strconv.Quote(b.Rule.String()), "is a rule for days, and this account goes by months", `"plain" or "exponential"`)
+	}
+	return f.checkIrrigation(path + ".irrigation.")
+}
+
+func (b *WaterAccount) checkCrop(path string) error {
+	switch {
+	case b.Crop != "" && b.Coefficient != 0:
+		return document.Wrong(path+".coefficient", b.Coefficient, "stands beside crop", "one or the other")
+	case b.Crop != "":
+		_, err := rainfall.CropCoefficient(b.Crop, rainfall.StageMid, units.Middle)
+		return document.NoRow(path+".crop", b.Crop, err, ", or coefficient in place of crop")
+	case !(b.Coefficient > 0 && b.Coefficient <= mostOfReference):
+		return document.Wrong(path+".coefficient", b.Coefficient, "is no share of the reference, or was left out", "a number above 0 and up to 2, or crop")
+	}
+	return nil
+}
+
+func (b *WaterAccount) checkStore(path string) error {
+	switch {
+	case b.Soil == "" && (b.By != 0 || b.Roots != 0):
+		return document.Wrong(path+".soil", `""`, "is missing beside by or roots", "the texture of a soil row")
+	case b.Soil == "" && !(b.Store > 0):
+		return document.NotAbove0(path+".store", b.Store, "a depth above 0, or soil, by and roots")
+	case b.Soil == "":
+		return nil
+	case b.Store != 0:
+		return document.Wrong(path+".store", b.Store, "stands beside soil", "one or the other")
+	case !(b.Roots > 0):
+		return document.NotAbove0(path+".roots", b.Roots, "the depth of the roots")
+	}
+	_, err := rainfall.SoilWater(b.Soil, b.By, units.Middle)
+	var parse *units.ParseError
+	if errors.As(err, &parse) && parse.Quantity == "rainfall.SoilSource" {
+		return document.NoRow(path+".by", b.By.String(), err, ", whose figure of this soil it is")
+	}
+	return document.NoRow(path+".soil", b.Soil, err, ", or store in place of soil")
+}
+
+func (f *Farm) checkIrrigation(path string) error {
+	first, last := f.accountSpan()
+	for _, key := range slices.Sorted(maps.Keys(f.Rain.Balance.Irrigation)) {
+		depth := f.Rain.Balance.Irrigation[key]
+		if !isMonth(key) {
+			return document.Wrong(path+key, strconv.Quote(key), "is no month", `a month such as "2000-04"`)
+		}
+		switch at := monthOfKey(key); {
+		case !(depth >= 0):
+			return document.Wrong(path+key, depth, "is negative", "a depth of 0 or more")
+		case at < first || at > last:
+			return document.Wrong(path+key, strconv.Quote(key), "is outside the account of the soil's water", "a month from the first of rain.months, or today's, to the season's last")
+		}
+	}
+	return nil
+}
+
+func monthOfKey(key string) int {
+	date, _ := firstOfMonth(key)
+	return monthIndex(date.Year(), date.Month())
+}
+
+// bucket gives the store of the root zone at an end of the printed spans.
+func (b *WaterAccount) bucket(end units.End) (rainfall.Bucket, error) {
+	bucket := rainfall.Bucket{Holds: b.Store, Rule: b.Rule}
+	if b.Rule == 0 {
+		bucket.Rule = defaultRule
+	}
+	if b.Soil != "" {
+		holds, err := rainfall.SoilWater(b.Soil, b.By, end)
+		if err != nil {
+			return bucket, err
+		}
+		if bucket.Holds, err = rainfall.RootZoneWater(b.Roots, holds); err != nil {
+			return bucket, err
+		}
+	}
+	start := defaultSoilFilled
+	if b.Start != nil {
+		start = *b.Start
+	}
+	bucket.Start = min(bucket.Holds, bucket.Holds*units.RainDepth(start))
+	return bucket, nil
+}
+
+func (b *WaterAccount) coefficient(end units.End) (float64, error) {
+	if b.Crop == "" {
+		return b.Coefficient, nil
+	}
+	return rainfall.CropCoefficient(b.Crop, rainfall.StageMid, end)
+}
+
+// settleSoil keeps the account of the root zone's water, where the document asks
+// for one. At the low end of the printed spans the soil holds little and the
+// plants want much.
+func (s *setting) settleSoil() error {
+	b := s.farm.Rain.Balance
+	if b == nil {
+		return nil
+	}
+	coefficient, err := b.coefficient(s.end.Other())
+	if err != nil {
+		return err
+	}
+	bucket, err := b.bucket(s.end)
+	if err = s.notes.keep(err, s.start, s.input.Days); err != nil {
+		return err
+	}
+	first, last := s.farm.accountSpan()
+	months := s.soilMonths(first, last, coefficient)
+	water, demand := make([]units.RainDepth, len(months)), make([]units.RainDepth, len(months))
+	for i := range months {
+		water[i], demand[i] = months[i].Rain+months[i].Irrigation, months[i].Demand
+	}
+	steps, err := rainfall.WaterBalance(bucket, water, demand)
+	if err != nil {
+		return err
+	}
+	for i, step := range steps {
+		m := &months[i]
+		m.Actual, m.Drained, m.Store, m.Deficit = min(step.Actual, step.Demand), step.Drained, step.Store, step.Deficit
+		if m.Ground, err = rainfall.GroundFor(m.Deficit); err != nil {
+			return err
+		}
+		m.Growth = units.Whole // nothing is wanted, so nothing is lacking
+		if m.Demand > 0 {
+			if m.Growth, err = rainfall.GrowthShare(m.Actual, m.Demand); err != nil {
+				return err
+			}
+		}
+	}
+	s.soil, s.soilFirst = months, first
+	return nil
+}
+
+// soilMonths gives the months of the account with their rain, known or normal,
+// the water given and what the plants want.
+func (s *setting) soilMonths(first, last int, coefficient float64) []SoilMonth {
+	rain := &s.farm.Rain
+	months := make([]SoilMonth, last-first+1)
+	for i := range months {
+		at := first + i
+		month := at % 12
+		months[i] = SoilMonth{Year: at / 12, Month: month + 1, Rain: rain.Normal[month], Demand: rain.Balance.Reference[month] * units.RainDepth(coefficient)}
+	}
+	for _, m := range s.record {
+		if i := monthIndex(m.Year, m.Month) - first; i >= 0 && i < len(months) {
+			months[i].Rain, months[i].Known = m.Rain, true
+		}
+	}
+	for key, depth := range rain.Balance.Irrigation {
+		months[monthOfKey(key)-first].Irrigation = depth
+	}
+	return months
+}
+
+// soilOn gives the month of the account that a date is in.
+func (s *setting) soilOn(date units.Date) *SoilMonth {
+	return &s.soil[monthIndex(date.Year(), date.Month())-s.soilFirst]
+}
+
+// fillSoil lists the account's months of the plan.
+func (s *setting) fillSoil(plan *Plan, _ *season.Result) error {
+	if s.soil != nil {
+		plan.Soil = append(plan.Soil, s.soil[monthIndex(s.start.Year(), s.start.Month())-s.soilFirst:]...)
+	}
+	return nil
+}
+
+// remarkSoil says that growth goes by the water of the soil, and by which rule.
+func (s *setting) remarkSoil(plan *Plan) {
+	guessed := 0
+	for i := range s.soil {
+		if !s.soil[i].Known {
+			guessed++
+		}
+	}
+	driest := &plan.Soil[0]
+	for i := range plan.Soil {
+		if plan.Soil[i].Growth < driest.Growth {
+			driest = &plan.Soil[i]
+		}
+	}
+	rule := s.farm.Rain.Balance.Rule
+	if rule == 0 {
+		rule = defaultRule
+	}
+	begin := "full, which is ours"
+	if start := s.farm.Rain.Balance.Start; start != nil {
+		begin = s.text(*start) + " full"
+	}
+	s.notes.add("growth-by-water", []value{word("rule", rule.String()), number("share", driest.Growth), whole("year", driest.Year), whole("month", driest.Month), whole("months", len(s.soil)), whole("normal_months", guessed)},
+		"Growth goes by the water in the soil, month by month, by the %s rule, and not by the rain of the key months: in %s %s it is %s of what the book has for the month, the least of this plan. Of the %s months of the account %s are not in the record and have normal rain; it began %s. Water enough adds nothing above the book.",
+		said(rule.String()), said(time.Month(driest.Month).String()), whole("", driest.Year), s.said(driest.Growth), whole("", len(s.soil)), whole("", guessed), said(begin))
+}
