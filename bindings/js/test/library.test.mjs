@@ -13,7 +13,7 @@ const api = JSON.parse(read("api.json"));
 const checks = read("checks.jsonl").trim().split("\n").map((line) => JSON.parse(line));
 const calls = JSON.parse(read("calls.json")); // one of every look-up and work
 const farm = JSON.parse(read("farm.json"));
-const declared = readFileSync(new URL(import.meta.resolve("soum")).pathname.replace(/[^/]+$/, "grazing.d.ts"), "utf8");
+const declared = readFileSync(new URL(import.meta.resolve("soum")).pathname.replace(/[^/]+$/, "farm.d.ts"), "utf8");
 
 soum.onRangeWarning(() => {});
 
@@ -41,7 +41,7 @@ test("every function is there, and declared with its types", () => {
       assert.ok(types[f.package].includes(section.text.slice(0, 40).replaceAll("*/", "* /")), `${f.name}: ${section.head}`);
     }
   }
-  assert.match(declared, /documents\.GrazingPlan/);
+  assert.match(declared, /documents\.FarmPlan/);
 });
 
 test("every look-up and every work answers", () => {
