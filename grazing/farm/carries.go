@@ -82,7 +82,7 @@ func (f *Farm) Leaders() ([]Carried, error) {
 		if first < 0 {
 			continue // young that are still to come
 		}
-		carried, err := f.Carries(members[first].Group)
+		carried, err := f.carries(members[first].Group)
 		if err != nil {
 			return nil, err
 		}
@@ -112,6 +112,11 @@ func (f *Farm) Carries(group string) (Carried, error) {
 	if err := f.Check(); err != nil {
 		return Carried{}, err
 	}
+	return f.carries(group)
+}
+
+// carries is Carries of a farm that is checked.
+func (f *Farm) carries(group string) (Carried, error) {
 	at := f.groupIndex(group)
 	if at < 0 {
 		return Carried{}, document.Wrong("group", strconv.Quote(group), "is the id of no group", "the id of a group in the farm")

@@ -187,11 +187,14 @@ func (n *notebook) tell(plan *Plan) {
 
 func (r *rangeNote) tell(n *notebook) {
 	e := r.error
-	n.add("outside-source",
-		[]value{
-			word("formula", e.Function), word("argument", e.Argument), number("value", e.Value), word("unit", e.Unit),
-			bound("low", e.Low), bound("high", e.High), word("source", e.Source), day("first_day", r.first), whole("days", r.days),
-		},
+	values := []value{
+		word("formula", e.Function), word("argument", e.Argument), number("value", e.Value), word("unit", e.Unit),
+		bound("low", e.Low), bound("high", e.High), word("source", e.Source), day("first_day", r.first), whole("days", r.days),
+	}
+	if e.Gap {
+		values = append(values, truth("gap"))
+	}
+	n.add("outside-source", values,
 		"%s The value is used all the same (%s; first on %s, %s days in all).", said(e.Outside()), said(e.Function), day("", r.first), whole("", r.days))
 }
 

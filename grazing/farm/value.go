@@ -35,12 +35,14 @@ const (
 	valueTexts
 	valueDate
 	valueDates
+	valueTruth
 )
 
 func number[N ~float64](key string, v N) value {
 	return value{key: key, kind: valueNumber, number: float64(v)}
 }
 func whole(key string, v int) value { return value{key: key, kind: valueWhole, number: float64(v)} }
+func truth(key string) value        { return value{key: key, kind: valueTruth} }
 func word(key, v string) value      { return value{key: key, kind: valueText, text: v} }
 func words(key string, v []string) value {
 	return value{key: key, kind: valueTexts, texts: v}
@@ -52,8 +54,8 @@ func days(key string, v []units.Date) value {
 	return value{key: key, kind: valueDates, dates: v}
 }
 
-// Get returns the figure under a key: a float64, an int, a string (dates too), a list
-// of strings; nil where there is none, or where it is a bound that print does not have.
+// Get returns the figure under a key: a float64, an int, a bool, a string (dates too),
+// a list of strings; nil where there is none, or where it is a bound that print does not have.
 //
 // Check: TestValues
 //
@@ -116,6 +118,8 @@ func (v *value) plain() any {
 		return v.texts
 	case valueDate:
 		return units.Date(v.number).String()
+	case valueTruth:
+		return true
 	case valueDates:
 		texts := make([]string, len(v.dates))
 		for i, d := range v.dates {
