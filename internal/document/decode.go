@@ -20,12 +20,12 @@ func Decode(data []byte, into any) error {
 	if target.Kind() != reflect.Pointer || target.IsNil() || target.Elem().Kind() != reflect.Struct {
 		return fmt.Errorf("document.Decode: into is a %T, must be a pointer to a struct", into)
 	}
-	tree, err := readTree(data)
+	tree, err := readTree(data, "a JSON object", nil)
 	if err != nil {
 		return err
 	}
 	fresh := reflect.New(target.Type().Elem()).Elem()
-	f := filler{shapes{}}
+	f := filler{shapes{}, false}
 	if err := f.fill(fresh, tree, nil, ""); err != nil {
 		return err
 	}
@@ -34,14 +34,28 @@ func Decode(data []byte, into any) error {
 }
 
 // filler puts the nodes of a tree into Go values.
-type filler struct{ shapes shapes }
+type filler struct {
+	shapes    shapes
+	arguments bool // numbers by the rule of Arguments, not that of Decode
+}
 
 // fill puts n into v; allowed is what the field's tag says would be right.
 func (f filler) fill(v reflect.Value, n *node, at *place, allowed string) error {
+	if part, kept := v.Addr().Interface().(*Part); kept {
+		*part = Part{n, at}
+		return nil
+	}
+	if value, found := unusual(v.Type(), n); f.arguments && found {
+		v.SetFloat(value)
+		return nil
+	}
 	if n.kind == nothing && v.Type() != reflect.TypeFor[any]() {
-		return at.problem(Error{Value: n.show(), Problem: n.what(), Allowed: "leave the key out, or give " + either(allowed, v.Type())})
+		return at.problem(Error{Value: n.show(), Problem: n.what(), Allowed: f.inPlaceOfNull(allowed, v.Type())})
 	}
 	if v.Kind() == reflect.Pointer && v.Type().Elem().Kind() != reflect.Pointer {
+		if isDocument(v.Type()) && f.arguments && n.kind == object {
+			f.arguments, at = false, nil
+		}
 		v.Set(reflect.New(v.Type().Elem()))
 		return f.fill(v.Elem(), n, at, allowed)
 	}
@@ -49,48 +63,42 @@ func (f filler) fill(v reflect.Value, n *node, at *place, allowed string) error 
 		return f.rowOr(v, n, at, allowed)
 	}
 	if special, ok := v.Addr().Interface().(encoding.TextUnmarshaler); ok {
+		if f.arguments && n.kind == number && v.Kind() == reflect.Float64 {
+			return f.number(v, n, at, allowed)
+		}
 		return f.text(v, special, n, at, allowed)
 	}
-	wrong := func() error {
-		return at.problem(Error{Value: n.show(), Problem: n.what(), Allowed: either(allowed, v.Type())})
+	return f.plain(v, n, at, allowed)
+}
+
+// kinds are the nodes that Go values are filled from.
+var kinds = [reflect.UnsafePointer + 1]kind{
+	reflect.String: text, reflect.Bool: truth, reflect.Float64: number, reflect.Int: number, reflect.Int64: number,
+	reflect.Slice: list, reflect.Array: list, reflect.Map: object, reflect.Struct: object,
+}
+
+// plain fills what does not read itself.
+func (f filler) plain(v reflect.Value, n *node, at *place, allowed string) error {
+	if wanted := kinds[v.Kind()]; wanted != 0 && n.kind != wanted {
+		return at.problem(Error{Value: n.show(), Problem: n.what(), Allowed: f.either(allowed, v.Type())})
 	}
 	switch v.Kind() {
 	case reflect.String:
-		if n.kind != text {
-			return wrong()
-		}
 		v.SetString(n.text)
+		return nil
 	case reflect.Bool:
-		if n.kind != truth {
-			return wrong()
-		}
 		v.SetBool(n.text == "true")
+		return nil
 	case reflect.Float64, reflect.Int, reflect.Int64:
-		if n.kind != number {
-			return wrong()
-		}
 		return f.number(v, n, at, allowed)
 	case reflect.Slice, reflect.Array:
-		if n.kind != list {
-			return wrong()
-		}
 		return f.list(v, n, at, allowed)
 	case reflect.Map:
-		if n.kind != object {
-			return wrong()
-		}
 		return f.mapping(v, n, at, allowed)
 	case reflect.Struct:
-		if n.kind != object {
-			return wrong()
-		}
 		return f.object(v, n, at)
-	case reflect.Interface:
-		return f.anything(v, n, at)
-	default:
-		return at.problem(Error{Problem: "no document holds a Go " + v.Type().String()})
 	}
-	return nil
+	return f.anything(v, n, at)
 }
 
 func (f filler) anything(v reflect.Value, n *node, at *place) error {
@@ -111,22 +119,23 @@ func (f filler) number(v reflect.Value, n *node, at *place, allowed string) erro
 		problem = "is too large a number"
 	case v.Kind() == reflect.Float64:
 		v.SetFloat(value)
+		problem = f.unfit(v)
 	case value != math.Trunc(value):
 		problem = "is not a whole number"
-	case math.Abs(value) > 1<<53 || v.OverflowInt(int64(value)):
+	case math.Abs(value) > 1<<53 || v.OverflowInt(int64(value)), f.arguments && math.Abs(value) > math.MaxInt32:
 		problem = "is too large a number"
 	default:
 		v.SetInt(int64(value))
 	}
 	if problem != "" {
-		return at.problem(Error{Value: n.show(), Problem: problem, Allowed: either(allowed, v.Type())})
+		return at.problem(Error{Value: n.show(), Problem: problem, Allowed: f.either(allowed, v.Type())})
 	}
 	return nil
 }
 
 func (f filler) list(v reflect.Value, n *node, at *place, allowed string) error {
 	if v.Kind() == reflect.Array && len(n.items) != v.Len() {
-		return at.problem(Error{Value: n.show(), Problem: "has " + strconv.Itoa(len(n.items)) + " items", Allowed: either(allowed, v.Type())})
+		return at.problem(Error{Value: n.show(), Problem: "has " + strconv.Itoa(len(n.items)) + " items", Allowed: f.either(allowed, v.Type())})
 	}
 	if v.Kind() == reflect.Slice {
 		v.Set(reflect.MakeSlice(v.Type(), len(n.items), len(n.items)))
@@ -165,12 +174,16 @@ func (f filler) mapping(v reflect.Value, n *node, at *place, allowed string) err
 }
 
 func (f filler) object(v reflect.Value, n *node, at *place) error {
-	shape := f.shapes.of(v.Type())
+	return f.keys(f.shapes.of(v.Type()), n, at, func(k *field) reflect.Value { return v.FieldByIndex(k.index) })
+}
+
+// keys fills what an object's keys stand for.
+func (f filler) keys(shape *shape, n *node, at *place, into func(*field) reflect.Value) error {
 	given := make(map[string]bool, len(n.items))
 	for i, name := range n.names {
 		given[name] = true
 		if known := shape.find(name); known != nil {
-			if err := f.fill(v.FieldByIndex(known.index), &n.items[i], at.of(name), known.allowed); err != nil {
+			if err := f.fill(into(known), &n.items[i], at.of(name), known.allowed); err != nil {
 				return err
 			}
 			continue
@@ -178,30 +191,29 @@ func (f filler) object(v reflect.Value, n *node, at *place) error {
 		if shape.extra == nil || !ownKey(name) {
 			return unknownKey(shape, name, at)
 		}
-		extra := v.FieldByIndex(shape.extra)
+		extra := into(shape.extra)
 		if extra.IsNil() {
 			extra.Set(reflect.ValueOf(map[string]any{}))
 		}
 		extra.Interface().(map[string]any)[name] = n.items[i].plain()
 	}
-	for _, known := range shape.fields {
-		if known.required && !given[known.name] {
-			of := v.FieldByIndex(known.index).Type()
-			return at.of(known.name).problem(Error{Problem: "missing", Allowed: either(known.allowed, of)})
+	for i := range shape.fields {
+		if known := &shape.fields[i]; known.required && !given[known.name] {
+			return at.of(known.name).problem(Error{Problem: "missing", Allowed: f.either(known.allowed, into(known).Type())})
 		}
 	}
 	return nil
 }
 
 func unknownKey(shape *shape, name string, at *place) error {
-	problem := "unknown key"
+	problem := "unknown " + shape.word
 	if near := shape.nearest(name); near != "" {
 		problem += ", perhaps " + strconv.Quote(near) + " is meant"
 	}
 	if ownKey(name) {
 		problem = "this object keeps no keys of your own"
 	}
-	allowed := "the keys here are " + shape.names()
+	allowed := "the " + shape.word + "s here are " + shape.names()
 	if shape.extra != nil {
 		allowed += ", and any that begin with x-"
 	}
@@ -227,7 +239,7 @@ func (f filler) rowOr(v reflect.Value, n *node, at *place, allowed string) error
 // text fills what reads itself from text: quantities, dates, money, words.
 func (f filler) text(v reflect.Value, u encoding.TextUnmarshaler, n *node, at *place, allowed string) error {
 	if n.kind != text {
-		e := Error{Value: n.show(), Problem: n.what(), Allowed: either(allowed, v.Type())}
+		e := Error{Value: n.show(), Problem: n.what(), Allowed: f.either(allowed, v.Type())}
 		if example := withUnit(v, n); example != "" && n.kind == number {
 			e.Allowed = "text with a unit, such as " + example
 			if allowed != "" {
@@ -241,12 +253,12 @@ func (f filler) text(v reflect.Value, u encoding.TextUnmarshaler, n *node, at *p
 		var parse *units.ParseError
 		if errors.As(err, &parse) {
 			e.Problem = "is no " + parse.What() + ": " + parse.Problem
-			e.Allowed = join(allowed, accepted(parse))
+			e.Allowed = join(allowed, Accepted(parse))
 		}
 		return at.problem(e)
 	}
-	if v.Kind() == reflect.Float64 && v.Float()-v.Float() != 0 {
-		return at.problem(Error{Value: n.show(), Problem: "is not a finite quantity", Allowed: either(allowed, v.Type())})
+	if problem := f.unfit(v); problem != "" {
+		return at.problem(Error{Value: n.show(), Problem: problem, Allowed: f.either(allowed, v.Type())})
 	}
 	return nil
 }
@@ -264,8 +276,8 @@ func withUnit(v reflect.Value, n *node) string {
 	return strconv.Quote(n.text + " " + unit)
 }
 
-// accepted says what a text may be.
-func accepted(p *units.ParseError) string {
+// Accepted says what a text may be.
+func Accepted(p *units.ParseError) string {
 	if p.Word {
 		return "one of: " + strings.Join(p.Accepts, ", ")
 	}
@@ -277,6 +289,23 @@ func join(first, second string) string {
 		return second
 	}
 	return first + " (" + second + ")"
+}
+
+// inPlaceOfNull tells what to write where null stands: an argument is not left out.
+func (f filler) inPlaceOfNull(allowed string, t reflect.Type) string {
+	if f.arguments {
+		return f.either(allowed, t)
+	}
+	return "leave the key out, or give " + f.either(allowed, t)
+}
+
+// either gives the words of a field's tag, or else what its type takes here.
+func (f filler) either(allowed string, t reflect.Type) string {
+	words := either(allowed, t)
+	if f.arguments && allowed == "" && t.Kind() == reflect.Float64 && t != reflect.TypeFor[float64]() {
+		return "a number in base units, or " + words
+	}
+	return words
 }
 
 // either gives the words of a field's tag, or else what its type takes.
@@ -293,7 +322,7 @@ func either(allowed string, t reflect.Type) string {
 	if special, ok := reflect.New(t).Interface().(encoding.TextUnmarshaler); ok {
 		var parse *units.ParseError
 		if errors.As(special.UnmarshalText(nil), &parse) {
-			return "text: " + accepted(parse)
+			return "text: " + Accepted(parse)
 		}
 		return "text"
 	}

@@ -13,5 +13,11 @@
 //
 // It is stricter than JSON asks: one object, UTF-8, no key twice, no unknown
 // key, no null, names in the case they are written in, whole lists only where a
-// length is fixed. Nothing is dropped in silence and nothing is guessed.
+// length is fixed, objects and lists nested no more than 64 deep, no number that
+// only a slip of the hand can have made. Nothing is dropped in silence and nothing
+// is guessed.
+//
+// Decode reads what a person wrote: every quantity is text with its unit. Arguments
+// reads what a program hands to a function: the same rules, but numbers may be bare,
+// in base units, of any size, or gaps.
 package document

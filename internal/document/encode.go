@@ -70,7 +70,7 @@ func (w *writer) value(v reflect.Value, at *place, depth int) error {
 		return w.selfText(v, at)
 	}
 	if depth > deepest && slices.Contains([]reflect.Kind{reflect.Struct, reflect.Map, reflect.Slice, reflect.Array}, v.Kind()) {
-		return at.problem(Error{Problem: fmt.Sprintf("more than %d objects and lists inside one another", deepest)})
+		return at.problem(Error{Problem: fmt.Sprintf("is nested more than %d deep", deepest)})
 	}
 	switch v.Kind() {
 	case reflect.Struct:
@@ -101,8 +101,8 @@ func (w *writer) simple(v reflect.Value, at *place) error {
 		}
 		w.b.WriteString(strconv.FormatInt(v.Int(), 10))
 	case reflect.Float64:
-		if math.IsNaN(v.Float()) || math.IsInf(v.Float(), 0) {
-			return at.problem(Error{Value: strconv.FormatFloat(v.Float(), 'g', -1, 64), Problem: "is not a finite number"})
+		if problem := size(v.Float()); problem != "" {
+			return at.problem(Error{Value: strconv.FormatFloat(v.Float(), 'g', -1, 64), Problem: problem})
 		}
 		w.b.WriteString(digits(v.Float()))
 	default:
@@ -177,7 +177,7 @@ func (w *writer) extra(v reflect.Value, shape *shape, at *place, first bool, dep
 	if shape.extra == nil {
 		return nil
 	}
-	all := v.FieldByIndex(shape.extra).Interface().(map[string]any)
+	all := v.FieldByIndex(shape.extra.index).Interface().(map[string]any)
 	for _, name := range sortedKeys(all) {
 		if !ownKey(name) || shape.find(name) != nil {
 			return at.of(name).problem(Error{Problem: "no key of the user's own", Allowed: "keys that begin with x-"})
@@ -287,7 +287,7 @@ func (w *writer) selfText(v reflect.Value, at *place) error {
 	}
 	back := reflect.New(v.Type())
 	err := back.Interface().(encoding.TextUnmarshaler).UnmarshalText([]byte(written))
-	if err != nil || v.Kind() == reflect.Float64 && v.Float()-v.Float() != 0 {
+	if err != nil || (filler{}).unfit(v) != "" {
 		return at.problem(Error{Value: quoted(written), Problem: "could not be read back", Allowed: either("", v.Type())})
 	}
 	return w.text(written, at)
@@ -316,7 +316,7 @@ func shortest(v reflect.Value, q inSystem, system units.System) string {
 			break
 		}
 		text := digits(rounded)
-		if math.Abs(read(text)-want) <= closeEnough*math.Abs(want) {
+		if back := read(text); math.Abs(back-want) <= closeEnough*math.Abs(want) && size(back) == "" {
 			return text + " " + unit
 		}
 	}

@@ -8,8 +8,9 @@ import (
 
 // shape is what a struct type says of its object in a document.
 type shape struct {
+	word   string // what its keys are called
 	fields []field
-	extra  []int // the index of the map for keys of the user's own, nil for none
+	extra  *field // the map for keys of the user's own, nil for none
 }
 
 // field is a key of an object.
@@ -28,7 +29,7 @@ func (s shapes) of(t reflect.Type) *shape {
 	if known := s[t]; known != nil {
 		return known
 	}
-	made := &shape{}
+	made := &shape{word: "key"}
 	made.add(t, nil)
 	s[t] = made
 	return made
@@ -46,7 +47,7 @@ func (s *shape) add(t reflect.Type, outer []int) {
 			s.add(f.Type, index)
 		case !f.IsExported():
 		case slices.Contains(marks, "extra") && f.Type == reflect.TypeFor[map[string]any]():
-			s.extra = index
+			s.extra = &field{index: index}
 		case !tagged || name == "-" || name == "":
 		default:
 			s.fields = append(s.fields, field{

@@ -37,26 +37,28 @@ type node struct {
 type reader struct {
 	data   []byte
 	tokens *json.Decoder
+	whole  map[string]bool // the arguments that are documents
 }
 
-// readTree reads data into a tree: one object and nothing behind it.
-func readTree(data []byte) (*node, error) {
+// readTree reads data into a tree: one object and nothing behind it. wants says what
+// the object is; paths begin anew within the keys of it that whole names.
+func readTree(data []byte, wants string, whole map[string]bool) (*node, error) {
 	var top *place
 	if !utf8.Valid(data) {
 		return nil, top.problem(Error{Problem: "not UTF-8 text", Allowed: "JSON in UTF-8"})
 	}
 	data = bytes.TrimPrefix(data, []byte("\ufeff")) // some editors put a mark in front
 	if len(bytes.TrimSpace(data)) == 0 {
-		return nil, top.problem(Error{Problem: "empty", Allowed: "a JSON object"})
+		return nil, top.problem(Error{Problem: "empty", Allowed: wants})
 	}
-	r := &reader{data: data, tokens: json.NewDecoder(bytes.NewReader(data))}
+	r := &reader{data: data, tokens: json.NewDecoder(bytes.NewReader(data)), whole: whole}
 	r.tokens.UseNumber()
 	tree, err := r.value(nil, 1)
 	if err != nil {
 		return nil, err
 	}
 	if tree.kind != object {
-		return nil, top.problem(Error{Value: tree.show(), Problem: tree.what(), Allowed: "a JSON object"})
+		return nil, top.problem(Error{Value: tree.show(), Problem: tree.what(), Allowed: wants})
 	}
 	if _, err := r.tokens.Token(); !errors.Is(err, io.EOF) {
 		return nil, top.problem(Error{Problem: "something stands behind the end of the object", Allowed: "one JSON object and nothing else"})
@@ -74,7 +76,7 @@ func (r *reader) value(at *place, depth int) (node, error) {
 	switch token := token.(type) {
 	case json.Delim:
 		if depth > deepest {
-			return node{}, at.problem(Error{Problem: fmt.Sprintf("more than %d objects and lists inside one another", deepest), Allowed: "a flatter document"})
+			return node{}, at.problem(Error{Problem: fmt.Sprintf("is nested more than %d deep", deepest), Allowed: "a flatter document"})
 		}
 		if token == '{' {
 			return r.object(at, depth)
@@ -106,7 +108,11 @@ func (r *reader) object(at *place, depth int) (node, error) {
 			return n, at.of(key).problem(Error{Problem: "this key stands twice in its object", Allowed: "each key once"})
 		}
 		seen[key] = true
-		item, err := r.value(at.of(key), depth+1)
+		within := at.of(key)
+		if depth == 1 && r.whole[key] {
+			within = nil
+		}
+		item, err := r.value(within, depth+1)
 		if err != nil {
 			return n, err
 		}

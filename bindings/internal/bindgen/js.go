@@ -243,7 +243,7 @@ func qualified(text string) string {
 	return structNames.ReplaceAllString(text, "documents.$1")
 }
 
-var structNames = regexp.MustCompile(`\b((?:Herd|Forage|Rainfall|Grazing)[A-Z])`)
+var structNames = regexp.MustCompile(`\b((?:Herd|Forage|Rainfall|Grazing|Farm|Study|Fit)(?:[A-Z]\w*)?)\b`)
 
 func (j *javascript) returned(f *apiFunction) string {
 	if len(f.Results) > 1 {

@@ -2,11 +2,9 @@ package door
 
 import (
 	"bytes"
-	"encoding"
 	"encoding/json"
 	"errors"
 	"fmt"
-	"math"
 	"reflect"
 	"runtime/debug"
 	"strconv"
@@ -27,9 +25,6 @@ const (
 	BadDocument = -2 // a document or an argument is wrong: the path says where
 	NoSuchName  = -3 // there is no function of this name
 )
-
-// deepest is how far objects and lists may be nested.
-const deepest = 64
 
 // answer is what Call gives back.
 type answer struct {
@@ -58,33 +53,37 @@ type report struct {
 // Call calls a function by name with a JSON object of its arguments, and gives
 // a JSON object with "value", and "warning" or "error" where there is one.
 // Quantities are numbers in base units, or text with a unit; words, dates and
-// money are text; a farm is an object.
+// money are text; a farm is an object. document.Arguments has the whole rule.
 func Call(name string, in []byte) (out []byte, status int32) {
 	defer func() {
 		if fault := recover(); fault != nil {
 			out, status = write(answer{Error: &report{Kind: "broken", Message: fmt.Sprintf("a fault of the library in %s: %v", name, fault), Problem: firstLines(debug.Stack())}}), Broken
 		}
 	}()
-	if err := shallow(in); err != nil {
-		return refuse(err)
-	}
-	arguments := map[string]json.RawMessage{}
-	if err := json.Unmarshal(in, &arguments); err != nil {
-		return refuse(&document.Error{Problem: "is not a JSON object of arguments: " + err.Error(), Allowed: `an object such as {"height": 0.2}`})
-	}
 	if special, known := specials[name]; known {
-		value, err := special(arguments)
+		value, err := special(in)
 		return reply(value, err)
 	}
 	f := functions.ByName(name)
 	if f == nil {
 		return write(answer{Error: &report{Kind: "name", Message: "there is no function " + strconv.Quote(name)}}), NoSuchName
 	}
-	values, err := read(f, arguments)
-	if err != nil {
-		return refuse(err)
+	into, values := places(f)
+	if err := document.Arguments(in, into); err != nil {
+		return reply(nil, err)
 	}
 	return invoke(f, values)
+}
+
+// places makes room for the arguments of a function.
+func places(f *functions.Function) (into []document.Argument, values []reflect.Value) {
+	of := reflect.TypeOf(f.Call)
+	for i, name := range f.Parameters {
+		at := reflect.New(of.In(i))
+		into = append(into, document.Argument{Name: name, Into: at.Interface()})
+		values = append(values, at.Elem())
+	}
+	return into, values
 }
 
 // firstLines keeps the head of a stack trace.
@@ -93,40 +92,15 @@ func firstLines(stack []byte) string {
 	return strings.Join(lines[:min(11, len(lines))], "\n")
 }
 
-// shallow refuses what is nested too deep before anything reads it.
-func shallow(in []byte) error {
-	depth, quoted, escaped := 0, false, false
-	for _, c := range in {
-		switch {
-		case escaped:
-			escaped = false
-		case quoted && c == '\\':
-			escaped = true
-		case c == '"':
-			quoted = !quoted
-		case quoted:
-		case c == '{' || c == '[':
-			if depth++; depth > deepest {
-				return &document.Error{Problem: fmt.Sprintf("is nested more than %d deep", deepest), Allowed: "a flatter document"}
-			}
-		case c == '}' || c == ']':
-			depth--
-		}
-	}
-	return nil
-}
-
 func write(a answer) []byte {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
 	if err := e.Encode(a); err != nil {
-		return []byte(`{"value":null,"error":{"kind":"broken","message":` + strconv.Quote(err.Error()) + `}}`)
+		panic(err) // an answer that is not finite is a fault of the library: Call says so
 	}
 	return bytes.TrimRight(b.Bytes(), "\n")
 }
-
-func refuse(err error) ([]byte, int32) { return reply(nil, err) }
 
 // reply writes a value and what came with it.
 func reply(value any, err error) ([]byte, int32) {
@@ -148,8 +122,13 @@ func reply(value any, err error) ([]byte, int32) {
 	}
 	r := &report{Kind: "document", Message: err.Error()}
 	var wrong *document.Error
-	if errors.As(err, &wrong) {
+	var word *units.ParseError
+	switch {
+	case errors.As(err, &wrong):
 		r.Path, r.Value, r.Problem, r.Allowed = wrong.Path, wrong.Value, wrong.Problem, wrong.Allowed
+	case errors.As(err, &word):
+		r.Function, r.Argument, r.Index = word.Function, word.Argument, word.Index
+		r.Path, r.Value, r.Problem, r.Allowed = word.Argument, strconv.Quote(word.Text), word.Problem, document.Accepted(word)
 	}
 	return write(answer{Error: r}), BadDocument
 }
@@ -162,149 +141,6 @@ func finite(v float64) any {
 	return v
 }
 
-// read turns the arguments into the values that the function takes.
-func read(f *functions.Function, arguments map[string]json.RawMessage) ([]reflect.Value, error) {
-	of := reflect.TypeOf(f.Call)
-	var values []reflect.Value
-	for i, name := range f.Parameters {
-		raw, given := arguments[name]
-		if !given {
-			return nil, &document.Error{Path: name, Problem: "is missing", Allowed: "the arguments of " + f.Name + " are " + strings.Join(f.Parameters, ", ")}
-		}
-		v := reflect.New(of.In(i)).Elem()
-		if err := fill(v, raw, name); err != nil {
-			return nil, err
-		}
-		values = append(values, v)
-		delete(arguments, name)
-	}
-	for name := range arguments {
-		return nil, &document.Error{Path: name, Problem: "is no argument of " + f.Name, Allowed: strings.Join(f.Parameters, ", ")}
-	}
-	return values, nil
-}
-
-// fill reads one JSON value into a Go value.
-func fill(v reflect.Value, raw json.RawMessage, path string) error {
-	wrong := func(problem, allowed string) error {
-		return &document.Error{Path: path, Value: short(raw), Problem: problem, Allowed: allowed}
-	}
-	if v.Kind() == reflect.Pointer && v.Type().Elem().Kind() == reflect.Struct { // a document
-		v.Set(reflect.New(v.Type().Elem()))
-		return document.Decode(raw, v.Interface())
-	}
-	raw = bytes.TrimSpace(raw)
-	null, text := bytes.Equal(raw, []byte("null")), ""
-	isText := len(raw) > 0 && raw[0] == '"' && json.Unmarshal(raw, &text) == nil
-	if isText && v.Kind() == reflect.Float64 { // NaN and infinities have no other way through JSON
-		if number, err := strconv.ParseFloat(text, 64); err == nil && number-number != 0 {
-			v.SetFloat(number)
-			return nil
-		}
-	}
-	if u, ok := v.Addr().Interface().(encoding.TextUnmarshaler); ok && isText {
-		if err := u.UnmarshalText([]byte(text)); err != nil {
-			return wrong("is refused: "+err.Error(), "")
-		}
-		return nil
-	}
-	switch v.Kind() {
-	case reflect.Float64:
-		if null {
-			v.SetFloat(math.NaN())
-			return nil
-		}
-		if isText && v.Type() == reflect.TypeFor[float64]() { // a plain number may come as text, as quantities do
-			if number, err := strconv.ParseFloat(text, 64); err == nil {
-				v.SetFloat(number)
-				return nil
-			}
-		}
-		number, err := strconv.ParseFloat(string(raw), 64)
-		if err != nil {
-			return wrong("is no number", "a number in base units, or text with a unit")
-		}
-		v.SetFloat(number)
-		return nil
-	case reflect.Int, reflect.Int32:
-		number, err := strconv.ParseInt(string(raw), 10, 32)
-		if err != nil {
-			return wrong("is no whole number", "a whole number, or a word of the enumeration")
-		}
-		v.SetInt(number)
-		return nil
-	case reflect.String:
-		if !isText {
-			return wrong("is no text", "text")
-		}
-		v.SetString(text)
-		return nil
-	case reflect.Bool:
-		if json.Unmarshal(raw, v.Addr().Interface()) != nil {
-			return wrong("is neither true nor false", "true or false")
-		}
-		return nil
-	case reflect.Slice, reflect.Array:
-		return fillList(v, raw, path)
-	case reflect.Struct:
-		return fillStruct(v, raw, path)
-	}
-	return wrong("cannot be given to a "+v.Type().String(), "")
-}
-
-func short(raw []byte) string {
-	const most = 60
-	if len(raw) > most {
-		return strings.ToValidUTF8(string(raw[:most]), "") + "…"
-	}
-	return string(raw)
-}
-
-func fillList(v reflect.Value, raw json.RawMessage, path string) error {
-	var items []json.RawMessage
-	if json.Unmarshal(raw, &items) != nil {
-		return &document.Error{Path: path, Value: short(raw), Problem: "is no list", Allowed: "a list"}
-	}
-	if v.Kind() == reflect.Array && len(items) != v.Len() {
-		return &document.Error{Path: path, Problem: fmt.Sprintf("has %d items", len(items)), Allowed: fmt.Sprintf("%d", v.Len())}
-	}
-	if v.Kind() == reflect.Slice {
-		v.Set(reflect.MakeSlice(v.Type(), len(items), len(items)))
-	}
-	for i, item := range items {
-		if err := fill(v.Index(i), item, fmt.Sprintf("%s[%d]", path, i)); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// fillStruct reads an object by its json tags; keys left out keep the zero
-// value, keys nobody knows are refused.
-func fillStruct(v reflect.Value, raw json.RawMessage, path string) error {
-	object := map[string]json.RawMessage{}
-	if json.Unmarshal(raw, &object) != nil {
-		return &document.Error{Path: path, Value: short(raw), Problem: "is no object", Allowed: "an object"}
-	}
-	var known []string
-	for i := range v.NumField() {
-		name, _, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
-		known = append(known, name)
-		item, given := object[name]
-		if !given {
-			continue
-		}
-		delete(object, name)
-		if err := fill(v.Field(i), item, path+"."+name); err != nil {
-			return err
-		}
-	}
-	for name := range object {
-		return &document.Error{Path: path + "." + name, Problem: "is an unknown key", Allowed: strings.Join(known, ", ")}
-	}
-	return nil
-}
-
 // invoke calls the function and writes what it gives.
 func invoke(f *functions.Function, values []reflect.Value) ([]byte, int32) {
 	results := reflect.ValueOf(f.Call).Call(values)
@@ -313,52 +149,58 @@ func invoke(f *functions.Function, values []reflect.Value) ([]byte, int32) {
 		err, _ = results[last].Interface().(error)
 		results = results[:last]
 	}
-	if len(results) == 1 {
-		return reply(plain(results[0]), err)
+	all := make([]any, len(results))
+	for i, result := range results {
+		value, unwritable := plain(result)
+		if unwritable != nil {
+			return reply(nil, unwritable)
+		}
+		all[i] = value
 	}
-	var all []any
-	for _, r := range results {
-		all = append(all, plain(r))
+	if len(all) == 1 {
+		return reply(all[0], err)
 	}
 	return reply(all, err)
 }
 
 // plain gives a result for JSON: a number that is none becomes null, and what
 // belongs in a farm document (a farm, a row) is written as one, its quantities
-// as text with a unit, so that it can be put back.
-func plain(v reflect.Value) any {
+// as text with a unit, so that it can be put back. A first farm made of figures
+// that no document takes is not written.
+func plain(v reflect.Value) (any, error) {
 	switch r := v.Interface().(type) {
 	case *farm.Farm:
 		if r == nil {
-			return nil
+			return nil, nil
 		}
 		return encoded(r, r.Units)
 	case forage.Pasture, herd.Class:
 		if v.IsZero() {
-			return nil
+			return nil, nil
 		}
 		return encoded(r, units.Metric)
 	case []forage.Pasture, []herd.Class:
 		var all []any
 		for i := range v.Len() {
-			all = append(all, plain(v.Index(i)))
+			row, err := plain(v.Index(i))
+			if err != nil {
+				return nil, err
+			}
+			all = append(all, row)
 		}
-		return all
+		return all, nil
 	}
 	if v.Kind() == reflect.Float64 {
 		if f := v.Float(); f-f == 0 {
-			return f
+			return f, nil
 		}
-		return nil
+		return nil, nil
 	}
-	return v.Interface()
+	return v.Interface(), nil
 }
 
 // encoded writes a document.
-func encoded(v any, system units.System) any {
+func encoded(v any, system units.System) (any, error) {
 	text, err := document.Encode(v, system)
-	if err != nil {
-		panic(err) // every row of the tables can be written: TestRowsCrossAsDocuments
-	}
-	return json.RawMessage(text)
+	return json.RawMessage(text), err
 }

@@ -2,10 +2,13 @@ package door
 
 import (
 	"encoding/json"
+	"maps"
 	"math"
 	"math/rand/v2"
 	"os"
+	"regexp"
 	"runtime"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -49,7 +52,7 @@ func TestBadDocumentsLeaveNothingBehind(t *testing.T) {
 			all.Go(func() {
 				random := rand.New(rand.NewPCG(5, uint64(worker)))
 				for range calls / 8 {
-					in := `{"farm":` + spoilt(random, farm) + `,"date":"2001-05-01"}`
+					in := `{"document":` + spoilt(random, farm) + `,"date":"2001-05-01"}`
 					out, status := Call(names[random.IntN(len(names))], []byte(in))
 					lock.Lock()
 					if !json.Valid(out) || status == Broken {
@@ -79,15 +82,62 @@ func TestBadDocumentsLeaveNothingBehind(t *testing.T) {
 	require.Less(t, after, before+before/4+1<<20, "%d bytes in use before, %d after", before, after)
 }
 
+// TestSpoiltCalls makes every call of bindings/calls.json with a few bytes changed:
+// always an answer that is a JSON object, never a fault.
+func TestSpoiltCalls(t *testing.T) {
+	data, err := os.ReadFile("../../calls.json")
+	require.NoError(t, err)
+	var calls map[string]json.RawMessage
+	require.NoError(t, json.Unmarshal(data, &calls))
+	refused := 0
+	for _, name := range slices.Sorted(maps.Keys(calls)) {
+		random := rand.New(rand.NewPCG(9, 10))
+		for range 20 {
+			in := spoilt(random, string(calls[name]))
+			out, status := Call(name, []byte(in))
+			require.True(t, json.Valid(out) && out[0] == '{', "%s %.300s: %.300s", name, in, out)
+			require.NotEqual(t, int32(Broken), status, "%s %.300s: %.300s", name, in, out)
+			if status == BadDocument {
+				refused++
+			}
+		}
+	}
+	require.Greater(t, refused, 10*len(calls))
+}
+
+// TestFarmsOfAnySize puts the largest and the smallest figures that a document takes,
+// and those beside them, in the place of each figure of a farm: a plan, or what is wrong.
+func TestFarmsOfAnySize(t *testing.T) {
+	data, err := os.ReadFile("../../../examples/season/testdata/small.json")
+	require.NoError(t, err)
+	farm := string(data)
+	places := regexp.MustCompile(`[0-9][0-9.]* (m|ft|ac|ha|in|cm|mm|lb|kg|t|%|gal|days|day)\b|: [0-9.]+`).FindAllStringIndex(farm, -1)
+	require.Greater(t, len(places), 10)
+	planned := 0
+	for _, place := range places {
+		figure := regexp.MustCompile(`[0-9][0-9.]*`).FindStringIndex(farm[place[0]:place[1]])
+		from, to := place[0]+figure[0], place[0]+figure[1]
+		for _, number := range []string{"1e30", "9e29", "1e-30", "1.1e-30", "0", "-1", "2e30", "9e-31", "1e308", "5e-324", "1e999"} {
+			out, status := Call("farm.Plan", []byte(`{"document":`+farm[:from]+number+farm[to:]+`}`))
+			require.True(t, json.Valid(out))
+			require.NotEqual(t, int32(Broken), status, "%s for %s: %.300s", number, farm[place[0]:place[1]], out)
+			if status >= Good {
+				planned++
+			}
+		}
+	}
+	require.Positive(t, planned)
+}
+
 // TestDeepDocuments nests 10,000 deep, in every shape: refused before anything
 // reads them.
 func TestDeepDocuments(t *testing.T) {
 	const deep = 10000
 	for _, in := range []string{
-		`{"farm":` + strings.Repeat("[", deep) + strings.Repeat("]", deep) + `}`,
+		`{"document":` + strings.Repeat("[", deep) + strings.Repeat("]", deep) + `}`,
 		strings.Repeat(`{"document":`, deep) + `1` + strings.Repeat("}", deep),
 		strings.Repeat(`[{"x":`, deep),
-		`{"farm": {"x-a": ` + strings.Repeat("[", deep) + strings.Repeat("]", deep) + `}}`,
+		`{"document": {"x-a": ` + strings.Repeat("[", deep) + strings.Repeat("]", deep) + `}}`,
 	} {
 		out, status := Call("farm.Plan", []byte(in))
 		require.Equal(t, int32(BadDocument), status)

@@ -2,7 +2,7 @@ package door
 
 import (
 	"encoding"
-	"encoding/json"
+	"fmt"
 	"reflect"
 	"strconv"
 	"strings"
@@ -14,7 +14,7 @@ import (
 
 // specials are what other languages need beside the exported functions: text in
 // and out of quantities, and a formula's step with its numbers.
-var specials = map[string]func(map[string]json.RawMessage) (any, error){
+var specials = map[string]func([]byte) (any, error){
 	"units.parse":  parse,
 	"units.show":   show,
 	"formula.show": step,
@@ -30,9 +30,9 @@ func quantity(name string) (reflect.Type, error) {
 
 // parse reads text as a quantity: {"quantity": "Area", "text": "3.5 ac"} gives
 // the number in base units.
-func parse(arguments map[string]json.RawMessage) (any, error) {
+func parse(in []byte) (any, error) {
 	var name, text string
-	if err := texts(arguments, map[string]*string{"quantity": &name, "text": &text}); err != nil {
+	if err := document.Arguments(in, []document.Argument{{Name: "quantity", Into: &name}, {Name: "text", Into: &text}}); err != nil {
 		return nil, err
 	}
 	of, err := quantity(name)
@@ -51,16 +51,11 @@ func parse(arguments map[string]json.RawMessage) (any, error) {
 
 // show prints a quantity: {"quantity": "Area", "value": 4046.8564224, "system":
 // "US"} gives text for people, without a system all digits in the base unit.
-func show(arguments map[string]json.RawMessage) (any, error) {
+func show(in []byte) (any, error) {
 	var name, system string
-	value, given := arguments["value"]
-	if !given {
-		return nil, &document.Error{Path: "value", Problem: "is missing", Allowed: "a number in base units"}
-	}
-	if _, given := arguments["system"]; !given {
-		arguments["system"] = json.RawMessage(`""`)
-	}
-	if err := texts(arguments, map[string]*string{"quantity": &name, "system": &system}); err != nil {
+	var value document.Part
+	arguments := []document.Argument{{Name: "quantity", Into: &name}, {Name: "value", Into: &value}, {Name: "system", Into: &system, Optional: true}}
+	if err := document.Arguments(in, arguments); err != nil {
 		return nil, err
 	}
 	of, err := quantity(name)
@@ -68,59 +63,39 @@ func show(arguments map[string]json.RawMessage) (any, error) {
 		return nil, err
 	}
 	v := reflect.New(of)
-	if err := fill(v.Elem(), value, "value"); err != nil {
+	if err := value.Fill(v.Interface()); err != nil {
 		return nil, err
 	}
 	if system == "" {
-		return v.Elem().Interface().(interface{ String() string }).String(), nil
+		return fmt.Sprint(v.Elem()), nil
 	}
-	var in units.System
-	if err := in.UnmarshalText([]byte(system)); err != nil {
+	var reader units.System
+	if err := reader.UnmarshalText([]byte(system)); err != nil {
 		return nil, err
 	}
-	q, ok := v.Elem().Interface().(interface{ In(units.System) string })
-	if !ok {
-		return v.Elem().Interface().(interface{ String() string }).String(), nil
+	if q, ok := v.Elem().Interface().(interface{ In(units.System) string }); ok {
+		return q.In(reader), nil
 	}
-	return q.In(in), nil
-}
-
-// texts reads arguments that are text.
-func texts(arguments map[string]json.RawMessage, into map[string]*string) error {
-	for name, text := range into {
-		raw, given := arguments[name]
-		if !given {
-			return &document.Error{Path: name, Problem: "is missing", Allowed: "text"}
-		}
-		if json.Unmarshal(raw, text) != nil {
-			return &document.Error{Path: name, Value: short(raw), Problem: "is no text", Allowed: "text"}
-		}
-	}
-	return nil
+	return fmt.Sprint(v.Elem()), nil
 }
 
 // step shows a formula with its numbers: {"function": "forage.Available",
 // "system": "US", "arguments": {"height": 0.2, …}}.
-func step(arguments map[string]json.RawMessage) (any, error) {
-	var name, system string
-	if err := texts(arguments, map[string]*string{"function": &name, "system": &system}); err != nil {
+func step(in []byte) (any, error) {
+	var name string
+	var system units.System
+	var given document.Part
+	arguments := []document.Argument{{Name: "function", Into: &name}, {Name: "system", Into: &system}, {Name: "arguments", Into: &given}}
+	if err := document.Arguments(in, arguments); err != nil {
 		return nil, err
-	}
-	var in units.System
-	if err := in.UnmarshalText([]byte(system)); err != nil {
-		return nil, err
-	}
-	given := map[string]json.RawMessage{}
-	if raw := arguments["arguments"]; json.Unmarshal(raw, &given) != nil {
-		return nil, &document.Error{Path: "arguments", Value: short(raw), Problem: "is no object", Allowed: "an object of the formula's arguments"}
 	}
 	for _, formula := range functions.Formulas() {
 		if formula.Name != name {
 			continue
 		}
 		f := functions.ByName(name)
-		values, err := read(f, given)
-		if err != nil {
+		into, values := places(f)
+		if err := given.Arguments(into); err != nil {
 			return nil, err
 		}
 		results := reflect.ValueOf(f.Call).Call(values)
@@ -135,7 +110,7 @@ func step(arguments map[string]json.RawMessage) (any, error) {
 				numbers[i] = v.Float()
 			}
 		}
-		return formula.Show(in, results[0].Float(), numbers...), nil
+		return formula.Show(system, results[0].Float(), numbers...), nil
 	}
 	return nil, &document.Error{Path: "function", Value: strconv.Quote(name), Problem: "is no formula", Allowed: "the name of a formula, such as \"forage.Available\""}
 }
