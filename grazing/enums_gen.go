@@ -2,580 +2,148 @@
 
 package grazing
 
-import "example.org/soum/units"
+import "example.org/soum/internal/enum"
 
 var namesFeedAction = []string{"", "enough", "long", "watch", "decide"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FeedAction) String() string {
-	if e < 1 || int(e) >= len(namesFeedAction) {
-		return ""
-	}
-	return namesFeedAction[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FeedAction) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FeedAction) UnmarshalText(text []byte) error {
-	for i, name := range namesFeedAction[1:] {
-		if name == string(text) {
-			*e = FeedAction(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FeedAction", Text: string(text), Problem: "no such word", Accepts: namesFeedAction[1:], Word: true}
-}
+func (e FeedAction) String() string                   { return enum.Word(namesFeedAction, e) }
+func (e FeedAction) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FeedAction) UnmarshalText(text []byte) error { return enum.Read(namesFeedAction, text, e) }
 
 var namesLimit = []string{"", "none", "grass", "rest", "winter", "water"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Limit) String() string {
-	if e < 1 || int(e) >= len(namesLimit) {
-		return ""
-	}
-	return namesLimit[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Limit) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Limit) UnmarshalText(text []byte) error {
-	for i, name := range namesLimit[1:] {
-		if name == string(text) {
-			*e = Limit(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.Limit", Text: string(text), Problem: "no such word", Accepts: namesLimit[1:], Word: true}
-}
+func (e Limit) String() string                   { return enum.Word(namesLimit, e) }
+func (e Limit) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Limit) UnmarshalText(text []byte) error { return enum.Read(namesLimit, text, e) }
 
 var namesRainSoFar = []string{"", "unknown", "enough", "short"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RainSoFar) String() string {
-	if e < 1 || int(e) >= len(namesRainSoFar) {
-		return ""
-	}
-	return namesRainSoFar[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RainSoFar) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RainSoFar) UnmarshalText(text []byte) error {
-	for i, name := range namesRainSoFar[1:] {
-		if name == string(text) {
-			*e = RainSoFar(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.RainSoFar", Text: string(text), Problem: "no such word", Accepts: namesRainSoFar[1:], Word: true}
-}
+func (e RainSoFar) String() string                   { return enum.Word(namesRainSoFar, e) }
+func (e RainSoFar) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RainSoFar) UnmarshalText(text []byte) error { return enum.Read(namesRainSoFar, text, e) }
 
 var namesVoltageAim = []string{"", "least", "working", "most"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e VoltageAim) String() string {
-	if e < 1 || int(e) >= len(namesVoltageAim) {
-		return ""
-	}
-	return namesVoltageAim[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e VoltageAim) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *VoltageAim) UnmarshalText(text []byte) error {
-	for i, name := range namesVoltageAim[1:] {
-		if name == string(text) {
-			*e = VoltageAim(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.VoltageAim", Text: string(text), Problem: "no such word", Accepts: namesVoltageAim[1:], Word: true}
-}
+func (e VoltageAim) String() string                   { return enum.Word(namesVoltageAim, e) }
+func (e VoltageAim) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *VoltageAim) UnmarshalText(text []byte) error { return enum.Read(namesVoltageAim, text, e) }
 
 var namesRodRule = []string{"", "trade press", "utility"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RodRule) String() string {
-	if e < 1 || int(e) >= len(namesRodRule) {
-		return ""
-	}
-	return namesRodRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RodRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RodRule) UnmarshalText(text []byte) error {
-	for i, name := range namesRodRule[1:] {
-		if name == string(text) {
-			*e = RodRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.RodRule", Text: string(text), Problem: "no such word", Accepts: namesRodRule[1:], Word: true}
-}
+func (e RodRule) String() string                   { return enum.Word(namesRodRule, e) }
+func (e RodRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RodRule) UnmarshalText(text []byte) error { return enum.Read(namesRodRule, text, e) }
 
 var namesFenceItem = []string{"", "wire", "post", "moved wire", "netting", "moved post", "energizer", "rod"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FenceItem) String() string {
-	if e < 1 || int(e) >= len(namesFenceItem) {
-		return ""
-	}
-	return namesFenceItem[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FenceItem) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FenceItem) UnmarshalText(text []byte) error {
-	for i, name := range namesFenceItem[1:] {
-		if name == string(text) {
-			*e = FenceItem(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FenceItem", Text: string(text), Problem: "no such word", Accepts: namesFenceItem[1:], Word: true}
-}
+func (e FenceItem) String() string                   { return enum.Word(namesFenceItem, e) }
+func (e FenceItem) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FenceItem) UnmarshalText(text []byte) error { return enum.Read(namesFenceItem, text, e) }
 
 var namesFitGoal = []string{"", "animal units", "least hay", "margin"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FitGoal) String() string {
-	if e < 1 || int(e) >= len(namesFitGoal) {
-		return ""
-	}
-	return namesFitGoal[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FitGoal) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FitGoal) UnmarshalText(text []byte) error {
-	for i, name := range namesFitGoal[1:] {
-		if name == string(text) {
-			*e = FitGoal(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FitGoal", Text: string(text), Problem: "no such word", Accepts: namesFitGoal[1:], Word: true}
-}
+func (e FitGoal) String() string                   { return enum.Word(namesFitGoal, e) }
+func (e FitGoal) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FitGoal) UnmarshalText(text []byte) error { return enum.Read(namesFitGoal, text, e) }
 
 var namesFitDiet = []string{"", "printed", "up to printed", "own", "anything"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FitDiet) String() string {
-	if e < 1 || int(e) >= len(namesFitDiet) {
-		return ""
-	}
-	return namesFitDiet[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FitDiet) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FitDiet) UnmarshalText(text []byte) error {
-	for i, name := range namesFitDiet[1:] {
-		if name == string(text) {
-			*e = FitDiet(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FitDiet", Text: string(text), Problem: "no such word", Accepts: namesFitDiet[1:], Word: true}
-}
+func (e FitDiet) String() string                   { return enum.Word(namesFitDiet, e) }
+func (e FitDiet) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FitDiet) UnmarshalText(text []byte) error { return enum.Read(namesFitDiet, text, e) }
 
 var namesFitRuleKind = []string{"", "growth", "hay", "buying", "water", "housing", "need", "most", "least", "land", "ratio least", "ratio most"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FitRuleKind) String() string {
-	if e < 1 || int(e) >= len(namesFitRuleKind) {
-		return ""
-	}
-	return namesFitRuleKind[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FitRuleKind) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FitRuleKind) UnmarshalText(text []byte) error {
-	for i, name := range namesFitRuleKind[1:] {
-		if name == string(text) {
-			*e = FitRuleKind(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FitRuleKind", Text: string(text), Problem: "no such word", Accepts: namesFitRuleKind[1:], Word: true}
-}
+func (e FitRuleKind) String() string                   { return enum.Word(namesFitRuleKind, e) }
+func (e FitRuleKind) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FitRuleKind) UnmarshalText(text []byte) error { return enum.Read(namesFitRuleKind, text, e) }
 
 var namesRentRule = []string{"", "quality", "eighth"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RentRule) String() string {
-	if e < 1 || int(e) >= len(namesRentRule) {
-		return ""
-	}
-	return namesRentRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RentRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RentRule) UnmarshalText(text []byte) error {
-	for i, name := range namesRentRule[1:] {
-		if name == string(text) {
-			*e = RentRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.RentRule", Text: string(text), Problem: "no such word", Accepts: namesRentRule[1:], Word: true}
-}
+func (e RentRule) String() string                   { return enum.Word(namesRentRule, e) }
+func (e RentRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RentRule) UnmarshalText(text []byte) error { return enum.Read(namesRentRule, text, e) }
 
 var namesRole = []string{"", "lead", "follow", "clean up"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Role) String() string {
-	if e < 1 || int(e) >= len(namesRole) {
-		return ""
-	}
-	return namesRole[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Role) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Role) UnmarshalText(text []byte) error {
-	for i, name := range namesRole[1:] {
-		if name == string(text) {
-			*e = Role(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.Role", Text: string(text), Problem: "no such word", Accepts: namesRole[1:], Word: true}
-}
+func (e Role) String() string                   { return enum.Word(namesRole, e) }
+func (e Role) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Role) UnmarshalText(text []byte) error { return enum.Read(namesRole, text, e) }
 
 var namesFeedReason = []string{"", "lead in", "no grass", "no rest", "no growth", "cut", "no land"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FeedReason) String() string {
-	if e < 1 || int(e) >= len(namesFeedReason) {
-		return ""
-	}
-	return namesFeedReason[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FeedReason) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FeedReason) UnmarshalText(text []byte) error {
-	for i, name := range namesFeedReason[1:] {
-		if name == string(text) {
-			*e = FeedReason(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FeedReason", Text: string(text), Problem: "no such word", Accepts: namesFeedReason[1:], Word: true}
-}
+func (e FeedReason) String() string                   { return enum.Word(namesFeedReason, e) }
+func (e FeedReason) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FeedReason) UnmarshalText(text []byte) error { return enum.Read(namesFeedReason, text, e) }
 
 var namesFenceLine = []string{"", "boundary", "interior"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FenceLine) String() string {
-	if e < 1 || int(e) >= len(namesFenceLine) {
-		return ""
-	}
-	return namesFenceLine[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FenceLine) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FenceLine) UnmarshalText(text []byte) error {
-	for i, name := range namesFenceLine[1:] {
-		if name == string(text) {
-			*e = FenceLine(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FenceLine", Text: string(text), Problem: "no such word", Accepts: namesFenceLine[1:], Word: true}
-}
+func (e FenceLine) String() string                   { return enum.Word(namesFenceLine, e) }
+func (e FenceLine) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FenceLine) UnmarshalText(text []byte) error { return enum.Read(namesFenceLine, text, e) }
 
 var namesFencedStock = []string{"", "quiet cattle", "small", "birds", "horned"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FencedStock) String() string {
-	if e < 1 || int(e) >= len(namesFencedStock) {
-		return ""
-	}
-	return namesFencedStock[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FencedStock) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FencedStock) UnmarshalText(text []byte) error {
-	for i, name := range namesFencedStock[1:] {
-		if name == string(text) {
-			*e = FencedStock(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FencedStock", Text: string(text), Problem: "no such word", Accepts: namesFencedStock[1:], Word: true}
-}
+func (e FencedStock) String() string                   { return enum.Word(namesFencedStock, e) }
+func (e FencedStock) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FencedStock) UnmarshalText(text []byte) error { return enum.Read(namesFencedStock, text, e) }
 
 var namesMovedFence = []string{"", "one wire", "netting", "either", "wires"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e MovedFence) String() string {
-	if e < 1 || int(e) >= len(namesMovedFence) {
-		return ""
-	}
-	return namesMovedFence[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e MovedFence) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *MovedFence) UnmarshalText(text []byte) error {
-	for i, name := range namesMovedFence[1:] {
-		if name == string(text) {
-			*e = MovedFence(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.MovedFence", Text: string(text), Problem: "no such word", Accepts: namesMovedFence[1:], Word: true}
-}
+func (e MovedFence) String() string                   { return enum.Word(namesMovedFence, e) }
+func (e MovedFence) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *MovedFence) UnmarshalText(text []byte) error { return enum.Read(namesMovedFence, text, e) }
 
 var namesRainYear = []string{"", "below", "normal", "above"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RainYear) String() string {
-	if e < 1 || int(e) >= len(namesRainYear) {
-		return ""
-	}
-	return namesRainYear[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RainYear) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RainYear) UnmarshalText(text []byte) error {
-	for i, name := range namesRainYear[1:] {
-		if name == string(text) {
-			*e = RainYear(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.RainYear", Text: string(text), Problem: "no such word", Accepts: namesRainYear[1:], Word: true}
-}
+func (e RainYear) String() string                   { return enum.Word(namesRainYear, e) }
+func (e RainYear) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RainYear) UnmarshalText(text []byte) error { return enum.Read(namesRainYear, text, e) }
 
 var namesSpaceRule = []string{"", "nitrogen", "range", "open", "used", "yard", "lot"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e SpaceRule) String() string {
-	if e < 1 || int(e) >= len(namesSpaceRule) {
-		return ""
-	}
-	return namesSpaceRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e SpaceRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *SpaceRule) UnmarshalText(text []byte) error {
-	for i, name := range namesSpaceRule[1:] {
-		if name == string(text) {
-			*e = SpaceRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.SpaceRule", Text: string(text), Problem: "no such word", Accepts: namesSpaceRule[1:], Word: true}
-}
+func (e SpaceRule) String() string                   { return enum.Word(namesSpaceRule, e) }
+func (e SpaceRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *SpaceRule) UnmarshalText(text []byte) error { return enum.Read(namesSpaceRule, text, e) }
 
 var namesStudyDraw = []string{"", "years", "gamma"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StudyDraw) String() string {
-	if e < 1 || int(e) >= len(namesStudyDraw) {
-		return ""
-	}
-	return namesStudyDraw[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e StudyDraw) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *StudyDraw) UnmarshalText(text []byte) error {
-	for i, name := range namesStudyDraw[1:] {
-		if name == string(text) {
-			*e = StudyDraw(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.StudyDraw", Text: string(text), Problem: "no such word", Accepts: namesStudyDraw[1:], Word: true}
-}
+func (e StudyDraw) String() string                   { return enum.Word(namesStudyDraw, e) }
+func (e StudyDraw) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *StudyDraw) UnmarshalText(text []byte) error { return enum.Read(namesStudyDraw, text, e) }
 
 var namesStudyPast = []string{"", "known", "drawn"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StudyPast) String() string {
-	if e < 1 || int(e) >= len(namesStudyPast) {
-		return ""
-	}
-	return namesStudyPast[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e StudyPast) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *StudyPast) UnmarshalText(text []byte) error {
-	for i, name := range namesStudyPast[1:] {
-		if name == string(text) {
-			*e = StudyPast(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.StudyPast", Text: string(text), Problem: "no such word", Accepts: namesStudyPast[1:], Word: true}
-}
+func (e StudyPast) String() string                   { return enum.Word(namesStudyPast, e) }
+func (e StudyPast) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *StudyPast) UnmarshalText(text []byte) error { return enum.Read(namesStudyPast, text, e) }
 
 var namesStudyDesign = []string{"", "grid", "hypercube"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StudyDesign) String() string {
-	if e < 1 || int(e) >= len(namesStudyDesign) {
-		return ""
-	}
-	return namesStudyDesign[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e StudyDesign) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *StudyDesign) UnmarshalText(text []byte) error {
-	for i, name := range namesStudyDesign[1:] {
-		if name == string(text) {
-			*e = StudyDesign(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.StudyDesign", Text: string(text), Problem: "no such word", Accepts: namesStudyDesign[1:], Word: true}
-}
+func (e StudyDesign) String() string                   { return enum.Word(namesStudyDesign, e) }
+func (e StudyDesign) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *StudyDesign) UnmarshalText(text []byte) error { return enum.Read(namesStudyDesign, text, e) }
 
 var namesStudyInput = []string{"", "growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor", "intake factor"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StudyInput) String() string {
-	if e < 1 || int(e) >= len(namesStudyInput) {
-		return ""
-	}
-	return namesStudyInput[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e StudyInput) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *StudyInput) UnmarshalText(text []byte) error {
-	for i, name := range namesStudyInput[1:] {
-		if name == string(text) {
-			*e = StudyInput(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.StudyInput", Text: string(text), Problem: "no such word", Accepts: namesStudyInput[1:], Word: true}
-}
+func (e StudyInput) String() string                   { return enum.Word(namesStudyInput, e) }
+func (e StudyInput) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *StudyInput) UnmarshalText(text []byte) error { return enum.Read(namesStudyInput, text, e) }
 
 var namesWalkSource = []string{"", "kentucky", "even", "missouri", "farm press", "dairy", "other", "unused", "range flat", "range rough"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WalkSource) String() string {
-	if e < 1 || int(e) >= len(namesWalkSource) {
-		return ""
-	}
-	return namesWalkSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WalkSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WalkSource) UnmarshalText(text []byte) error {
-	for i, name := range namesWalkSource[1:] {
-		if name == string(text) {
-			*e = WalkSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.WalkSource", Text: string(text), Problem: "no such word", Accepts: namesWalkSource[1:], Word: true}
-}
+func (e WalkSource) String() string                   { return enum.Word(namesWalkSource, e) }
+func (e WalkSource) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WalkSource) UnmarshalText(text []byte) error { return enum.Read(namesWalkSource, text, e) }
 
 var namesWaterVisit = []string{"", "singly", "either", "herd"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WaterVisit) String() string {
-	if e < 1 || int(e) >= len(namesWaterVisit) {
-		return ""
-	}
-	return namesWaterVisit[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WaterVisit) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WaterVisit) UnmarshalText(text []byte) error {
-	for i, name := range namesWaterVisit[1:] {
-		if name == string(text) {
-			*e = WaterVisit(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.WaterVisit", Text: string(text), Problem: "no such word", Accepts: namesWaterVisit[1:], Word: true}
-}
+func (e WaterVisit) String() string                   { return enum.Word(namesWaterVisit, e) }
+func (e WaterVisit) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WaterVisit) UnmarshalText(text []byte) error { return enum.Read(namesWaterVisit, text, e) }
 
 var namesTankRule = []string{"", "hour", "hours", "slow", "sun", "unsure", "herd ohio"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e TankRule) String() string {
-	if e < 1 || int(e) >= len(namesTankRule) {
-		return ""
-	}
-	return namesTankRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e TankRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *TankRule) UnmarshalText(text []byte) error {
-	for i, name := range namesTankRule[1:] {
-		if name == string(text) {
-			*e = TankRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.TankRule", Text: string(text), Problem: "no such word", Accepts: namesTankRule[1:], Word: true}
-}
+func (e TankRule) String() string                   { return enum.Word(namesTankRule, e) }
+func (e TankRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *TankRule) UnmarshalText(text []byte) error { return enum.Read(namesTankRule, text, e) }
