@@ -44,7 +44,7 @@ export interface DomainError extends Details {}
 export class DomainError extends Error {}
 
 export interface RangeWarning extends Details {}
-/** An argument lies outside what the source covers. The value is given all the same. */
+/** An argument lies outside what the source covers. The value is still given. */
 export class RangeWarning extends Error {
   /** For lists: how many rows it concerns. */
   readonly rows?: number;
