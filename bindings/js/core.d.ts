@@ -33,6 +33,8 @@ export interface Details {
   readonly low: number;
   /** The most that is allowed, in `unit`. */
   readonly high: number;
+  /** The source covers what is up to `low` and from `high` on, and nothing between. */
+  readonly gap: boolean;
   /** The unit that the source takes; `""` for a plain number. */
   readonly unit: string;
   /** The keys of the sources. */

@@ -19,5 +19,5 @@ const farm: documents.GrazingFarm = {
 };
 const plan: documents.GrazingPlan = grazing.planSeason({ farm });
 const length: number = plan.moves[0]!.length_m;
-onRangeWarning((warning) => console.log(warning.argument));
+onRangeWarning((warning) => console.log(warning.argument, warning.gap));
 export { density, length, many, one };
