@@ -2,940 +2,252 @@
 
 package forage
 
-import "example.org/soum/units"
+import "example.org/soum/internal/enum"
 
 var namesRangePlant = []string{"", "alkali sacaton", "bearded wheatgrass", "bluebunch", "blue wildrye", "cheatgrass", "columbia needle", "crested wheatgrass", "dryland sedge"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RangePlant) String() string {
-	if e < 1 || int(e) >= len(namesRangePlant) {
-		return ""
-	}
-	return namesRangePlant[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RangePlant) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RangePlant) UnmarshalText(text []byte) error {
-	for i, name := range namesRangePlant[1:] {
-		if name == string(text) {
-			*e = RangePlant(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.RangePlant", Text: string(text), Problem: "no such word", Accepts: namesRangePlant[1:], Word: true}
-}
+func (e RangePlant) String() string                   { return enum.Word(namesRangePlant, e) }
+func (e RangePlant) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RangePlant) UnmarshalText(text []byte) error { return enum.Read(namesRangePlant, text, e) }
 
 var namesPlantStage = []string{"", "to flowering", "full bloom", "seed shed"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e PlantStage) String() string {
-	if e < 1 || int(e) >= len(namesPlantStage) {
-		return ""
-	}
-	return namesPlantStage[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e PlantStage) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *PlantStage) UnmarshalText(text []byte) error {
-	for i, name := range namesPlantStage[1:] {
-		if name == string(text) {
-			*e = PlantStage(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.PlantStage", Text: string(text), Problem: "no such word", Accepts: namesPlantStage[1:], Word: true}
-}
+func (e PlantStage) String() string                   { return enum.Word(namesPlantStage, e) }
+func (e PlantStage) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *PlantStage) UnmarshalText(text []byte) error { return enum.Read(namesPlantStage, text, e) }
 
 var namesThickness = []string{"", "thin", "average", "thick"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Thickness) String() string {
-	if e < 1 || int(e) >= len(namesThickness) {
-		return ""
-	}
-	return namesThickness[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Thickness) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Thickness) UnmarshalText(text []byte) error {
-	for i, name := range namesThickness[1:] {
-		if name == string(text) {
-			*e = Thickness(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Thickness", Text: string(text), Problem: "no such word", Accepts: namesThickness[1:], Word: true}
-}
+func (e Thickness) String() string                   { return enum.Word(namesThickness, e) }
+func (e Thickness) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Thickness) UnmarshalText(text []byte) error { return enum.Read(namesThickness, text, e) }
 
 var namesWasteRule = []string{"", "of hauled", "on top"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WasteRule) String() string {
-	if e < 1 || int(e) >= len(namesWasteRule) {
-		return ""
-	}
-	return namesWasteRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WasteRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WasteRule) UnmarshalText(text []byte) error {
-	for i, name := range namesWasteRule[1:] {
-		if name == string(text) {
-			*e = WasteRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.WasteRule", Text: string(text), Problem: "no such word", Accepts: namesWasteRule[1:], Word: true}
-}
+func (e WasteRule) String() string                   { return enum.Word(namesWasteRule, e) }
+func (e WasteRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WasteRule) UnmarshalText(text []byte) error { return enum.Read(namesWasteRule, text, e) }
 
 var namesStorage = []string{"", "inside", "inside on rock", "inside on ground", "covered on pad", "covered on ground", "uncovered on pad", "uncovered on ground", "wrapped"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Storage) String() string {
-	if e < 1 || int(e) >= len(namesStorage) {
-		return ""
-	}
-	return namesStorage[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Storage) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Storage) UnmarshalText(text []byte) error {
-	for i, name := range namesStorage[1:] {
-		if name == string(text) {
-			*e = Storage(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Storage", Text: string(text), Problem: "no such word", Accepts: namesStorage[1:], Word: true}
-}
+func (e Storage) String() string                   { return enum.Word(namesStorage, e) }
+func (e Storage) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Storage) UnmarshalText(text []byte) error { return enum.Read(namesStorage, text, e) }
 
 var namesStorageSource = []string{"", "kentucky", "iowa", "wisconsin", "wisconsin long", "purdue"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StorageSource) String() string {
-	if e < 1 || int(e) >= len(namesStorageSource) {
-		return ""
-	}
-	return namesStorageSource[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e StorageSource) String() string               { return enum.Word(namesStorageSource, e) }
 func (e StorageSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *StorageSource) UnmarshalText(text []byte) error {
-	for i, name := range namesStorageSource[1:] {
-		if name == string(text) {
-			*e = StorageSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.StorageSource", Text: string(text), Problem: "no such word", Accepts: namesStorageSource[1:], Word: true}
+	return enum.Read(namesStorageSource, text, e)
 }
 
 var namesFeeder = []string{"", "cone", "ring", "trailer", "cradle", "sheeted", "poly", "none"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Feeder) String() string {
-	if e < 1 || int(e) >= len(namesFeeder) {
-		return ""
-	}
-	return namesFeeder[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Feeder) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Feeder) UnmarshalText(text []byte) error {
-	for i, name := range namesFeeder[1:] {
-		if name == string(text) {
-			*e = Feeder(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Feeder", Text: string(text), Problem: "no such word", Accepts: namesFeeder[1:], Word: true}
-}
+func (e Feeder) String() string                   { return enum.Word(namesFeeder, e) }
+func (e Feeder) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Feeder) UnmarshalText(text []byte) error { return enum.Read(namesFeeder, text, e) }
 
 var namesFeederSource = []string{"", "buskirk", "oklahoma", "bell"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FeederSource) String() string {
-	if e < 1 || int(e) >= len(namesFeederSource) {
-		return ""
-	}
-	return namesFeederSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FeederSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FeederSource) UnmarshalText(text []byte) error {
-	for i, name := range namesFeederSource[1:] {
-		if name == string(text) {
-			*e = FeederSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.FeederSource", Text: string(text), Problem: "no such word", Accepts: namesFeederSource[1:], Word: true}
-}
+func (e FeederSource) String() string                   { return enum.Word(namesFeederSource, e) }
+func (e FeederSource) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FeederSource) UnmarshalText(text []byte) error { return enum.Read(namesFeederSource, text, e) }
 
 var namesRainedGrass = []string{"", "bermudagrass", "orchardgrass"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RainedGrass) String() string {
-	if e < 1 || int(e) >= len(namesRainedGrass) {
-		return ""
-	}
-	return namesRainedGrass[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RainedGrass) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RainedGrass) UnmarshalText(text []byte) error {
-	for i, name := range namesRainedGrass[1:] {
-		if name == string(text) {
-			*e = RainedGrass(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.RainedGrass", Text: string(text), Problem: "no such word", Accepts: namesRainedGrass[1:], Word: true}
-}
+func (e RainedGrass) String() string                   { return enum.Word(namesRainedGrass, e) }
+func (e RainedGrass) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RainedGrass) UnmarshalText(text []byte) error { return enum.Read(namesRainedGrass, text, e) }
 
 var namesBloat = []string{"", "low", "raised"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Bloat) String() string {
-	if e < 1 || int(e) >= len(namesBloat) {
-		return ""
-	}
-	return namesBloat[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Bloat) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Bloat) UnmarshalText(text []byte) error {
-	for i, name := range namesBloat[1:] {
-		if name == string(text) {
-			*e = Bloat(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Bloat", Text: string(text), Problem: "no such word", Accepts: namesBloat[1:], Word: true}
-}
+func (e Bloat) String() string                   { return enum.Word(namesBloat, e) }
+func (e Bloat) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Bloat) UnmarshalText(text []byte) error { return enum.Read(namesBloat, text, e) }
 
 var namesBloatTendency = []string{"", "none", "possible", "moderate", "high"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e BloatTendency) String() string {
-	if e < 1 || int(e) >= len(namesBloatTendency) {
-		return ""
-	}
-	return namesBloatTendency[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e BloatTendency) String() string               { return enum.Word(namesBloatTendency, e) }
 func (e BloatTendency) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *BloatTendency) UnmarshalText(text []byte) error {
-	for i, name := range namesBloatTendency[1:] {
-		if name == string(text) {
-			*e = BloatTendency(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.BloatTendency", Text: string(text), Problem: "no such word", Accepts: namesBloatTendency[1:], Word: true}
+	return enum.Read(namesBloatTendency, text, e)
 }
 
 var namesTetany = []string{"", "low", "raised"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Tetany) String() string {
-	if e < 1 || int(e) >= len(namesTetany) {
-		return ""
-	}
-	return namesTetany[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Tetany) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Tetany) UnmarshalText(text []byte) error {
-	for i, name := range namesTetany[1:] {
-		if name == string(text) {
-			*e = Tetany(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Tetany", Text: string(text), Problem: "no such word", Accepts: namesTetany[1:], Word: true}
-}
+func (e Tetany) String() string                   { return enum.Word(namesTetany, e) }
+func (e Tetany) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Tetany) UnmarshalText(text []byte) error { return enum.Read(namesTetany, text, e) }
 
 var namesHeightSource = []string{"", "georgia", "luling", "maine", "tennessee", "washington", "scotland", "middle park", "cornell"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e HeightSource) String() string {
-	if e < 1 || int(e) >= len(namesHeightSource) {
-		return ""
-	}
-	return namesHeightSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e HeightSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *HeightSource) UnmarshalText(text []byte) error {
-	for i, name := range namesHeightSource[1:] {
-		if name == string(text) {
-			*e = HeightSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.HeightSource", Text: string(text), Problem: "no such word", Accepts: namesHeightSource[1:], Word: true}
-}
+func (e HeightSource) String() string                   { return enum.Word(namesHeightSource, e) }
+func (e HeightSource) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *HeightSource) UnmarshalText(text []byte) error { return enum.Read(namesHeightSource, text, e) }
 
 var namesMoment = []string{"", "begin", "end"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Moment) String() string {
-	if e < 1 || int(e) >= len(namesMoment) {
-		return ""
-	}
-	return namesMoment[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Moment) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Moment) UnmarshalText(text []byte) error {
-	for i, name := range namesMoment[1:] {
-		if name == string(text) {
-			*e = Moment(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Moment", Text: string(text), Problem: "no such word", Accepts: namesMoment[1:], Word: true}
-}
+func (e Moment) String() string                   { return enum.Word(namesMoment, e) }
+func (e Moment) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Moment) UnmarshalText(text []byte) error { return enum.Read(namesMoment, text, e) }
 
 var namesNitrateForm = []string{"", "nitrogen", "ion", "potassium"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e NitrateForm) String() string {
-	if e < 1 || int(e) >= len(namesNitrateForm) {
-		return ""
-	}
-	return namesNitrateForm[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e NitrateForm) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *NitrateForm) UnmarshalText(text []byte) error {
-	for i, name := range namesNitrateForm[1:] {
-		if name == string(text) {
-			*e = NitrateForm(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.NitrateForm", Text: string(text), Problem: "no such word", Accepts: namesNitrateForm[1:], Word: true}
-}
+func (e NitrateForm) String() string                   { return enum.Word(namesNitrateForm, e) }
+func (e NitrateForm) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *NitrateForm) UnmarshalText(text []byte) error { return enum.Read(namesNitrateForm, text, e) }
 
 var namesNitrateScale = []string{"", "clemson", "dairyland", "servitech", "oklahoma", "manitoba"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e NitrateScale) String() string {
-	if e < 1 || int(e) >= len(namesNitrateScale) {
-		return ""
-	}
-	return namesNitrateScale[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e NitrateScale) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *NitrateScale) UnmarshalText(text []byte) error {
-	for i, name := range namesNitrateScale[1:] {
-		if name == string(text) {
-			*e = NitrateScale(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.NitrateScale", Text: string(text), Problem: "no such word", Accepts: namesNitrateScale[1:], Word: true}
-}
+func (e NitrateScale) String() string                   { return enum.Word(namesNitrateScale, e) }
+func (e NitrateScale) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *NitrateScale) UnmarshalText(text []byte) error { return enum.Read(namesNitrateScale, text, e) }
 
 var namesNitrateLevel = []string{"", "safe", "pregnant limited", "limited", "pregnant none", "toxic", "normal", "above normal", "very low", "low", "medium", "high", "very high", "extreme", "moderately safe", "dangerous"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e NitrateLevel) String() string {
-	if e < 1 || int(e) >= len(namesNitrateLevel) {
-		return ""
-	}
-	return namesNitrateLevel[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e NitrateLevel) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *NitrateLevel) UnmarshalText(text []byte) error {
-	for i, name := range namesNitrateLevel[1:] {
-		if name == string(text) {
-			*e = NitrateLevel(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.NitrateLevel", Text: string(text), Problem: "no such word", Accepts: namesNitrateLevel[1:], Word: true}
-}
+func (e NitrateLevel) String() string                   { return enum.Word(namesNitrateLevel, e) }
+func (e NitrateLevel) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *NitrateLevel) UnmarshalText(text []byte) error { return enum.Read(namesNitrateLevel, text, e) }
 
 var namesCarrying = []string{"", "none", "young"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Carrying) String() string {
-	if e < 1 || int(e) >= len(namesCarrying) {
-		return ""
-	}
-	return namesCarrying[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Carrying) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Carrying) UnmarshalText(text []byte) error {
-	for i, name := range namesCarrying[1:] {
-		if name == string(text) {
-			*e = Carrying(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Carrying", Text: string(text), Problem: "no such word", Accepts: namesCarrying[1:], Word: true}
-}
+func (e Carrying) String() string                   { return enum.Word(namesCarrying, e) }
+func (e Carrying) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Carrying) UnmarshalText(text []byte) error { return enum.Read(namesCarrying, text, e) }
 
 var namesCondition = []string{"", "fair", "good", "excellent"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Condition) String() string {
-	if e < 1 || int(e) >= len(namesCondition) {
-		return ""
-	}
-	return namesCondition[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Condition) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Condition) UnmarshalText(text []byte) error {
-	for i, name := range namesCondition[1:] {
-		if name == string(text) {
-			*e = Condition(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Condition", Text: string(text), Problem: "no such word", Accepts: namesCondition[1:], Word: true}
-}
+func (e Condition) String() string                   { return enum.Word(namesCondition, e) }
+func (e Condition) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Condition) UnmarshalText(text []byte) error { return enum.Read(namesCondition, text, e) }
 
 var namesProductivity = []string{"", "low", "medium", "high"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Productivity) String() string {
-	if e < 1 || int(e) >= len(namesProductivity) {
-		return ""
-	}
-	return namesProductivity[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Productivity) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Productivity) UnmarshalText(text []byte) error {
-	for i, name := range namesProductivity[1:] {
-		if name == string(text) {
-			*e = Productivity(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Productivity", Text: string(text), Problem: "no such word", Accepts: namesProductivity[1:], Word: true}
-}
+func (e Productivity) String() string                   { return enum.Word(namesProductivity, e) }
+func (e Productivity) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Productivity) UnmarshalText(text []byte) error { return enum.Read(namesProductivity, text, e) }
 
 var namesPrussicCrop = []string{"", "sudangrass", "sorghum", "sorghum sudangrass"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e PrussicCrop) String() string {
-	if e < 1 || int(e) >= len(namesPrussicCrop) {
-		return ""
-	}
-	return namesPrussicCrop[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e PrussicCrop) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *PrussicCrop) UnmarshalText(text []byte) error {
-	for i, name := range namesPrussicCrop[1:] {
-		if name == string(text) {
-			*e = PrussicCrop(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.PrussicCrop", Text: string(text), Problem: "no such word", Accepts: namesPrussicCrop[1:], Word: true}
-}
+func (e PrussicCrop) String() string                   { return enum.Word(namesPrussicCrop, e) }
+func (e PrussicCrop) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *PrussicCrop) UnmarshalText(text []byte) error { return enum.Read(namesPrussicCrop, text, e) }
 
 var namesPrussicSource = []string{"", "nebraska", "illinois", "kansas", "press", "dairy", "drovers"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e PrussicSource) String() string {
-	if e < 1 || int(e) >= len(namesPrussicSource) {
-		return ""
-	}
-	return namesPrussicSource[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e PrussicSource) String() string               { return enum.Word(namesPrussicSource, e) }
 func (e PrussicSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *PrussicSource) UnmarshalText(text []byte) error {
-	for i, name := range namesPrussicSource[1:] {
-		if name == string(text) {
-			*e = PrussicSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.PrussicSource", Text: string(text), Problem: "no such word", Accepts: namesPrussicSource[1:], Word: true}
+	return enum.Read(namesPrussicSource, text, e)
 }
 
 var namesFrost = []string{"", "light", "killing"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Frost) String() string {
-	if e < 1 || int(e) >= len(namesFrost) {
-		return ""
-	}
-	return namesFrost[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Frost) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Frost) UnmarshalText(text []byte) error {
-	for i, name := range namesFrost[1:] {
-		if name == string(text) {
-			*e = Frost(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Frost", Text: string(text), Problem: "no such word", Accepts: namesFrost[1:], Word: true}
-}
+func (e Frost) String() string                   { return enum.Word(namesFrost, e) }
+func (e Frost) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Frost) UnmarshalText(text []byte) error { return enum.Read(namesFrost, text, e) }
 
 var namesPrussic = []string{"", "lower", "short", "frosted"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Prussic) String() string {
-	if e < 1 || int(e) >= len(namesPrussic) {
-		return ""
-	}
-	return namesPrussic[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Prussic) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Prussic) UnmarshalText(text []byte) error {
-	for i, name := range namesPrussic[1:] {
-		if name == string(text) {
-			*e = Prussic(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Prussic", Text: string(text), Problem: "no such word", Accepts: namesPrussic[1:], Word: true}
-}
+func (e Prussic) String() string                   { return enum.Word(namesPrussic, e) }
+func (e Prussic) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Prussic) UnmarshalText(text []byte) error { return enum.Read(namesPrussic, text, e) }
 
 var namesFeedBasis = []string{"", "dry", "as is"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FeedBasis) String() string {
-	if e < 1 || int(e) >= len(namesFeedBasis) {
-		return ""
-	}
-	return namesFeedBasis[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FeedBasis) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FeedBasis) UnmarshalText(text []byte) error {
-	for i, name := range namesFeedBasis[1:] {
-		if name == string(text) {
-			*e = FeedBasis(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.FeedBasis", Text: string(text), Problem: "no such word", Accepts: namesFeedBasis[1:], Word: true}
-}
+func (e FeedBasis) String() string                   { return enum.Word(namesFeedBasis, e) }
+func (e FeedBasis) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FeedBasis) UnmarshalText(text []byte) error { return enum.Read(namesFeedBasis, text, e) }
 
 var namesCyanide = []string{"", "lower", "toxic", "deadly"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Cyanide) String() string {
-	if e < 1 || int(e) >= len(namesCyanide) {
-		return ""
-	}
-	return namesCyanide[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Cyanide) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Cyanide) UnmarshalText(text []byte) error {
-	for i, name := range namesCyanide[1:] {
-		if name == string(text) {
-			*e = Cyanide(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Cyanide", Text: string(text), Problem: "no such word", Accepts: namesCyanide[1:], Word: true}
-}
+func (e Cyanide) String() string                   { return enum.Word(namesCyanide, e) }
+func (e Cyanide) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Cyanide) UnmarshalText(text []byte) error { return enum.Read(namesCyanide, text, e) }
 
 var namesAlfalfaStage = []string{"", "vegetative", "bud"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e AlfalfaStage) String() string {
-	if e < 1 || int(e) >= len(namesAlfalfaStage) {
-		return ""
-	}
-	return namesAlfalfaStage[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e AlfalfaStage) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *AlfalfaStage) UnmarshalText(text []byte) error {
-	for i, name := range namesAlfalfaStage[1:] {
-		if name == string(text) {
-			*e = AlfalfaStage(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.AlfalfaStage", Text: string(text), Problem: "no such word", Accepts: namesAlfalfaStage[1:], Word: true}
-}
+func (e AlfalfaStage) String() string                   { return enum.Word(namesAlfalfaStage, e) }
+func (e AlfalfaStage) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *AlfalfaStage) UnmarshalText(text []byte) error { return enum.Read(namesAlfalfaStage, text, e) }
 
 var namesQualityFigure = []string{"", "protein", "neutral fibre", "acid fibre", "nutrients", "digestible"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e QualityFigure) String() string {
-	if e < 1 || int(e) >= len(namesQualityFigure) {
-		return ""
-	}
-	return namesQualityFigure[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e QualityFigure) String() string               { return enum.Word(namesQualityFigure, e) }
 func (e QualityFigure) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *QualityFigure) UnmarshalText(text []byte) error {
-	for i, name := range namesQualityFigure[1:] {
-		if name == string(text) {
-			*e = QualityFigure(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.QualityFigure", Text: string(text), Problem: "no such word", Accepts: namesQualityFigure[1:], Word: true}
+	return enum.Read(namesQualityFigure, text, e)
 }
 
 var namesBound = []string{"", "within", "over", "under"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Bound) String() string {
-	if e < 1 || int(e) >= len(namesBound) {
-		return ""
-	}
-	return namesBound[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Bound) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Bound) UnmarshalText(text []byte) error {
-	for i, name := range namesBound[1:] {
-		if name == string(text) {
-			*e = Bound(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Bound", Text: string(text), Problem: "no such word", Accepts: namesBound[1:], Word: true}
-}
+func (e Bound) String() string                   { return enum.Word(namesBound, e) }
+func (e Bound) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Bound) UnmarshalText(text []byte) error { return enum.Read(namesBound, text, e) }
 
 var namesQualityDrift = []string{"", "neutral fibre warm", "neutral fibre spring", "protein", "acid fibre", "digestible"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e QualityDrift) String() string {
-	if e < 1 || int(e) >= len(namesQualityDrift) {
-		return ""
-	}
-	return namesQualityDrift[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e QualityDrift) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *QualityDrift) UnmarshalText(text []byte) error {
-	for i, name := range namesQualityDrift[1:] {
-		if name == string(text) {
-			*e = QualityDrift(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.QualityDrift", Text: string(text), Problem: "no such word", Accepts: namesQualityDrift[1:], Word: true}
-}
+func (e QualityDrift) String() string                   { return enum.Word(namesQualityDrift, e) }
+func (e QualityDrift) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *QualityDrift) UnmarshalText(text []byte) error { return enum.Read(namesQualityDrift, text, e) }
 
 var namesHayGrade = []string{"", "supreme", "premium", "good", "fair", "utility", "low"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e HayGrade) String() string {
-	if e < 1 || int(e) >= len(namesHayGrade) {
-		return ""
-	}
-	return namesHayGrade[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e HayGrade) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *HayGrade) UnmarshalText(text []byte) error {
-	for i, name := range namesHayGrade[1:] {
-		if name == string(text) {
-			*e = HayGrade(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.HayGrade", Text: string(text), Problem: "no such word", Accepts: namesHayGrade[1:], Word: true}
-}
+func (e HayGrade) String() string                   { return enum.Word(namesHayGrade, e) }
+func (e HayGrade) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *HayGrade) UnmarshalText(text []byte) error { return enum.Read(namesHayGrade, text, e) }
 
 var namesGradeFigure = []string{"", "feed value", "acid fibre", "neutral fibre", "nutrients", "protein", "grass protein"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e GradeFigure) String() string {
-	if e < 1 || int(e) >= len(namesGradeFigure) {
-		return ""
-	}
-	return namesGradeFigure[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e GradeFigure) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *GradeFigure) UnmarshalText(text []byte) error {
-	for i, name := range namesGradeFigure[1:] {
-		if name == string(text) {
-			*e = GradeFigure(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.GradeFigure", Text: string(text), Problem: "no such word", Accepts: namesGradeFigure[1:], Word: true}
-}
+func (e GradeFigure) String() string                   { return enum.Word(namesGradeFigure, e) }
+func (e GradeFigure) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *GradeFigure) UnmarshalText(text []byte) error { return enum.Read(namesGradeFigure, text, e) }
 
 var namesSeason = []string{"", "spring", "summer", "autumn", "winter", "all year"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Season) String() string {
-	if e < 1 || int(e) >= len(namesSeason) {
-		return ""
-	}
-	return namesSeason[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Season) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Season) UnmarshalText(text []byte) error {
-	for i, name := range namesSeason[1:] {
-		if name == string(text) {
-			*e = Season(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.Season", Text: string(text), Problem: "no such word", Accepts: namesSeason[1:], Word: true}
-}
+func (e Season) String() string                   { return enum.Word(namesSeason, e) }
+func (e Season) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Season) UnmarshalText(text []byte) error { return enum.Read(namesSeason, text, e) }
 
 var namesStockpileTrial = []string{"", "wet", "dry"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StockpileTrial) String() string {
-	if e < 1 || int(e) >= len(namesStockpileTrial) {
-		return ""
-	}
-	return namesStockpileTrial[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e StockpileTrial) String() string               { return enum.Word(namesStockpileTrial, e) }
 func (e StockpileTrial) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *StockpileTrial) UnmarshalText(text []byte) error {
-	for i, name := range namesStockpileTrial[1:] {
-		if name == string(text) {
-			*e = StockpileTrial(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.StockpileTrial", Text: string(text), Problem: "no such word", Accepts: namesStockpileTrial[1:], Word: true}
+	return enum.Read(namesStockpileTrial, text, e)
 }
 
 var namesResponseSource = []string{"", "iowa wet", "iowa dry", "wisconsin less", "wisconsin more", "kentucky", "oklahoma"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e ResponseSource) String() string {
-	if e < 1 || int(e) >= len(namesResponseSource) {
-		return ""
-	}
-	return namesResponseSource[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e ResponseSource) String() string               { return enum.Word(namesResponseSource, e) }
 func (e ResponseSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *ResponseSource) UnmarshalText(text []byte) error {
-	for i, name := range namesResponseSource[1:] {
-		if name == string(text) {
-			*e = ResponseSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.ResponseSource", Text: string(text), Problem: "no such word", Accepts: namesResponseSource[1:], Word: true}
+	return enum.Read(namesResponseSource, text, e)
 }
 
 var namesRootTest = []string{"", "first", "second", "third", "fourth"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RootTest) String() string {
-	if e < 1 || int(e) >= len(namesRootTest) {
-		return ""
-	}
-	return namesRootTest[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RootTest) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RootTest) UnmarshalText(text []byte) error {
-	for i, name := range namesRootTest[1:] {
-		if name == string(text) {
-			*e = RootTest(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.RootTest", Text: string(text), Problem: "no such word", Accepts: namesRootTest[1:], Word: true}
-}
+func (e RootTest) String() string                   { return enum.Word(namesRootTest, e) }
+func (e RootTest) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RootTest) UnmarshalText(text []byte) error { return enum.Read(namesRootTest, text, e) }
 
 var namesRangeGrass = []string{"", "shortgrass", "midgrass", "tallgrass"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RangeGrass) String() string {
-	if e < 1 || int(e) >= len(namesRangeGrass) {
-		return ""
-	}
-	return namesRangeGrass[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RangeGrass) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RangeGrass) UnmarshalText(text []byte) error {
-	for i, name := range namesRangeGrass[1:] {
-		if name == string(text) {
-			*e = RangeGrass(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.RangeGrass", Text: string(text), Problem: "no such word", Accepts: namesRangeGrass[1:], Word: true}
-}
+func (e RangeGrass) String() string                   { return enum.Word(namesRangeGrass, e) }
+func (e RangeGrass) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RangeGrass) UnmarshalText(text []byte) error { return enum.Read(namesRangeGrass, text, e) }
 
 var namesGrazingSystem = []string{"", "continuous", "slow", "moderate", "strip", "hay", "silage", "green chop", "range growing", "range dormant", "browse"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e GrazingSystem) String() string {
-	if e < 1 || int(e) >= len(namesGrazingSystem) {
-		return ""
-	}
-	return namesGrazingSystem[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e GrazingSystem) String() string               { return enum.Word(namesGrazingSystem, e) }
 func (e GrazingSystem) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *GrazingSystem) UnmarshalText(text []byte) error {
-	for i, name := range namesGrazingSystem[1:] {
-		if name == string(text) {
-			*e = GrazingSystem(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.GrazingSystem", Text: string(text), Problem: "no such word", Accepts: namesGrazingSystem[1:], Word: true}
+	return enum.Read(namesGrazingSystem, text, e)
 }
 
 var namesUseSource = []string{"", "georgia", "britain", "cornell", "mississippi", "maine", "texas range", "bryan", "noble", "australia", "north dakota", "south dakota", "queensland"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e UseSource) String() string {
-	if e < 1 || int(e) >= len(namesUseSource) {
-		return ""
-	}
-	return namesUseSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e UseSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *UseSource) UnmarshalText(text []byte) error {
-	for i, name := range namesUseSource[1:] {
-		if name == string(text) {
-			*e = UseSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.UseSource", Text: string(text), Problem: "no such word", Accepts: namesUseSource[1:], Word: true}
-}
+func (e UseSource) String() string                   { return enum.Word(namesUseSource, e) }
+func (e UseSource) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *UseSource) UnmarshalText(text []byte) error { return enum.Read(namesUseSource, text, e) }

@@ -54,7 +54,7 @@ func ExampleUsableShare() {
 	// Output:
 	// 75 %
 	// 80 %
-	// forage.UsableShare: stay is 0.5 days, outside what PSU-STAY covers (from 1 day to 7 days); the value is given all the same
+	// forage.UsableShare: stay is 0.5 days, outside what PSU-STAY covers (from 1 day to 7 days); the value is still given
 }
 
 // What can my ewes take from 3 acres with 1,000 lb/ac to spare?

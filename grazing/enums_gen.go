@@ -2,340 +2,88 @@
 
 package grazing
 
-import "example.org/soum/units"
+import "example.org/soum/internal/enum"
 
 var namesFeedAction = []string{"", "enough", "long", "watch", "decide"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FeedAction) String() string {
-	if e < 1 || int(e) >= len(namesFeedAction) {
-		return ""
-	}
-	return namesFeedAction[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FeedAction) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FeedAction) UnmarshalText(text []byte) error {
-	for i, name := range namesFeedAction[1:] {
-		if name == string(text) {
-			*e = FeedAction(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FeedAction", Text: string(text), Problem: "no such word", Accepts: namesFeedAction[1:], Word: true}
-}
+func (e FeedAction) String() string                   { return enum.Word(namesFeedAction, e) }
+func (e FeedAction) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FeedAction) UnmarshalText(text []byte) error { return enum.Read(namesFeedAction, text, e) }
 
 var namesVoltageAim = []string{"", "least", "working", "most"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e VoltageAim) String() string {
-	if e < 1 || int(e) >= len(namesVoltageAim) {
-		return ""
-	}
-	return namesVoltageAim[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e VoltageAim) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *VoltageAim) UnmarshalText(text []byte) error {
-	for i, name := range namesVoltageAim[1:] {
-		if name == string(text) {
-			*e = VoltageAim(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.VoltageAim", Text: string(text), Problem: "no such word", Accepts: namesVoltageAim[1:], Word: true}
-}
+func (e VoltageAim) String() string                   { return enum.Word(namesVoltageAim, e) }
+func (e VoltageAim) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *VoltageAim) UnmarshalText(text []byte) error { return enum.Read(namesVoltageAim, text, e) }
 
 var namesRodRule = []string{"", "trade press", "utility"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RodRule) String() string {
-	if e < 1 || int(e) >= len(namesRodRule) {
-		return ""
-	}
-	return namesRodRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RodRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RodRule) UnmarshalText(text []byte) error {
-	for i, name := range namesRodRule[1:] {
-		if name == string(text) {
-			*e = RodRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.RodRule", Text: string(text), Problem: "no such word", Accepts: namesRodRule[1:], Word: true}
-}
+func (e RodRule) String() string                   { return enum.Word(namesRodRule, e) }
+func (e RodRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RodRule) UnmarshalText(text []byte) error { return enum.Read(namesRodRule, text, e) }
 
 var namesFenceItem = []string{"", "wire", "post", "moved wire", "netting", "moved post", "energizer", "rod"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FenceItem) String() string {
-	if e < 1 || int(e) >= len(namesFenceItem) {
-		return ""
-	}
-	return namesFenceItem[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FenceItem) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FenceItem) UnmarshalText(text []byte) error {
-	for i, name := range namesFenceItem[1:] {
-		if name == string(text) {
-			*e = FenceItem(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FenceItem", Text: string(text), Problem: "no such word", Accepts: namesFenceItem[1:], Word: true}
-}
+func (e FenceItem) String() string                   { return enum.Word(namesFenceItem, e) }
+func (e FenceItem) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FenceItem) UnmarshalText(text []byte) error { return enum.Read(namesFenceItem, text, e) }
 
 var namesRentRule = []string{"", "quality", "eighth"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RentRule) String() string {
-	if e < 1 || int(e) >= len(namesRentRule) {
-		return ""
-	}
-	return namesRentRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RentRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RentRule) UnmarshalText(text []byte) error {
-	for i, name := range namesRentRule[1:] {
-		if name == string(text) {
-			*e = RentRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.RentRule", Text: string(text), Problem: "no such word", Accepts: namesRentRule[1:], Word: true}
-}
+func (e RentRule) String() string                   { return enum.Word(namesRentRule, e) }
+func (e RentRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RentRule) UnmarshalText(text []byte) error { return enum.Read(namesRentRule, text, e) }
 
 var namesRole = []string{"", "lead", "follow", "clean up"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Role) String() string {
-	if e < 1 || int(e) >= len(namesRole) {
-		return ""
-	}
-	return namesRole[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Role) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Role) UnmarshalText(text []byte) error {
-	for i, name := range namesRole[1:] {
-		if name == string(text) {
-			*e = Role(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.Role", Text: string(text), Problem: "no such word", Accepts: namesRole[1:], Word: true}
-}
+func (e Role) String() string                   { return enum.Word(namesRole, e) }
+func (e Role) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Role) UnmarshalText(text []byte) error { return enum.Read(namesRole, text, e) }
 
 var namesFenceLine = []string{"", "boundary", "interior"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FenceLine) String() string {
-	if e < 1 || int(e) >= len(namesFenceLine) {
-		return ""
-	}
-	return namesFenceLine[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FenceLine) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FenceLine) UnmarshalText(text []byte) error {
-	for i, name := range namesFenceLine[1:] {
-		if name == string(text) {
-			*e = FenceLine(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FenceLine", Text: string(text), Problem: "no such word", Accepts: namesFenceLine[1:], Word: true}
-}
+func (e FenceLine) String() string                   { return enum.Word(namesFenceLine, e) }
+func (e FenceLine) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FenceLine) UnmarshalText(text []byte) error { return enum.Read(namesFenceLine, text, e) }
 
 var namesFencedStock = []string{"", "quiet cattle", "small", "birds", "horned"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FencedStock) String() string {
-	if e < 1 || int(e) >= len(namesFencedStock) {
-		return ""
-	}
-	return namesFencedStock[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FencedStock) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FencedStock) UnmarshalText(text []byte) error {
-	for i, name := range namesFencedStock[1:] {
-		if name == string(text) {
-			*e = FencedStock(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.FencedStock", Text: string(text), Problem: "no such word", Accepts: namesFencedStock[1:], Word: true}
-}
+func (e FencedStock) String() string                   { return enum.Word(namesFencedStock, e) }
+func (e FencedStock) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FencedStock) UnmarshalText(text []byte) error { return enum.Read(namesFencedStock, text, e) }
 
 var namesMovedFence = []string{"", "one wire", "netting", "either", "wires"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e MovedFence) String() string {
-	if e < 1 || int(e) >= len(namesMovedFence) {
-		return ""
-	}
-	return namesMovedFence[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e MovedFence) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *MovedFence) UnmarshalText(text []byte) error {
-	for i, name := range namesMovedFence[1:] {
-		if name == string(text) {
-			*e = MovedFence(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.MovedFence", Text: string(text), Problem: "no such word", Accepts: namesMovedFence[1:], Word: true}
-}
+func (e MovedFence) String() string                   { return enum.Word(namesMovedFence, e) }
+func (e MovedFence) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *MovedFence) UnmarshalText(text []byte) error { return enum.Read(namesMovedFence, text, e) }
 
 var namesRainYear = []string{"", "below", "normal", "above"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RainYear) String() string {
-	if e < 1 || int(e) >= len(namesRainYear) {
-		return ""
-	}
-	return namesRainYear[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RainYear) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RainYear) UnmarshalText(text []byte) error {
-	for i, name := range namesRainYear[1:] {
-		if name == string(text) {
-			*e = RainYear(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.RainYear", Text: string(text), Problem: "no such word", Accepts: namesRainYear[1:], Word: true}
-}
+func (e RainYear) String() string                   { return enum.Word(namesRainYear, e) }
+func (e RainYear) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RainYear) UnmarshalText(text []byte) error { return enum.Read(namesRainYear, text, e) }
 
 var namesSpaceRule = []string{"", "nitrogen", "range", "open", "used", "yard", "lot"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e SpaceRule) String() string {
-	if e < 1 || int(e) >= len(namesSpaceRule) {
-		return ""
-	}
-	return namesSpaceRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e SpaceRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *SpaceRule) UnmarshalText(text []byte) error {
-	for i, name := range namesSpaceRule[1:] {
-		if name == string(text) {
-			*e = SpaceRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.SpaceRule", Text: string(text), Problem: "no such word", Accepts: namesSpaceRule[1:], Word: true}
-}
+func (e SpaceRule) String() string                   { return enum.Word(namesSpaceRule, e) }
+func (e SpaceRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *SpaceRule) UnmarshalText(text []byte) error { return enum.Read(namesSpaceRule, text, e) }
 
 var namesWalkSource = []string{"", "kentucky", "even", "missouri", "farm press", "dairy", "other", "unused", "range flat", "range rough"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WalkSource) String() string {
-	if e < 1 || int(e) >= len(namesWalkSource) {
-		return ""
-	}
-	return namesWalkSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WalkSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WalkSource) UnmarshalText(text []byte) error {
-	for i, name := range namesWalkSource[1:] {
-		if name == string(text) {
-			*e = WalkSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.WalkSource", Text: string(text), Problem: "no such word", Accepts: namesWalkSource[1:], Word: true}
-}
+func (e WalkSource) String() string                   { return enum.Word(namesWalkSource, e) }
+func (e WalkSource) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WalkSource) UnmarshalText(text []byte) error { return enum.Read(namesWalkSource, text, e) }
 
 var namesWaterVisit = []string{"", "singly", "either", "herd"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WaterVisit) String() string {
-	if e < 1 || int(e) >= len(namesWaterVisit) {
-		return ""
-	}
-	return namesWaterVisit[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WaterVisit) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WaterVisit) UnmarshalText(text []byte) error {
-	for i, name := range namesWaterVisit[1:] {
-		if name == string(text) {
-			*e = WaterVisit(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.WaterVisit", Text: string(text), Problem: "no such word", Accepts: namesWaterVisit[1:], Word: true}
-}
+func (e WaterVisit) String() string                   { return enum.Word(namesWaterVisit, e) }
+func (e WaterVisit) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WaterVisit) UnmarshalText(text []byte) error { return enum.Read(namesWaterVisit, text, e) }
 
 var namesTankRule = []string{"", "hour", "hours", "slow", "sun", "unsure", "herd ohio"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e TankRule) String() string {
-	if e < 1 || int(e) >= len(namesTankRule) {
-		return ""
-	}
-	return namesTankRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e TankRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *TankRule) UnmarshalText(text []byte) error {
-	for i, name := range namesTankRule[1:] {
-		if name == string(text) {
-			*e = TankRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "grazing.TankRule", Text: string(text), Problem: "no such word", Accepts: namesTankRule[1:], Word: true}
-}
+func (e TankRule) String() string                   { return enum.Word(namesTankRule, e) }
+func (e TankRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *TankRule) UnmarshalText(text []byte) error { return enum.Read(namesTankRule, text, e) }

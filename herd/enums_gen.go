@@ -2,1348 +2,354 @@
 
 package herd
 
-import "example.org/soum/units"
+import "example.org/soum/internal/enum"
 
 var namesBreedingFigure = []string{"", "gestation", "cycle", "heat length", "first heat", "incubation"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e BreedingFigure) String() string {
-	if e < 1 || int(e) >= len(namesBreedingFigure) {
-		return ""
-	}
-	return namesBreedingFigure[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e BreedingFigure) String() string               { return enum.Word(namesBreedingFigure, e) }
 func (e BreedingFigure) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *BreedingFigure) UnmarshalText(text []byte) error {
-	for i, name := range namesBreedingFigure[1:] {
-		if name == string(text) {
-			*e = BreedingFigure(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.BreedingFigure", Text: string(text), Problem: "no such word", Accepts: namesBreedingFigure[1:], Word: true}
+	return enum.Read(namesBreedingFigure, text, e)
 }
 
 var namesBreedingSource = []string{"", "frandson", "lists", "other lists", "virginia", "missouri", "hair sheep", "alpaca farm", "merck", "mississippi"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e BreedingSource) String() string {
-	if e < 1 || int(e) >= len(namesBreedingSource) {
-		return ""
-	}
-	return namesBreedingSource[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e BreedingSource) String() string               { return enum.Word(namesBreedingSource, e) }
 func (e BreedingSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *BreedingSource) UnmarshalText(text []byte) error {
-	for i, name := range namesBreedingSource[1:] {
-		if name == string(text) {
-			*e = BreedingSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.BreedingSource", Text: string(text), Problem: "no such word", Accepts: namesBreedingSource[1:], Word: true}
+	return enum.Read(namesBreedingSource, text, e)
 }
 
 var namesKind = []string{"", "cattle", "sheep", "goats", "horses", "pigs", "chickens", "turkeys", "geese", "ducks", "camelids", "deer", "rabbits", "donkeys"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Kind) String() string {
-	if e < 1 || int(e) >= len(namesKind) {
-		return ""
-	}
-	return namesKind[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Kind) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Kind) UnmarshalText(text []byte) error {
-	for i, name := range namesKind[1:] {
-		if name == string(text) {
-			*e = Kind(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Kind", Text: string(text), Problem: "no such word", Accepts: namesKind[1:], Word: true}
-}
+func (e Kind) String() string                   { return enum.Word(namesKind, e) }
+func (e Kind) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Kind) UnmarshalText(text []byte) error { return enum.Read(namesKind, text, e) }
 
 var namesNeed = []string{"", "milk", "growth", "suckling", "upkeep", "rooting", "gleaning"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Need) String() string {
-	if e < 1 || int(e) >= len(namesNeed) {
-		return ""
-	}
-	return namesNeed[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Need) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Need) UnmarshalText(text []byte) error {
-	for i, name := range namesNeed[1:] {
-		if name == string(text) {
-			*e = Need(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Need", Text: string(text), Problem: "no such word", Accepts: namesNeed[1:], Word: true}
-}
+func (e Need) String() string                   { return enum.Word(namesNeed, e) }
+func (e Need) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Need) UnmarshalText(text []byte) error { return enum.Read(namesNeed, text, e) }
 
 var namesStage = []string{"", "dry", "late gestation", "lactating", "growing", "laying"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Stage) String() string {
-	if e < 1 || int(e) >= len(namesStage) {
-		return ""
-	}
-	return namesStage[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Stage) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Stage) UnmarshalText(text []byte) error {
-	for i, name := range namesStage[1:] {
-		if name == string(text) {
-			*e = Stage(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Stage", Text: string(text), Problem: "no such word", Accepts: namesStage[1:], Word: true}
-}
+func (e Stage) String() string                   { return enum.Word(namesStage, e) }
+func (e Stage) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Stage) UnmarshalText(text []byte) error { return enum.Read(namesStage, text, e) }
 
 var namesCoat = []string{"", "heavy winter", "winter", "summer", "wet heavy winter", "wet winter", "wet summer", "short heavy winter", "short winter", "short autumn", "short wet or summer"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Coat) String() string {
-	if e < 1 || int(e) >= len(namesCoat) {
-		return ""
-	}
-	return namesCoat[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Coat) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Coat) UnmarshalText(text []byte) error {
-	for i, name := range namesCoat[1:] {
-		if name == string(text) {
-			*e = Coat(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Coat", Text: string(text), Problem: "no such word", Accepts: namesCoat[1:], Word: true}
-}
+func (e Coat) String() string                   { return enum.Word(namesCoat, e) }
+func (e Coat) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Coat) UnmarshalText(text []byte) error { return enum.Read(namesCoat, text, e) }
 
 var namesFlesh = []string{"", "thin", "average", "fleshy"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Flesh) String() string {
-	if e < 1 || int(e) >= len(namesFlesh) {
-		return ""
-	}
-	return namesFlesh[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Flesh) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Flesh) UnmarshalText(text []byte) error {
-	for i, name := range namesFlesh[1:] {
-		if name == string(text) {
-			*e = Flesh(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Flesh", Text: string(text), Problem: "no such word", Accepts: namesFlesh[1:], Word: true}
-}
+func (e Flesh) String() string                   { return enum.Word(namesFlesh, e) }
+func (e Flesh) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Flesh) UnmarshalText(text []byte) error { return enum.Read(namesFlesh, text, e) }
 
 var namesChillRule = []string{"", "table", "rough"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e ChillRule) String() string {
-	if e < 1 || int(e) >= len(namesChillRule) {
-		return ""
-	}
-	return namesChillRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e ChillRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *ChillRule) UnmarshalText(text []byte) error {
-	for i, name := range namesChillRule[1:] {
-		if name == string(text) {
-			*e = ChillRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.ChillRule", Text: string(text), Problem: "no such word", Accepts: namesChillRule[1:], Word: true}
-}
+func (e ChillRule) String() string                   { return enum.Word(namesChillRule, e) }
+func (e ChillRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *ChillRule) UnmarshalText(text []byte) error { return enum.Read(namesChillRule, text, e) }
 
 var namesColdRule = []string{"", "one percent", "two percent", "iowa", "purdue"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e ColdRule) String() string {
-	if e < 1 || int(e) >= len(namesColdRule) {
-		return ""
-	}
-	return namesColdRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e ColdRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *ColdRule) UnmarshalText(text []byte) error {
-	for i, name := range namesColdRule[1:] {
-		if name == string(text) {
-			*e = ColdRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.ColdRule", Text: string(text), Problem: "no such word", Accepts: namesColdRule[1:], Word: true}
-}
+func (e ColdRule) String() string                   { return enum.Word(namesColdRule, e) }
+func (e ColdRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *ColdRule) UnmarshalText(text []byte) error { return enum.Read(namesColdRule, text, e) }
 
 var namesPlants = []string{"", "grass", "forbs", "browse"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Plants) String() string {
-	if e < 1 || int(e) >= len(namesPlants) {
-		return ""
-	}
-	return namesPlants[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Plants) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Plants) UnmarshalText(text []byte) error {
-	for i, name := range namesPlants[1:] {
-		if name == string(text) {
-			*e = Plants(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Plants", Text: string(text), Problem: "no such word", Accepts: namesPlants[1:], Word: true}
-}
+func (e Plants) String() string                   { return enum.Word(namesPlants, e) }
+func (e Plants) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Plants) UnmarshalText(text []byte) error { return enum.Read(namesPlants, text, e) }
 
 var namesAddOnSource = []string{"", "goats georgia", "goats arkansas", "either missouri", "sheep arkansas", "ewe south dakota"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e AddOnSource) String() string {
-	if e < 1 || int(e) >= len(namesAddOnSource) {
-		return ""
-	}
-	return namesAddOnSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e AddOnSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *AddOnSource) UnmarshalText(text []byte) error {
-	for i, name := range namesAddOnSource[1:] {
-		if name == string(text) {
-			*e = AddOnSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.AddOnSource", Text: string(text), Problem: "no such word", Accepts: namesAddOnSource[1:], Word: true}
-}
+func (e AddOnSource) String() string                   { return enum.Word(namesAddOnSource, e) }
+func (e AddOnSource) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *AddOnSource) UnmarshalText(text []byte) error { return enum.Read(namesAddOnSource, text, e) }
 
 var namesBeefDrinker = []string{"", "calf", "growing", "finishing", "dry cow", "bull"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e BeefDrinker) String() string {
-	if e < 1 || int(e) >= len(namesBeefDrinker) {
-		return ""
-	}
-	return namesBeefDrinker[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e BeefDrinker) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *BeefDrinker) UnmarshalText(text []byte) error {
-	for i, name := range namesBeefDrinker[1:] {
-		if name == string(text) {
-			*e = BeefDrinker(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.BeefDrinker", Text: string(text), Problem: "no such word", Accepts: namesBeefDrinker[1:], Word: true}
-}
+func (e BeefDrinker) String() string                   { return enum.Word(namesBeefDrinker, e) }
+func (e BeefDrinker) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *BeefDrinker) UnmarshalText(text []byte) error { return enum.Read(namesBeefDrinker, text, e) }
 
 var namesWaterCurve = []string{"", "growing cool", "finishing cool", "growing hot", "finishing hot", "dairy heifer"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WaterCurve) String() string {
-	if e < 1 || int(e) >= len(namesWaterCurve) {
-		return ""
-	}
-	return namesWaterCurve[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WaterCurve) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WaterCurve) UnmarshalText(text []byte) error {
-	for i, name := range namesWaterCurve[1:] {
-		if name == string(text) {
-			*e = WaterCurve(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.WaterCurve", Text: string(text), Problem: "no such word", Accepts: namesWaterCurve[1:], Word: true}
-}
+func (e WaterCurve) String() string                   { return enum.Word(namesWaterCurve, e) }
+func (e WaterCurve) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WaterCurve) UnmarshalText(text []byte) error { return enum.Read(namesWaterCurve, text, e) }
 
 var namesDrinkingSource = []string{"", "kansas", "ohio", "lincoln", "carolina", "australia", "dakota", "dakota table", "compilation", "south dakota"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e DrinkingSource) String() string {
-	if e < 1 || int(e) >= len(namesDrinkingSource) {
-		return ""
-	}
-	return namesDrinkingSource[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e DrinkingSource) String() string               { return enum.Word(namesDrinkingSource, e) }
 func (e DrinkingSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *DrinkingSource) UnmarshalText(text []byte) error {
-	for i, name := range namesDrinkingSource[1:] {
-		if name == string(text) {
-			*e = DrinkingSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.DrinkingSource", Text: string(text), Problem: "no such word", Accepts: namesDrinkingSource[1:], Word: true}
+	return enum.Read(namesDrinkingSource, text, e)
 }
 
 var namesFeedWater = []string{"", "sheep", "cow"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FeedWater) String() string {
-	if e < 1 || int(e) >= len(namesFeedWater) {
-		return ""
-	}
-	return namesFeedWater[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FeedWater) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FeedWater) UnmarshalText(text []byte) error {
-	for i, name := range namesFeedWater[1:] {
-		if name == string(text) {
-			*e = FeedWater(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.FeedWater", Text: string(text), Problem: "no such word", Accepts: namesFeedWater[1:], Word: true}
-}
+func (e FeedWater) String() string                   { return enum.Word(namesFeedWater, e) }
+func (e FeedWater) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FeedWater) UnmarshalText(text []byte) error { return enum.Read(namesFeedWater, text, e) }
 
 var namesProteinKind = []string{"", "digestible", "total"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e ProteinKind) String() string {
-	if e < 1 || int(e) >= len(namesProteinKind) {
-		return ""
-	}
-	return namesProteinKind[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e ProteinKind) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *ProteinKind) UnmarshalText(text []byte) error {
-	for i, name := range namesProteinKind[1:] {
-		if name == string(text) {
-			*e = ProteinKind(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.ProteinKind", Text: string(text), Problem: "no such word", Accepts: namesProteinKind[1:], Word: true}
-}
+func (e ProteinKind) String() string                   { return enum.Word(namesProteinKind, e) }
+func (e ProteinKind) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *ProteinKind) UnmarshalText(text []byte) error { return enum.Read(namesProteinKind, text, e) }
 
 var namesEnergyChain = []string{"", "goat", "ruminant", "pound"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e EnergyChain) String() string {
-	if e < 1 || int(e) >= len(namesEnergyChain) {
-		return ""
-	}
-	return namesEnergyChain[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e EnergyChain) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *EnergyChain) UnmarshalText(text []byte) error {
-	for i, name := range namesEnergyChain[1:] {
-		if name == string(text) {
-			*e = EnergyChain(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.EnergyChain", Text: string(text), Problem: "no such word", Accepts: namesEnergyChain[1:], Word: true}
-}
+func (e EnergyChain) String() string                   { return enum.Word(namesEnergyChain, e) }
+func (e EnergyChain) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *EnergyChain) UnmarshalText(text []byte) error { return enum.Read(namesEnergyChain, text, e) }
 
 var namesEnergyLevel = []string{"", "digestible", "metabolizable", "net"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e EnergyLevel) String() string {
-	if e < 1 || int(e) >= len(namesEnergyLevel) {
-		return ""
-	}
-	return namesEnergyLevel[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e EnergyLevel) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *EnergyLevel) UnmarshalText(text []byte) error {
-	for i, name := range namesEnergyLevel[1:] {
-		if name == string(text) {
-			*e = EnergyLevel(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.EnergyLevel", Text: string(text), Problem: "no such word", Accepts: namesEnergyLevel[1:], Word: true}
-}
+func (e EnergyLevel) String() string                   { return enum.Word(namesEnergyLevel, e) }
+func (e EnergyLevel) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *EnergyLevel) UnmarshalText(text []byte) error { return enum.Read(namesEnergyLevel, text, e) }
 
 var namesUpkeepTable = []string{"", "ewe protein", "goat protein", "goat digestible"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e UpkeepTable) String() string {
-	if e < 1 || int(e) >= len(namesUpkeepTable) {
-		return ""
-	}
-	return namesUpkeepTable[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e UpkeepTable) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *UpkeepTable) UnmarshalText(text []byte) error {
-	for i, name := range namesUpkeepTable[1:] {
-		if name == string(text) {
-			*e = UpkeepTable(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.UpkeepTable", Text: string(text), Problem: "no such word", Accepts: namesUpkeepTable[1:], Word: true}
-}
+func (e UpkeepTable) String() string                   { return enum.Word(namesUpkeepTable, e) }
+func (e UpkeepTable) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *UpkeepTable) UnmarshalText(text []byte) error { return enum.Read(namesUpkeepTable, text, e) }
 
 var namesNeedStock = []string{"", "ewe upkeep", "ewe late gestation", "ewe lactating", "cow after calving", "cow late gestation"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e NeedStock) String() string {
-	if e < 1 || int(e) >= len(namesNeedStock) {
-		return ""
-	}
-	return namesNeedStock[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e NeedStock) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *NeedStock) UnmarshalText(text []byte) error {
-	for i, name := range namesNeedStock[1:] {
-		if name == string(text) {
-			*e = NeedStock(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.NeedStock", Text: string(text), Problem: "no such word", Accepts: namesNeedStock[1:], Word: true}
-}
+func (e NeedStock) String() string                   { return enum.Word(namesNeedStock, e) }
+func (e NeedStock) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *NeedStock) UnmarshalText(text []byte) error { return enum.Read(namesNeedStock, text, e) }
 
 var namesFeedValue = []string{"", "digestible", "protein"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FeedValue) String() string {
-	if e < 1 || int(e) >= len(namesFeedValue) {
-		return ""
-	}
-	return namesFeedValue[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FeedValue) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FeedValue) UnmarshalText(text []byte) error {
-	for i, name := range namesFeedValue[1:] {
-		if name == string(text) {
-			*e = FeedValue(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.FeedValue", Text: string(text), Problem: "no such word", Accepts: namesFeedValue[1:], Word: true}
-}
+func (e FeedValue) String() string                   { return enum.Word(namesFeedValue, e) }
+func (e FeedValue) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FeedValue) UnmarshalText(text []byte) error { return enum.Read(namesFeedValue, text, e) }
 
 var namesReckoning = []string{"", "weight", "metabolic", "vallentine", "manitoba", "smallholder", "extension", "california", "texas", "federal", "bryan", "montana", "idaho", "southern", "iowa horses", "jornada", "mexico", "south africa", "european", "nix", "entry level", "stewardship", "scottish", "adult equivalent", "dry sheep mla", "dry sheep victoria", "dry sheep merino", "dry sheep south australia", "dry sheep tasmania", "new zealand", "new zealand smallholding", "tropical weight", "tropical short", "tropical storck", "tropical chewaka", "greylags"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Reckoning) String() string {
-	if e < 1 || int(e) >= len(namesReckoning) {
-		return ""
-	}
-	return namesReckoning[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Reckoning) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Reckoning) UnmarshalText(text []byte) error {
-	for i, name := range namesReckoning[1:] {
-		if name == string(text) {
-			*e = Reckoning(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Reckoning", Text: string(text), Problem: "no such word", Accepts: namesReckoning[1:], Word: true}
-}
+func (e Reckoning) String() string                   { return enum.Word(namesReckoning, e) }
+func (e Reckoning) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Reckoning) UnmarshalText(text []byte) error { return enum.Read(namesReckoning, text, e) }
 
 var namesUnitKind = []string{"", "animal unit", "livestock unit", "adult", "dry sheep", "stock unit", "tropical", "ewe"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e UnitKind) String() string {
-	if e < 1 || int(e) >= len(namesUnitKind) {
-		return ""
-	}
-	return namesUnitKind[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e UnitKind) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *UnitKind) UnmarshalText(text []byte) error {
-	for i, name := range namesUnitKind[1:] {
-		if name == string(text) {
-			*e = UnitKind(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.UnitKind", Text: string(text), Problem: "no such word", Accepts: namesUnitKind[1:], Word: true}
-}
+func (e UnitKind) String() string                   { return enum.Word(namesUnitKind, e) }
+func (e UnitKind) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *UnitKind) UnmarshalText(text []byte) error { return enum.Read(namesUnitKind, text, e) }
 
 var namesMerinoState = []string{"", "dry", "pregnant single", "pregnant twin", "lactating single", "lactating twin"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e MerinoState) String() string {
-	if e < 1 || int(e) >= len(namesMerinoState) {
-		return ""
-	}
-	return namesMerinoState[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e MerinoState) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *MerinoState) UnmarshalText(text []byte) error {
-	for i, name := range namesMerinoState[1:] {
-		if name == string(text) {
-			*e = MerinoState(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.MerinoState", Text: string(text), Problem: "no such word", Accepts: namesMerinoState[1:], Word: true}
-}
+func (e MerinoState) String() string                   { return enum.Word(namesMerinoState, e) }
+func (e MerinoState) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *MerinoState) UnmarshalText(text []byte) error { return enum.Read(namesMerinoState, text, e) }
 
 var namesBeefSource = []string{"", "hibberd thrift", "nebraska"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e BeefSource) String() string {
-	if e < 1 || int(e) >= len(namesBeefSource) {
-		return ""
-	}
-	return namesBeefSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e BeefSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *BeefSource) UnmarshalText(text []byte) error {
-	for i, name := range namesBeefSource[1:] {
-		if name == string(text) {
-			*e = BeefSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.BeefSource", Text: string(text), Problem: "no such word", Accepts: namesBeefSource[1:], Word: true}
-}
+func (e BeefSource) String() string                   { return enum.Word(namesBeefSource, e) }
+func (e BeefSource) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *BeefSource) UnmarshalText(text []byte) error { return enum.Read(namesBeefSource, text, e) }
 
 var namesForageIndex = []string{"", "feed value", "forage quality"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e ForageIndex) String() string {
-	if e < 1 || int(e) >= len(namesForageIndex) {
-		return ""
-	}
-	return namesForageIndex[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e ForageIndex) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *ForageIndex) UnmarshalText(text []byte) error {
-	for i, name := range namesForageIndex[1:] {
-		if name == string(text) {
-			*e = ForageIndex(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.ForageIndex", Text: string(text), Problem: "no such word", Accepts: namesForageIndex[1:], Word: true}
-}
+func (e ForageIndex) String() string                   { return enum.Word(namesForageIndex, e) }
+func (e ForageIndex) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *ForageIndex) UnmarshalText(text []byte) error { return enum.Read(namesForageIndex, text, e) }
 
 var namesEweState = []string{"", "upkeep", "flushing", "early gestation"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e EweState) String() string {
-	if e < 1 || int(e) >= len(namesEweState) {
-		return ""
-	}
-	return namesEweState[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e EweState) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *EweState) UnmarshalText(text []byte) error {
-	for i, name := range namesEweState[1:] {
-		if name == string(text) {
-			*e = EweState(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.EweState", Text: string(text), Problem: "no such word", Accepts: namesEweState[1:], Word: true}
-}
+func (e EweState) String() string                   { return enum.Word(namesEweState, e) }
+func (e EweState) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *EweState) UnmarshalText(text []byte) error { return enum.Read(namesEweState, text, e) }
 
 var namesGoatState = []string{"", "upkeep", "late pregnancy"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e GoatState) String() string {
-	if e < 1 || int(e) >= len(namesGoatState) {
-		return ""
-	}
-	return namesGoatState[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e GoatState) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *GoatState) UnmarshalText(text []byte) error {
-	for i, name := range namesGoatState[1:] {
-		if name == string(text) {
-			*e = GoatState(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.GoatState", Text: string(text), Problem: "no such word", Accepts: namesGoatState[1:], Word: true}
-}
+func (e GoatState) String() string                   { return enum.Word(namesGoatState, e) }
+func (e GoatState) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *GoatState) UnmarshalText(text []byte) error { return enum.Read(namesGoatState, text, e) }
 
 var namesHorseFeed = []string{"", "forage", "concentrate", "total"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e HorseFeed) String() string {
-	if e < 1 || int(e) >= len(namesHorseFeed) {
-		return ""
-	}
-	return namesHorseFeed[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e HorseFeed) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *HorseFeed) UnmarshalText(text []byte) error {
-	for i, name := range namesHorseFeed[1:] {
-		if name == string(text) {
-			*e = HorseFeed(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.HorseFeed", Text: string(text), Problem: "no such word", Accepts: namesHorseFeed[1:], Word: true}
-}
+func (e HorseFeed) String() string                   { return enum.Word(namesHorseFeed, e) }
+func (e HorseFeed) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *HorseFeed) UnmarshalText(text []byte) error { return enum.Read(namesHorseFeed, text, e) }
 
 var namesDairyAppetite = []string{"", "whole", "less", "much less"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e DairyAppetite) String() string {
-	if e < 1 || int(e) >= len(namesDairyAppetite) {
-		return ""
-	}
-	return namesDairyAppetite[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e DairyAppetite) String() string               { return enum.Word(namesDairyAppetite, e) }
 func (e DairyAppetite) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *DairyAppetite) UnmarshalText(text []byte) error {
-	for i, name := range namesDairyAppetite[1:] {
-		if name == string(text) {
-			*e = DairyAppetite(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.DairyAppetite", Text: string(text), Problem: "no such word", Accepts: namesDairyAppetite[1:], Word: true}
+	return enum.Read(namesDairyAppetite, text, e)
 }
 
 var namesHeatForm = []string{"", "fahrenheit", "celsius"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e HeatForm) String() string {
-	if e < 1 || int(e) >= len(namesHeatForm) {
-		return ""
-	}
-	return namesHeatForm[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e HeatForm) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *HeatForm) UnmarshalText(text []byte) error {
-	for i, name := range namesHeatForm[1:] {
-		if name == string(text) {
-			*e = HeatForm(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.HeatForm", Text: string(text), Problem: "no such word", Accepts: namesHeatForm[1:], Word: true}
-}
+func (e HeatForm) String() string                   { return enum.Word(namesHeatForm, e) }
+func (e HeatForm) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *HeatForm) UnmarshalText(text []byte) error { return enum.Read(namesHeatForm, text, e) }
 
 var namesHeatScale = []string{"", "safety index", "dairy index", "high yield index", "dairy classes", "slovenian classes"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e HeatScale) String() string {
-	if e < 1 || int(e) >= len(namesHeatScale) {
-		return ""
-	}
-	return namesHeatScale[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e HeatScale) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *HeatScale) UnmarshalText(text []byte) error {
-	for i, name := range namesHeatScale[1:] {
-		if name == string(text) {
-			*e = HeatScale(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.HeatScale", Text: string(text), Problem: "no such word", Accepts: namesHeatScale[1:], Word: true}
-}
+func (e HeatScale) String() string                   { return enum.Word(namesHeatScale, e) }
+func (e HeatScale) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *HeatScale) UnmarshalText(text []byte) error { return enum.Read(namesHeatScale, text, e) }
 
 var namesHeatLevel = []string{"", "none", "mild", "moderate", "stressed", "severe", "very severe", "alert", "danger", "emergency"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e HeatLevel) String() string {
-	if e < 1 || int(e) >= len(namesHeatLevel) {
-		return ""
-	}
-	return namesHeatLevel[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e HeatLevel) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *HeatLevel) UnmarshalText(text []byte) error {
-	for i, name := range namesHeatLevel[1:] {
-		if name == string(text) {
-			*e = HeatLevel(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.HeatLevel", Text: string(text), Problem: "no such word", Accepts: namesHeatLevel[1:], Word: true}
-}
+func (e HeatLevel) String() string                   { return enum.Word(namesHeatLevel, e) }
+func (e HeatLevel) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *HeatLevel) UnmarshalText(text []byte) error { return enum.Read(namesHeatLevel, text, e) }
 
 var namesWaterScale = []string{"", "montana solids", "dakota solids", "saskatchewan solids", "laboratory solids", "dakota sulfate", "dakota sulfate earlier", "south dakota sulfate", "canadian sulfate", "saskatchewan sulfate", "laboratory sulfate", "south dakota nitrate nitrogen", "south dakota nitrate", "minnesota nitrate nitrogen"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WaterScale) String() string {
-	if e < 1 || int(e) >= len(namesWaterScale) {
-		return ""
-	}
-	return namesWaterScale[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WaterScale) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WaterScale) UnmarshalText(text []byte) error {
-	for i, name := range namesWaterScale[1:] {
-		if name == string(text) {
-			*e = WaterScale(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.WaterScale", Text: string(text), Problem: "no such word", Accepts: namesWaterScale[1:], Word: true}
-}
+func (e WaterScale) String() string                   { return enum.Word(namesWaterScale, e) }
+func (e WaterScale) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WaterScale) UnmarshalText(text []byte) error { return enum.Read(namesWaterScale, text, e) }
 
 var namesDrinkers = []string{"", "grown", "breeding", "young", "poultry"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Drinkers) String() string {
-	if e < 1 || int(e) >= len(namesDrinkers) {
-		return ""
-	}
-	return namesDrinkers[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Drinkers) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Drinkers) UnmarshalText(text []byte) error {
-	for i, name := range namesDrinkers[1:] {
-		if name == string(text) {
-			*e = Drinkers(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Drinkers", Text: string(text), Problem: "no such word", Accepts: namesDrinkers[1:], Word: true}
-}
+func (e Drinkers) String() string                   { return enum.Word(namesDrinkers, e) }
+func (e Drinkers) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Drinkers) UnmarshalText(text []byte) error { return enum.Read(namesDrinkers, text, e) }
 
 var namesWaterGrade = []string{"", "good", "analyse", "loosens", "satisfactory", "reasonable", "poor", "risk", "unfit"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WaterGrade) String() string {
-	if e < 1 || int(e) >= len(namesWaterGrade) {
-		return ""
-	}
-	return namesWaterGrade[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WaterGrade) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WaterGrade) UnmarshalText(text []byte) error {
-	for i, name := range namesWaterGrade[1:] {
-		if name == string(text) {
-			*e = WaterGrade(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.WaterGrade", Text: string(text), Problem: "no such word", Accepts: namesWaterGrade[1:], Word: true}
-}
+func (e WaterGrade) String() string                   { return enum.Word(namesWaterGrade, e) }
+func (e WaterGrade) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WaterGrade) UnmarshalText(text []byte) error { return enum.Read(namesWaterGrade, text, e) }
 
 var namesManureKind = []string{"", "unknown", "beef cow", "dairy cow", "heifer", "breeding pig", "slaughter pig", "hen", "turkey", "steer", "turkey hen"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e ManureKind) String() string {
-	if e < 1 || int(e) >= len(namesManureKind) {
-		return ""
-	}
-	return namesManureKind[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e ManureKind) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *ManureKind) UnmarshalText(text []byte) error {
-	for i, name := range namesManureKind[1:] {
-		if name == string(text) {
-			*e = ManureKind(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.ManureKind", Text: string(text), Problem: "no such word", Accepts: namesManureKind[1:], Word: true}
-}
+func (e ManureKind) String() string                   { return enum.Word(namesManureKind, e) }
+func (e ManureKind) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *ManureKind) UnmarshalText(text []byte) error { return enum.Read(namesManureKind, text, e) }
 
 var namesNutrient = []string{"", "nitrogen", "phosphate", "potash"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Nutrient) String() string {
-	if e < 1 || int(e) >= len(namesNutrient) {
-		return ""
-	}
-	return namesNutrient[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Nutrient) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Nutrient) UnmarshalText(text []byte) error {
-	for i, name := range namesNutrient[1:] {
-		if name == string(text) {
-			*e = Nutrient(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Nutrient", Text: string(text), Problem: "no such word", Accepts: namesNutrient[1:], Word: true}
-}
+func (e Nutrient) String() string                   { return enum.Word(namesNutrient, e) }
+func (e Nutrient) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Nutrient) UnmarshalText(text []byte) error { return enum.Read(namesNutrient, text, e) }
 
 var namesFate = []string{"", "excreted", "after losses"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Fate) String() string {
-	if e < 1 || int(e) >= len(namesFate) {
-		return ""
-	}
-	return namesFate[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Fate) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Fate) UnmarshalText(text []byte) error {
-	for i, name := range namesFate[1:] {
-		if name == string(text) {
-			*e = Fate(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Fate", Text: string(text), Problem: "no such word", Accepts: namesFate[1:], Word: true}
-}
+func (e Fate) String() string                   { return enum.Word(namesFate, e) }
+func (e Fate) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Fate) UnmarshalText(text []byte) error { return enum.Read(namesFate, text, e) }
 
 var namesExcretionSource = []string{"", "england", "england earlier", "ulster", "wisconsin", "for first crop", "ireland", "scotland", "handbook", "watershed", "guideline", "chamber", "paper", "elsewhere"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e ExcretionSource) String() string {
-	if e < 1 || int(e) >= len(namesExcretionSource) {
-		return ""
-	}
-	return namesExcretionSource[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e ExcretionSource) String() string               { return enum.Word(namesExcretionSource, e) }
 func (e ExcretionSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *ExcretionSource) UnmarshalText(text []byte) error {
-	for i, name := range namesExcretionSource[1:] {
-		if name == string(text) {
-			*e = ExcretionSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.ExcretionSource", Text: string(text), Problem: "no such word", Accepts: namesExcretionSource[1:], Word: true}
+	return enum.Read(namesExcretionSource, text, e)
 }
 
 var namesExcreta = []string{"", "manure", "nitrogen", "phosphorus", "phosphate", "potassium", "potash", "sulfur"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Excreta) String() string {
-	if e < 1 || int(e) >= len(namesExcreta) {
-		return ""
-	}
-	return namesExcreta[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Excreta) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Excreta) UnmarshalText(text []byte) error {
-	for i, name := range namesExcreta[1:] {
-		if name == string(text) {
-			*e = Excreta(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Excreta", Text: string(text), Problem: "no such word", Accepts: namesExcreta[1:], Word: true}
-}
+func (e Excreta) String() string                   { return enum.Word(namesExcreta, e) }
+func (e Excreta) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Excreta) UnmarshalText(text []byte) error { return enum.Read(namesExcreta, text, e) }
 
 var namesKeptSource = []string{"", "florida", "nebraska", "prairie heavy", "prairie light", "fattening", "pig", "milking cow", "purdue nitrogen", "purdue phosphorus", "purdue potassium", "holstein milk"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e KeptSource) String() string {
-	if e < 1 || int(e) >= len(namesKeptSource) {
-		return ""
-	}
-	return namesKeptSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e KeptSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *KeptSource) UnmarshalText(text []byte) error {
-	for i, name := range namesKeptSource[1:] {
-		if name == string(text) {
-			*e = KeptSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.KeptSource", Text: string(text), Problem: "no such word", Accepts: namesKeptSource[1:], Word: true}
-}
+func (e KeptSource) String() string                   { return enum.Word(namesKeptSource, e) }
+func (e KeptSource) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *KeptSource) UnmarshalText(text []byte) error { return enum.Read(namesKeptSource, text, e) }
 
 var namesHousing = []string{"", "winter", "summer milking"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Housing) String() string {
-	if e < 1 || int(e) >= len(namesHousing) {
-		return ""
-	}
-	return namesHousing[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Housing) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Housing) UnmarshalText(text []byte) error {
-	for i, name := range namesHousing[1:] {
-		if name == string(text) {
-			*e = Housing(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Housing", Text: string(text), Problem: "no such word", Accepts: namesHousing[1:], Word: true}
-}
+func (e Housing) String() string                   { return enum.Word(namesHousing, e) }
+func (e Housing) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Housing) UnmarshalText(text []byte) error { return enum.Read(namesHousing, text, e) }
 
 var namesCropContact = []string{"", "touches soil", "above soil", "not for people"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e CropContact) String() string {
-	if e < 1 || int(e) >= len(namesCropContact) {
-		return ""
-	}
-	return namesCropContact[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e CropContact) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *CropContact) UnmarshalText(text []byte) error {
-	for i, name := range namesCropContact[1:] {
-		if name == string(text) {
-			*e = CropContact(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.CropContact", Text: string(text), Problem: "no such word", Accepts: namesCropContact[1:], Word: true}
-}
+func (e CropContact) String() string                   { return enum.Word(namesCropContact, e) }
+func (e CropContact) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *CropContact) UnmarshalText(text []byte) error { return enum.Read(namesCropContact, text, e) }
 
 var namesWormStage = []string{"", "egg to infective", "infective to laying", "larvae peak", "larvae down", "larvae dead", "move out"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WormStage) String() string {
-	if e < 1 || int(e) >= len(namesWormStage) {
-		return ""
-	}
-	return namesWormStage[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WormStage) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WormStage) UnmarshalText(text []byte) error {
-	for i, name := range namesWormStage[1:] {
-		if name == string(text) {
-			*e = WormStage(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.WormStage", Text: string(text), Problem: "no such word", Accepts: namesWormStage[1:], Word: true}
-}
+func (e WormStage) String() string                   { return enum.Word(namesWormStage, e) }
+func (e WormStage) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WormStage) UnmarshalText(text []byte) error { return enum.Read(namesWormStage, text, e) }
 
 var namesWormSource = []string{"", "west virginia", "ohio", "temperate", "tropics", "ncat", "trade"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WormSource) String() string {
-	if e < 1 || int(e) >= len(namesWormSource) {
-		return ""
-	}
-	return namesWormSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WormSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WormSource) UnmarshalText(text []byte) error {
-	for i, name := range namesWormSource[1:] {
-		if name == string(text) {
-			*e = WormSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.WormSource", Text: string(text), Problem: "no such word", Accepts: namesWormSource[1:], Word: true}
-}
+func (e WormSource) String() string                   { return enum.Word(namesWormSource, e) }
+func (e WormSource) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WormSource) UnmarshalText(text []byte) error { return enum.Read(namesWormSource, text, e) }
 
 var namesRestRule = []string{"", "temperate", "tropics", "ncat"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RestRule) String() string {
-	if e < 1 || int(e) >= len(namesRestRule) {
-		return ""
-	}
-	return namesRestRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RestRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RestRule) UnmarshalText(text []byte) error {
-	for i, name := range namesRestRule[1:] {
-		if name == string(text) {
-			*e = RestRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.RestRule", Text: string(text), Problem: "no such word", Accepts: namesRestRule[1:], Word: true}
-}
+func (e RestRule) String() string                   { return enum.Word(namesRestRule, e) }
+func (e RestRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RestRule) UnmarshalText(text []byte) error { return enum.Read(namesRestRule, text, e) }
 
 var namesWormReturn = []string{"", "other host", "rested", "not infective", "infective", "peak"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WormReturn) String() string {
-	if e < 1 || int(e) >= len(namesWormReturn) {
-		return ""
-	}
-	return namesWormReturn[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WormReturn) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WormReturn) UnmarshalText(text []byte) error {
-	for i, name := range namesWormReturn[1:] {
-		if name == string(text) {
-			*e = WormReturn(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.WormReturn", Text: string(text), Problem: "no such word", Accepts: namesWormReturn[1:], Word: true}
-}
+func (e WormReturn) String() string                   { return enum.Word(namesWormReturn, e) }
+func (e WormReturn) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WormReturn) UnmarshalText(text []byte) error { return enum.Read(namesWormReturn, text, e) }
 
 var namesClimbSource = []string{"", "ncat usual", "ncat most", "south dakota"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e ClimbSource) String() string {
-	if e < 1 || int(e) >= len(namesClimbSource) {
-		return ""
-	}
-	return namesClimbSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e ClimbSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *ClimbSource) UnmarshalText(text []byte) error {
-	for i, name := range namesClimbSource[1:] {
-		if name == string(text) {
-			*e = ClimbSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.ClimbSource", Text: string(text), Problem: "no such word", Accepts: namesClimbSource[1:], Word: true}
-}
+func (e ClimbSource) String() string                   { return enum.Word(namesClimbSource, e) }
+func (e ClimbSource) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *ClimbSource) UnmarshalText(text []byte) error { return enum.Read(namesClimbSource, text, e) }
 
 var namesStubbleSource = []string{"", "south dakota", "ncat"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StubbleSource) String() string {
-	if e < 1 || int(e) >= len(namesStubbleSource) {
-		return ""
-	}
-	return namesStubbleSource[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e StubbleSource) String() string               { return enum.Word(namesStubbleSource, e) }
 func (e StubbleSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *StubbleSource) UnmarshalText(text []byte) error {
-	for i, name := range namesStubbleSource[1:] {
-		if name == string(text) {
-			*e = StubbleSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.StubbleSource", Text: string(text), Problem: "no such word", Accepts: namesStubbleSource[1:], Word: true}
+	return enum.Read(namesStubbleSource, text, e)
 }
 
 var namesFly = []string{"", "horn fly", "house fly", "stable fly", "face fly"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Fly) String() string {
-	if e < 1 || int(e) >= len(namesFly) {
-		return ""
-	}
-	return namesFly[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Fly) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Fly) UnmarshalText(text []byte) error {
-	for i, name := range namesFly[1:] {
-		if name == string(text) {
-			*e = Fly(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Fly", Text: string(text), Problem: "no such word", Accepts: namesFly[1:], Word: true}
-}
+func (e Fly) String() string                   { return enum.Word(namesFly, e) }
+func (e Fly) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Fly) UnmarshalText(text []byte) error { return enum.Read(namesFly, text, e) }
 
 var namesTapeRule = []string{"", "cattle", "small", "horse", "horse metric", "donkey", "pig", "pig plus seven", "pig plus six", "pig metric"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e TapeRule) String() string {
-	if e < 1 || int(e) >= len(namesTapeRule) {
-		return ""
-	}
-	return namesTapeRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e TapeRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *TapeRule) UnmarshalText(text []byte) error {
-	for i, name := range namesTapeRule[1:] {
-		if name == string(text) {
-			*e = TapeRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.TapeRule", Text: string(text), Problem: "no such word", Accepts: namesTapeRule[1:], Word: true}
-}
+func (e TapeRule) String() string                   { return enum.Word(namesTapeRule, e) }
+func (e TapeRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *TapeRule) UnmarshalText(text []byte) error { return enum.Read(namesTapeRule, text, e) }
 
 var namesGirthRule = []string{"", "goat", "foal", "young foal"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e GirthRule) String() string {
-	if e < 1 || int(e) >= len(namesGirthRule) {
-		return ""
-	}
-	return namesGirthRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e GirthRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *GirthRule) UnmarshalText(text []byte) error {
-	for i, name := range namesGirthRule[1:] {
-		if name == string(text) {
-			*e = GirthRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.GirthRule", Text: string(text), Problem: "no such word", Accepts: namesGirthRule[1:], Word: true}
-}
+func (e GirthRule) String() string                   { return enum.Word(namesGirthRule, e) }
+func (e GirthRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *GirthRule) UnmarshalText(text []byte) error { return enum.Read(namesGirthRule, text, e) }
 
 var namesUnitDefinition = []string{"", "twenty five pounds", "twenty six pounds", "thirty pounds"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e UnitDefinition) String() string {
-	if e < 1 || int(e) >= len(namesUnitDefinition) {
-		return ""
-	}
-	return namesUnitDefinition[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e UnitDefinition) String() string               { return enum.Word(namesUnitDefinition, e) }
 func (e UnitDefinition) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *UnitDefinition) UnmarshalText(text []byte) error {
-	for i, name := range namesUnitDefinition[1:] {
-		if name == string(text) {
-			*e = UnitDefinition(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.UnitDefinition", Text: string(text), Problem: "no such word", Accepts: namesUnitDefinition[1:], Word: true}
+	return enum.Read(namesUnitDefinition, text, e)
 }
 
 var namesSeason = []string{"", "summer", "winter"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Season) String() string {
-	if e < 1 || int(e) >= len(namesSeason) {
-		return ""
-	}
-	return namesSeason[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Season) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Season) UnmarshalText(text []byte) error {
-	for i, name := range namesSeason[1:] {
-		if name == string(text) {
-			*e = Season(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Season", Text: string(text), Problem: "no such word", Accepts: namesSeason[1:], Word: true}
-}
+func (e Season) String() string                   { return enum.Word(namesSeason, e) }
+func (e Season) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Season) UnmarshalText(text []byte) error { return enum.Read(namesSeason, text, e) }
 
 var namesWaterRule = []string{"", "unknown", "cattle", "horse", "dairy cow", "small ruminant", "lactating ewe", "lactating goat", "lactating sow", "pig", "chicken", "turkey"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WaterRule) String() string {
-	if e < 1 || int(e) >= len(namesWaterRule) {
-		return ""
-	}
-	return namesWaterRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WaterRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WaterRule) UnmarshalText(text []byte) error {
-	for i, name := range namesWaterRule[1:] {
-		if name == string(text) {
-			*e = WaterRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.WaterRule", Text: string(text), Problem: "no such word", Accepts: namesWaterRule[1:], Word: true}
-}
+func (e WaterRule) String() string                   { return enum.Word(namesWaterRule, e) }
+func (e WaterRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WaterRule) UnmarshalText(text []byte) error { return enum.Read(namesWaterRule, text, e) }

@@ -506,7 +506,7 @@ func ExampleMerinoDrySheep() {
 	fmt.Println(dse, err)
 	// Output:
 	// 3.54 <nil>
-	// 2.9 herd.MerinoDrySheep: weight is 37 kg, outside what MMFS-12-14 covers (from 40 kg to 60 kg); the value is given all the same
+	// 2.9 herd.MerinoDrySheep: weight is 37 kg, outside what MMFS-12-14 covers (from 40 kg to 60 kg); the value is still given
 }
 
 // How many animal units of manure are ten big dairy cows and a hundred sheep?

@@ -212,7 +212,7 @@ func ExampleEweIntake() {
 	fmt.Println(intake.In(units.Metric), err)
 	// Output:
 	// 1.3 kg/day <nil>
-	// 1.4 kg/day herd.EweIntake: weight is 100 kg, outside what NRC-1985-SHEEP covers (from 50 kg to 90 kg); the value is given all the same
+	// 1.4 kg/day herd.EweIntake: weight is 100 kg, outside what NRC-1985-SHEEP covers (from 50 kg to 90 kg); the value is still given
 }
 
 // What does a doe of 112 lb eat before she kids?

@@ -142,7 +142,7 @@ func ExampleDryCowUnits() {
 	fmt.Println(au.In(units.US), err)
 	// Output:
 	// 1.1 AU <nil>
-	// 1.4 AU herd.DryCowUnits: weight is 1500 lb, outside what EXT-AUM covers (from 1000 lb to 1200 lb); the value is given all the same
+	// 1.4 AU herd.DryCowUnits: weight is 1500 lb, outside what EXT-AUM covers (from 1000 lb to 1200 lb); the value is still given
 }
 
 // How many animal units is a cow of 1,200 lb by metabolic weight?

@@ -2,532 +2,144 @@
 
 package rainfall
 
-import "example.org/soum/units"
+import "example.org/soum/internal/enum"
 
 var namesBucketRule = []string{"", "plain", "stress", "exponential"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e BucketRule) String() string {
-	if e < 1 || int(e) >= len(namesBucketRule) {
-		return ""
-	}
-	return namesBucketRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e BucketRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *BucketRule) UnmarshalText(text []byte) error {
-	for i, name := range namesBucketRule[1:] {
-		if name == string(text) {
-			*e = BucketRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.BucketRule", Text: string(text), Problem: "no such word", Accepts: namesBucketRule[1:], Word: true}
-}
+func (e BucketRule) String() string                   { return enum.Word(namesBucketRule, e) }
+func (e BucketRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *BucketRule) UnmarshalText(text []byte) error { return enum.Read(namesBucketRule, text, e) }
 
 var namesClassScheme = []string{"", "index", "index older", "monitor index", "monitor palmer", "monitor whole", "monitor bounds", "decile pairs", "decile split", "percent of year"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e ClassScheme) String() string {
-	if e < 1 || int(e) >= len(namesClassScheme) {
-		return ""
-	}
-	return namesClassScheme[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e ClassScheme) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *ClassScheme) UnmarshalText(text []byte) error {
-	for i, name := range namesClassScheme[1:] {
-		if name == string(text) {
-			*e = ClassScheme(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.ClassScheme", Text: string(text), Problem: "no such word", Accepts: namesClassScheme[1:], Word: true}
-}
+func (e ClassScheme) String() string                   { return enum.Word(namesClassScheme, e) }
+func (e ClassScheme) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *ClassScheme) UnmarshalText(text []byte) error { return enum.Read(namesClassScheme, text, e) }
 
 var namesCropStage = []string{"", "initial", "mid", "late"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e CropStage) String() string {
-	if e < 1 || int(e) >= len(namesCropStage) {
-		return ""
-	}
-	return namesCropStage[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e CropStage) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *CropStage) UnmarshalText(text []byte) error {
-	for i, name := range namesCropStage[1:] {
-		if name == string(text) {
-			*e = CropStage(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.CropStage", Text: string(text), Problem: "no such word", Accepts: namesCropStage[1:], Word: true}
-}
+func (e CropStage) String() string                   { return enum.Word(namesCropStage, e) }
+func (e CropStage) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *CropStage) UnmarshalText(text []byte) error { return enum.Read(namesCropStage, text, e) }
 
 var namesFit = []string{"", "thom", "likelihood", "moments"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Fit) String() string {
-	if e < 1 || int(e) >= len(namesFit) {
-		return ""
-	}
-	return namesFit[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Fit) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Fit) UnmarshalText(text []byte) error {
-	for i, name := range namesFit[1:] {
-		if name == string(text) {
-			*e = Fit(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.Fit", Text: string(text), Problem: "no such word", Accepts: namesFit[1:], Word: true}
-}
+func (e Fit) String() string                   { return enum.Word(namesFit, e) }
+func (e Fit) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Fit) UnmarshalText(text []byte) error { return enum.Read(namesFit, text, e) }
 
 var namesEffectiveRule = []string{"", "short", "manual", "dependable", "seventy", "less five"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e EffectiveRule) String() string {
-	if e < 1 || int(e) >= len(namesEffectiveRule) {
-		return ""
-	}
-	return namesEffectiveRule[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e EffectiveRule) String() string               { return enum.Word(namesEffectiveRule, e) }
 func (e EffectiveRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *EffectiveRule) UnmarshalText(text []byte) error {
-	for i, name := range namesEffectiveRule[1:] {
-		if name == string(text) {
-			*e = EffectiveRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.EffectiveRule", Text: string(text), Problem: "no such word", Accepts: namesEffectiveRule[1:], Word: true}
+	return enum.Read(namesEffectiveRule, text, e)
 }
 
 var namesSiteOfSun = []string{"", "interior", "coastal"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e SiteOfSun) String() string {
-	if e < 1 || int(e) >= len(namesSiteOfSun) {
-		return ""
-	}
-	return namesSiteOfSun[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e SiteOfSun) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *SiteOfSun) UnmarshalText(text []byte) error {
-	for i, name := range namesSiteOfSun[1:] {
-		if name == string(text) {
-			*e = SiteOfSun(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.SiteOfSun", Text: string(text), Problem: "no such word", Accepts: namesSiteOfSun[1:], Word: true}
-}
+func (e SiteOfSun) String() string                   { return enum.Word(namesSiteOfSun, e) }
+func (e SiteOfSun) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *SiteOfSun) UnmarshalText(text []byte) error { return enum.Read(namesSiteOfSun, text, e) }
 
 var namesHeatFluxSpan = []string{"", "months around", "month before"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e HeatFluxSpan) String() string {
-	if e < 1 || int(e) >= len(namesHeatFluxSpan) {
-		return ""
-	}
-	return namesHeatFluxSpan[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e HeatFluxSpan) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *HeatFluxSpan) UnmarshalText(text []byte) error {
-	for i, name := range namesHeatFluxSpan[1:] {
-		if name == string(text) {
-			*e = HeatFluxSpan(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.HeatFluxSpan", Text: string(text), Problem: "no such word", Accepts: namesHeatFluxSpan[1:], Word: true}
-}
+func (e HeatFluxSpan) String() string                   { return enum.Word(namesHeatFluxSpan, e) }
+func (e HeatFluxSpan) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *HeatFluxSpan) UnmarshalText(text []byte) error { return enum.Read(namesHeatFluxSpan, text, e) }
 
 var namesRainLine = []string{"", "short grass", "grassland"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RainLine) String() string {
-	if e < 1 || int(e) >= len(namesRainLine) {
-		return ""
-	}
-	return namesRainLine[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RainLine) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RainLine) UnmarshalText(text []byte) error {
-	for i, name := range namesRainLine[1:] {
-		if name == string(text) {
-			*e = RainLine(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.RainLine", Text: string(text), Problem: "no such word", Accepts: namesRainLine[1:], Word: true}
-}
+func (e RainLine) String() string                   { return enum.Word(namesRainLine, e) }
+func (e RainLine) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RainLine) UnmarshalText(text []byte) error { return enum.Read(namesRainLine, text, e) }
 
 var namesCoverCondition = []string{"", "poor", "fair", "good"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e CoverCondition) String() string {
-	if e < 1 || int(e) >= len(namesCoverCondition) {
-		return ""
-	}
-	return namesCoverCondition[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e CoverCondition) String() string               { return enum.Word(namesCoverCondition, e) }
 func (e CoverCondition) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *CoverCondition) UnmarshalText(text []byte) error {
-	for i, name := range namesCoverCondition[1:] {
-		if name == string(text) {
-			*e = CoverCondition(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.CoverCondition", Text: string(text), Problem: "no such word", Accepts: namesCoverCondition[1:], Word: true}
+	return enum.Read(namesCoverCondition, text, e)
 }
 
 var namesSoilGroup = []string{"", "a", "b", "c", "d"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e SoilGroup) String() string {
-	if e < 1 || int(e) >= len(namesSoilGroup) {
-		return ""
-	}
-	return namesSoilGroup[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e SoilGroup) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *SoilGroup) UnmarshalText(text []byte) error {
-	for i, name := range namesSoilGroup[1:] {
-		if name == string(text) {
-			*e = SoilGroup(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.SoilGroup", Text: string(text), Problem: "no such word", Accepts: namesSoilGroup[1:], Word: true}
-}
+func (e SoilGroup) String() string                   { return enum.Word(namesSoilGroup, e) }
+func (e SoilGroup) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *SoilGroup) UnmarshalText(text []byte) error { return enum.Read(namesSoilGroup, text, e) }
 
 var namesRunoffSeason = []string{"", "growing", "dormant"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RunoffSeason) String() string {
-	if e < 1 || int(e) >= len(namesRunoffSeason) {
-		return ""
-	}
-	return namesRunoffSeason[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RunoffSeason) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RunoffSeason) UnmarshalText(text []byte) error {
-	for i, name := range namesRunoffSeason[1:] {
-		if name == string(text) {
-			*e = RunoffSeason(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.RunoffSeason", Text: string(text), Problem: "no such word", Accepts: namesRunoffSeason[1:], Word: true}
-}
+func (e RunoffSeason) String() string                   { return enum.Word(namesRunoffSeason, e) }
+func (e RunoffSeason) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RunoffSeason) UnmarshalText(text []byte) error { return enum.Read(namesRunoffSeason, text, e) }
 
 var namesWetness = []string{"", "dry", "average", "wet"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Wetness) String() string {
-	if e < 1 || int(e) >= len(namesWetness) {
-		return ""
-	}
-	return namesWetness[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Wetness) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Wetness) UnmarshalText(text []byte) error {
-	for i, name := range namesWetness[1:] {
-		if name == string(text) {
-			*e = Wetness(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.Wetness", Text: string(text), Problem: "no such word", Accepts: namesWetness[1:], Word: true}
-}
+func (e Wetness) String() string                   { return enum.Word(namesWetness, e) }
+func (e Wetness) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Wetness) UnmarshalText(text []byte) error { return enum.Read(namesWetness, text, e) }
 
 var namesCatchFactor = []string{"", "whole", "rounded", "tenth lost"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e CatchFactor) String() string {
-	if e < 1 || int(e) >= len(namesCatchFactor) {
-		return ""
-	}
-	return namesCatchFactor[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e CatchFactor) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *CatchFactor) UnmarshalText(text []byte) error {
-	for i, name := range namesCatchFactor[1:] {
-		if name == string(text) {
-			*e = CatchFactor(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.CatchFactor", Text: string(text), Problem: "no such word", Accepts: namesCatchFactor[1:], Word: true}
-}
+func (e CatchFactor) String() string                   { return enum.Word(namesCatchFactor, e) }
+func (e CatchFactor) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *CatchFactor) UnmarshalText(text []byte) error { return enum.Read(namesCatchFactor, text, e) }
 
 var namesDegreeDayForm = []string{"", "mean", "corn"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e DegreeDayForm) String() string {
-	if e < 1 || int(e) >= len(namesDegreeDayForm) {
-		return ""
-	}
-	return namesDegreeDayForm[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e DegreeDayForm) String() string               { return enum.Word(namesDegreeDayForm, e) }
 func (e DegreeDayForm) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *DegreeDayForm) UnmarshalText(text []byte) error {
-	for i, name := range namesDegreeDayForm[1:] {
-		if name == string(text) {
-			*e = DegreeDayForm(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.DegreeDayForm", Text: string(text), Problem: "no such word", Accepts: namesDegreeDayForm[1:], Word: true}
+	return enum.Read(namesDegreeDayForm, text, e)
 }
 
 var namesCold = []string{"", "none", "frost", "freeze", "hard freeze"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Cold) String() string {
-	if e < 1 || int(e) >= len(namesCold) {
-		return ""
-	}
-	return namesCold[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Cold) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Cold) UnmarshalText(text []byte) error {
-	for i, name := range namesCold[1:] {
-		if name == string(text) {
-			*e = Cold(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.Cold", Text: string(text), Problem: "no such word", Accepts: namesCold[1:], Word: true}
-}
+func (e Cold) String() string                   { return enum.Word(namesCold, e) }
+func (e Cold) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Cold) UnmarshalText(text []byte) error { return enum.Read(namesCold, text, e) }
 
 var namesFrostSide = []string{"", "spring", "autumn"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FrostSide) String() string {
-	if e < 1 || int(e) >= len(namesFrostSide) {
-		return ""
-	}
-	return namesFrostSide[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FrostSide) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FrostSide) UnmarshalText(text []byte) error {
-	for i, name := range namesFrostSide[1:] {
-		if name == string(text) {
-			*e = FrostSide(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.FrostSide", Text: string(text), Problem: "no such word", Accepts: namesFrostSide[1:], Word: true}
-}
+func (e FrostSide) String() string                   { return enum.Word(namesFrostSide, e) }
+func (e FrostSide) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FrostSide) UnmarshalText(text []byte) error { return enum.Read(namesFrostSide, text, e) }
 
 var namesSoilSource = []string{"", "california", "wyoming", "nebraska"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e SoilSource) String() string {
-	if e < 1 || int(e) >= len(namesSoilSource) {
-		return ""
-	}
-	return namesSoilSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e SoilSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *SoilSource) UnmarshalText(text []byte) error {
-	for i, name := range namesSoilSource[1:] {
-		if name == string(text) {
-			*e = SoilSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.SoilSource", Text: string(text), Problem: "no such word", Accepts: namesSoilSource[1:], Word: true}
-}
+func (e SoilSource) String() string                   { return enum.Word(namesSoilSource, e) }
+func (e SoilSource) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *SoilSource) UnmarshalText(text []byte) error { return enum.Read(namesSoilSource, text, e) }
 
 var namesProfileClass = []string{"", "very low", "low", "moderate", "high"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e ProfileClass) String() string {
-	if e < 1 || int(e) >= len(namesProfileClass) {
-		return ""
-	}
-	return namesProfileClass[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e ProfileClass) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *ProfileClass) UnmarshalText(text []byte) error {
-	for i, name := range namesProfileClass[1:] {
-		if name == string(text) {
-			*e = ProfileClass(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.ProfileClass", Text: string(text), Problem: "no such word", Accepts: namesProfileClass[1:], Word: true}
-}
+func (e ProfileClass) String() string                   { return enum.Word(namesProfileClass, e) }
+func (e ProfileClass) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *ProfileClass) UnmarshalText(text []byte) error { return enum.Read(namesProfileClass, text, e) }
 
 var namesQuantileRule = []string{"", "weibull", "spread"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e QuantileRule) String() string {
-	if e < 1 || int(e) >= len(namesQuantileRule) {
-		return ""
-	}
-	return namesQuantileRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e QuantileRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *QuantileRule) UnmarshalText(text []byte) error {
-	for i, name := range namesQuantileRule[1:] {
-		if name == string(text) {
-			*e = QuantileRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.QuantileRule", Text: string(text), Problem: "no such word", Accepts: namesQuantileRule[1:], Word: true}
-}
+func (e QuantileRule) String() string                   { return enum.Word(namesQuantileRule, e) }
+func (e QuantileRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *QuantileRule) UnmarshalText(text []byte) error { return enum.Read(namesQuantileRule, text, e) }
 
 var namesPlottingPosition = []string{"", "weibull", "hazen", "harvesting", "count"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e PlottingPosition) String() string {
-	if e < 1 || int(e) >= len(namesPlottingPosition) {
-		return ""
-	}
-	return namesPlottingPosition[e]
-}
-
-// MarshalText gives the text of the constant.
+func (e PlottingPosition) String() string               { return enum.Word(namesPlottingPosition, e) }
 func (e PlottingPosition) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
 func (e *PlottingPosition) UnmarshalText(text []byte) error {
-	for i, name := range namesPlottingPosition[1:] {
-		if name == string(text) {
-			*e = PlottingPosition(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.PlottingPosition", Text: string(text), Problem: "no such word", Accepts: namesPlottingPosition[1:], Word: true}
+	return enum.Read(namesPlottingPosition, text, e)
 }
 
 var namesStockingRule = []string{"", "french", "western australia"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e StockingRule) String() string {
-	if e < 1 || int(e) >= len(namesStockingRule) {
-		return ""
-	}
-	return namesStockingRule[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e StockingRule) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *StockingRule) UnmarshalText(text []byte) error {
-	for i, name := range namesStockingRule[1:] {
-		if name == string(text) {
-			*e = StockingRule(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.StockingRule", Text: string(text), Problem: "no such word", Accepts: namesStockingRule[1:], Word: true}
-}
+func (e StockingRule) String() string                   { return enum.Word(namesStockingRule, e) }
+func (e StockingRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *StockingRule) UnmarshalText(text []byte) error { return enum.Read(namesStockingRule, text, e) }
 
 var namesGround = []string{"", "soft", "firm"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Ground) String() string {
-	if e < 1 || int(e) >= len(namesGround) {
-		return ""
-	}
-	return namesGround[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Ground) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Ground) UnmarshalText(text []byte) error {
-	for i, name := range namesGround[1:] {
-		if name == string(text) {
-			*e = Ground(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "rainfall.Ground", Text: string(text), Problem: "no such word", Accepts: namesGround[1:], Word: true}
-}
+func (e Ground) String() string                   { return enum.Word(namesGround, e) }
+func (e Ground) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Ground) UnmarshalText(text []byte) error { return enum.Read(namesGround, text, e) }

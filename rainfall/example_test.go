@@ -22,7 +22,7 @@ func ExamplePasses_between() {
 	fmt.Println(err)
 	// Output:
 	// 3.39
-	// rainfall.Passes: rain is 27.5 in, outside what HFG-CYCLES covers (at most 25 in or at least 30 in); the value is given all the same
+	// rainfall.Passes: rain is 27.5 in, outside what HFG-CYCLES covers (at most 25 in or at least 30 in); the value is still given
 }
 
 // Ryegrass shows a leaf every 15 days and I graze at three leaves.

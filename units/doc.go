@@ -11,9 +11,11 @@
 // lb/ac/in", "28 %"). String prints all digits in the base unit, so that it
 // parses back to the same value; In prints for people, in their system.
 //
-// The package also holds the two errors of every formula: *DomainError, with
+// The package also holds the errors of every formula and look-up: *DomainError, with
 // NaN, where an argument is impossible; *RangeError, beside the value, where an
-// argument lies outside what the formula's source covers.
+// argument lies outside what the formula's source covers; *ParseError, with NaN, where
+// a text is not what it should be, or no table has a word or a name. An answer that
+// cannot be NaN is its zero value in place of it.
 package units
 
 //go:generate go run ../bindings/internal/bindgen

@@ -46,7 +46,7 @@ type RangeError struct {
 
 // Error tells the value, the limits and whose they are.
 func (e *RangeError) Error() string {
-	return fmt.Sprintf("%s: %s is %s, outside what %s covers (%s); the value is given all the same",
+	return fmt.Sprintf("%s: %s is %s, outside what %s covers (%s); the value is still given",
 		e.Function, e.Argument, number(e.Value, e.Unit), e.Source, e.wanted)
 }
 
@@ -56,7 +56,8 @@ func (e *RangeError) Outside() string {
 }
 
 // ParseError says that a text is not the quantity it should be, or that a word or a
-// name is not one that a table has a row for. The value that comes with it is NaN.
+// name is not one that a table has a row for. The value that comes with it is NaN, or
+// the zero value where it is not a number.
 type ParseError struct {
 	Quantity string   // as in "Area"
 	Text     string   // as given

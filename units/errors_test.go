@@ -48,9 +48,9 @@ func TestErrorsTeach(t *testing.T) {
 		{1, acre, math.NaN(), 0, "forage.Trial: share is NaN, must be from 0 % to 100 %"},
 		{1, 2, 0.3, 3, "forage.Trial: left is 3, must be at most area (2)"},
 		{1, 2, 0.3, -inf, "forage.Trial: left is -Inf, must be at most area (2)"},
-		{1, acre, 0.7, 0, "forage.Trial: share is 70 %, outside what TRIAL-BOOK covers (from 20 % to 60 %); the value is given all the same"},
-		{1, acre, 0.1, -5, "forage.Trial: share is 10 %, outside what TRIAL-BOOK covers (from 20 % to 60 %); the value is given all the same"},
-		{1, acre, 0.3, -5, "forage.Trial: left is -5, outside what OTHER-BOOK covers (above -5); the value is given all the same"},
+		{1, acre, 0.7, 0, "forage.Trial: share is 70 %, outside what TRIAL-BOOK covers (from 20 % to 60 %); the value is still given"},
+		{1, acre, 0.1, -5, "forage.Trial: share is 10 %, outside what TRIAL-BOOK covers (from 20 % to 60 %); the value is still given"},
+		{1, acre, 0.3, -5, "forage.Trial: left is -5, outside what OTHER-BOOK covers (above -5); the value is still given"},
 		{1, 2, 0.1, 3, "forage.Trial: left is 3, must be at most area (2)"}, // impossible goes before out of range
 		{inf, acre, 0.3, 0, "forage.Trial: the result overflows (+Inf)"},
 		{math.NaN(), acre, 0.3, 0, "forage.Trial: the result overflows (NaN)"},
@@ -156,7 +156,7 @@ func TestAnswerTakesNoMemoryWhereAllIsWell(t *testing.T) {
 // TestGap tells an argument between two parts that a source covers.
 func TestGap(t *testing.T) {
 	err := trial.Gap(1, 0.28, 0.25, 0.30, "GAP-BOOK")
-	want := "forage.Trial: share is 28 %, outside what GAP-BOOK covers (at most 25 % or at least 30 %); the value is given all the same"
+	want := "forage.Trial: share is 28 %, outside what GAP-BOOK covers (at most 25 % or at least 30 %); the value is still given"
 	if err.Error() != want || units.Impossible(err) {
 		t.Errorf("got  %v\nwant %s", err, want)
 	}

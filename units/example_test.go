@@ -104,7 +104,7 @@ func ExampleMoney_Add() {
 	wire, _ := units.ParseMoney("40 EUR")
 	_, err := hay.Add(wire)
 	fmt.Println(err)
-	// Output: units.Money.Add: 90 USD and 40 EUR are two currencies: change one into the other first
+	// Output: units.Money.Add: other is "40 EUR": 90 USD and 40 EUR are two currencies, change one into the other first; it takes one of: USD
 }
 
 // A printed span stays a span until somebody picks an end.

@@ -3,6 +3,7 @@ package units
 import (
 	"errors"
 	"fmt"
+	"math"
 	"strings"
 
 	"github.com/shopspring/decimal"
@@ -68,7 +69,8 @@ func (m *Money) UnmarshalText(text []byte) error {
 	return err
 }
 
-// Add gives the sum of two amounts of one currency.
+// Add returns the sum of two amounts of one currency; the error of another currency is
+// a *ParseError.
 func (m Money) Add(other Money) (Money, error) {
 	switch {
 	case m.Currency == "" && m.Amount.IsZero():
@@ -76,7 +78,10 @@ func (m Money) Add(other Money) (Money, error) {
 	case other.Currency == "" && other.Amount.IsZero():
 		return m, nil
 	case m.Currency != other.Currency:
-		return Money{}, fmt.Errorf("units.Money.Add: %s and %s are two currencies: change one into the other first", m, other)
+		return Money{}, &ParseError{
+			Quantity: "Money", Text: other.String(), Problem: m.String() + " and " + other.String() + " are two currencies, change one into the other first",
+			Accepts: []string{m.Currency}, Word: true, Function: "units.Money.Add", Argument: "other", Index: 1,
+		}
 	}
 	return Money{Amount: m.Amount.Add(other.Amount), Currency: m.Currency}, nil
 }
@@ -86,11 +91,19 @@ func (m Money) Times(factor decimal.Decimal) Money {
 	return Money{Amount: m.Amount.Mul(factor), Currency: m.Currency}
 }
 
-// Divide gives the amount divided by a number, rounded half away from zero to
-// so many decimal places; dividing by nothing is an error.
+// Divide returns the amount divided by a number, rounded half away from zero to so many
+// decimal places, from -30 to 30. The error of other places, and of dividing by 0, is a
+// *DomainError.
 func (m Money) Divide(by decimal.Decimal, places int32) (Money, error) {
-	if by.IsZero() {
-		return Money{}, fmt.Errorf("units.Money.Divide: %s divided by 0: the divisor must not be 0", m)
+	wrong := DomainError{Function: "units.Money.Divide", Low: math.Inf(-1), High: math.Inf(1)}
+	switch {
+	case by.IsZero():
+		wrong.Argument, wrong.Index, wrong.wanted = "by", 1, "other than 0"
+		return Money{}, &wrong
+	case places < -largestExponent || places > largestExponent:
+		wrong.Argument, wrong.Index, wrong.Value = "places", 2, float64(places)
+		wrong.Low, wrong.High, wrong.wanted = -largestExponent, largestExponent, fmt.Sprintf("from %d to %d", -largestExponent, largestExponent)
+		return Money{}, &wrong
 	}
 	return Money{Amount: m.Amount.DivRound(by, places), Currency: m.Currency}, nil
 }

@@ -1,6 +1,8 @@
 package units_test
 
 import (
+	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -58,7 +60,7 @@ func TestMoneyIsExact(t *testing.T) {
 
 func TestTwoCurrenciesDoNotAdd(t *testing.T) {
 	if _, err := money(t, "1 USD").Add(money(t, "1 EUR")); err == nil ||
-		err.Error() != "units.Money.Add: 1 USD and 1 EUR are two currencies: change one into the other first" {
+		err.Error() != `units.Money.Add: other is "1 EUR": 1 USD and 1 EUR are two currencies, change one into the other first; it takes one of: USD` {
 		t.Error(err)
 	}
 	// Nothing of no currency adds to any; nothing of a currency is of that one.
@@ -86,8 +88,14 @@ func TestMoneyDivideTimesRound(t *testing.T) {
 			t.Errorf("10 USD in three to %d places are %v (%v), want %s", places, got, err, want)
 		}
 	}
-	if _, err := money(t, "10 USD").Divide(decimal.Zero, 2); err == nil || err.Error() != "units.Money.Divide: 10 USD divided by 0: the divisor must not be 0" {
+	if _, err := money(t, "10 USD").Divide(decimal.Zero, 2); err == nil || err.Error() != "units.Money.Divide: by is 0, must be other than 0" || !units.Impossible(err) {
 		t.Error(err)
+	}
+	for _, places := range []int32{-31, 31, math.MaxInt32, math.MinInt32} { // more digits than memory holds
+		got, err := money(t, "10 USD").Divide(three, places)
+		if want := fmt.Sprintf("units.Money.Divide: places is %.6g, must be from -30 to 30", float64(places)); err == nil || err.Error() != want || got != (units.Money{}) {
+			t.Errorf("got  %v, %v\nwant %s", got, err, want)
+		}
 	}
 	for _, c := range []struct{ got, want string }{
 		{money(t, "12.345 USD").Round(2).String(), "12.35 USD"}, // half away from 0

@@ -1,6 +1,9 @@
 package units
 
-import "fmt"
+import (
+	"math"
+	"strconv"
+)
 
 // Span is a printed span of a quantity: it stays a span, and a user takes its
 // low end, its high end or the middle by name.
@@ -30,11 +33,11 @@ func (e End) String() string {
 	return ends[e]
 }
 
-// MarshalText gives the end's name; one that is none of the three is an error,
-// since UnmarshalText would not read it back.
+// MarshalText returns the end's name, and an error for a value that is none of the
+// three, since UnmarshalText would not read it back.
 func (e End) MarshalText() ([]byte, error) {
 	if e < Low || e > High {
-		return nil, fmt.Errorf("units.End: %d is none of low, middle, high", int(e))
+		return nil, noEnd(strconv.Itoa(int(e)))
 	}
 	return []byte(ends[e]), nil
 }
@@ -47,23 +50,28 @@ func (e *End) UnmarshalText(text []byte) error {
 			return nil
 		}
 	}
-	return &ParseError{Quantity: "End", Text: string(text), Problem: "no such word", Accepts: []string{"low", "middle", "high"}, Word: true}
+	return noEnd(string(text))
+}
+
+func noEnd(text string) error {
+	return &ParseError{Quantity: "End", Text: text, Problem: "no such word", Accepts: []string{"low", "middle", "high"}, Word: true}
 }
 
 // Other gives the opposite end: what is low for the grass is high for the
 // mouths.
 func (e End) Other() End { return High + Low - e }
 
-// At gives the span's value at an end; an end that is none of the three gives
-// the middle.
+// At returns the span's value at an end, NaN for an end that is none of the three.
 func (s Span[Q]) At(end End) Q {
 	switch end {
 	case Low:
 		return s.Low
 	case High:
 		return s.High
+	case Middle:
+		return s.Low + (s.High-s.Low)/2
 	}
-	return s.Low + (s.High-s.Low)/2
+	return Q(math.NaN())
 }
 
 // Single is the span of one printed figure.

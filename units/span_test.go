@@ -1,6 +1,7 @@
 package units_test
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -11,9 +12,14 @@ import (
 
 func TestSpan(t *testing.T) {
 	s := units.Span[units.Density]{Low: 250 * units.PoundPerAcreInch, High: 300 * units.PoundPerAcreInch}
-	for end, want := range map[units.End]float64{units.Low: 250, units.Middle: 275, units.High: 300, 0: 275, 9: 275} {
-		if got := s.At(end).PoundsPerAcreInch(); math.Abs(got-want) > 1e-9 {
+	for end, want := range map[units.End]float64{units.Low: 250, units.Middle: 275, units.High: 300} {
+		if got := s.At(end).PoundsPerAcreInch(); !(math.Abs(got-want) <= 1e-9) {
 			t.Errorf("at the %v end %v, want %v", end, got, want)
+		}
+	}
+	for _, end := range []units.End{0, 4, 9, -1} {
+		if got := s.At(end); !math.IsNaN(float64(got)) {
+			t.Errorf("at %d, which is not an end, %v", int(end), got)
 		}
 	}
 	if one := units.Single(3 * units.Day); one.Low != 3 || one.High != 3 || one.At(units.Middle) != 3 {
@@ -51,7 +57,8 @@ func TestEnds(t *testing.T) {
 		t.Error(err)
 	}
 	for _, end := range []units.End{0, 4, -1} {
-		if _, err := end.MarshalText(); err == nil || end.String() != "unknown end" {
+		want := fmt.Sprintf(`"%d": no such word; end takes one of: low, middle, high`, int(end))
+		if text, err := end.MarshalText(); err == nil || err.Error() != want || text != nil || end.String() != "unknown end" {
 			t.Errorf("%d is written as %v", int(end), end)
 		}
 	}

@@ -1,5 +1,7 @@
 package units
 
+import "math"
+
 // Temperature is a temperature on the Celsius scale. A step between two
 // temperatures is a TemperatureDifference, since 10 °F of difference is not
 // 10 °F.
@@ -57,7 +59,7 @@ func ParseTemperature(text string) (Temperature, error) {
 		}
 		problem = unknown(unit)
 	}
-	return 0, &ParseError{Quantity: "Temperature", Text: text, Problem: problem, Accepts: []string{"°C", "°F"}}
+	return Temperature(math.NaN()), &ParseError{Quantity: "Temperature", Text: text, Problem: problem, Accepts: []string{"°C", "°F"}}
 }
 
 // UnmarshalText reads a temperature as ParseTemperature does.

@@ -73,7 +73,7 @@ func (k *kind) parse(text string) (float64, error) {
 	for i := range k.units {
 		accepts[i] = k.units[i].name
 	}
-	return 0, &ParseError{Quantity: k.name, Text: text, Problem: problem, Accepts: accepts}
+	return math.NaN(), &ParseError{Quantity: k.name, Text: text, Problem: problem, Accepts: accepts}
 }
 
 func (k *kind) find(name string) *unit {

@@ -33,6 +33,8 @@ export interface Details {
   readonly low: number;
   /** The most that is allowed, in `unit`. */
   readonly high: number;
+  /** The source covers what is up to `low` and from `high` on, and nothing between. */
+  readonly gap: boolean;
   /** The unit that the source takes; `""` for a plain number. */
   readonly unit: string;
   /** The keys of the sources. */
@@ -44,7 +46,7 @@ export interface DomainError extends Details {}
 export class DomainError extends Error {}
 
 export interface RangeWarning extends Details {}
-/** An argument lies outside what the source covers. The value is given all the same. */
+/** An argument lies outside what the source covers. The value is still given. */
 export class RangeWarning extends Error {
   /** For lists: how many rows it concerns. */
   readonly rows?: number;

@@ -390,6 +390,7 @@ function details(report) {
     value: numberOf(report.value),
     low: numberOf(report.low),
     high: numberOf(report.high),
+    gap: report.gap ?? false,
     unit: report.unit ?? "",
     source: report.source ?? "",
   };

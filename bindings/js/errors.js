@@ -7,7 +7,7 @@ export class DomainError extends Error {
   }
 }
 
-/** An argument lies outside what the source covers. The value is given all the same. */
+/** An argument lies outside what the source covers. The value is still given. */
 export class RangeWarning extends Error {
   constructor(message, details) {
     super(message);

@@ -2,76 +2,22 @@
 
 package farm
 
-import "example.org/soum/units"
+import "example.org/soum/internal/enum"
 
 var namesLimit = []string{"", "none", "grass", "rest", "winter", "water"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Limit) String() string {
-	if e < 1 || int(e) >= len(namesLimit) {
-		return ""
-	}
-	return namesLimit[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Limit) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Limit) UnmarshalText(text []byte) error {
-	for i, name := range namesLimit[1:] {
-		if name == string(text) {
-			*e = Limit(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "farm.Limit", Text: string(text), Problem: "no such word", Accepts: namesLimit[1:], Word: true}
-}
+func (e Limit) String() string                   { return enum.Word(namesLimit, e) }
+func (e Limit) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Limit) UnmarshalText(text []byte) error { return enum.Read(namesLimit, text, e) }
 
 var namesRainSoFar = []string{"", "unknown", "enough", "short"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RainSoFar) String() string {
-	if e < 1 || int(e) >= len(namesRainSoFar) {
-		return ""
-	}
-	return namesRainSoFar[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RainSoFar) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RainSoFar) UnmarshalText(text []byte) error {
-	for i, name := range namesRainSoFar[1:] {
-		if name == string(text) {
-			*e = RainSoFar(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "farm.RainSoFar", Text: string(text), Problem: "no such word", Accepts: namesRainSoFar[1:], Word: true}
-}
+func (e RainSoFar) String() string                   { return enum.Word(namesRainSoFar, e) }
+func (e RainSoFar) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RainSoFar) UnmarshalText(text []byte) error { return enum.Read(namesRainSoFar, text, e) }
 
 var namesFeedReason = []string{"", "lead in", "no grass", "no rest", "no growth", "cut", "no land"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e FeedReason) String() string {
-	if e < 1 || int(e) >= len(namesFeedReason) {
-		return ""
-	}
-	return namesFeedReason[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e FeedReason) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *FeedReason) UnmarshalText(text []byte) error {
-	for i, name := range namesFeedReason[1:] {
-		if name == string(text) {
-			*e = FeedReason(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "farm.FeedReason", Text: string(text), Problem: "no such word", Accepts: namesFeedReason[1:], Word: true}
-}
+func (e FeedReason) String() string                   { return enum.Word(namesFeedReason, e) }
+func (e FeedReason) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *FeedReason) UnmarshalText(text []byte) error { return enum.Read(namesFeedReason, text, e) }

@@ -2,76 +2,22 @@
 
 package fit
 
-import "example.org/soum/units"
+import "example.org/soum/internal/enum"
 
 var namesGoal = []string{"", "animal units", "least hay", "margin"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Goal) String() string {
-	if e < 1 || int(e) >= len(namesGoal) {
-		return ""
-	}
-	return namesGoal[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Goal) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Goal) UnmarshalText(text []byte) error {
-	for i, name := range namesGoal[1:] {
-		if name == string(text) {
-			*e = Goal(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "fit.Goal", Text: string(text), Problem: "no such word", Accepts: namesGoal[1:], Word: true}
-}
+func (e Goal) String() string                   { return enum.Word(namesGoal, e) }
+func (e Goal) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Goal) UnmarshalText(text []byte) error { return enum.Read(namesGoal, text, e) }
 
 var namesDiet = []string{"", "printed", "up to printed", "own", "anything"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Diet) String() string {
-	if e < 1 || int(e) >= len(namesDiet) {
-		return ""
-	}
-	return namesDiet[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Diet) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Diet) UnmarshalText(text []byte) error {
-	for i, name := range namesDiet[1:] {
-		if name == string(text) {
-			*e = Diet(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "fit.Diet", Text: string(text), Problem: "no such word", Accepts: namesDiet[1:], Word: true}
-}
+func (e Diet) String() string                   { return enum.Word(namesDiet, e) }
+func (e Diet) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Diet) UnmarshalText(text []byte) error { return enum.Read(namesDiet, text, e) }
 
 var namesRuleKind = []string{"", "growth", "hay", "buying", "water", "housing", "need", "most", "least", "land", "ratio least", "ratio most"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e RuleKind) String() string {
-	if e < 1 || int(e) >= len(namesRuleKind) {
-		return ""
-	}
-	return namesRuleKind[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e RuleKind) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *RuleKind) UnmarshalText(text []byte) error {
-	for i, name := range namesRuleKind[1:] {
-		if name == string(text) {
-			*e = RuleKind(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "fit.RuleKind", Text: string(text), Problem: "no such word", Accepts: namesRuleKind[1:], Word: true}
-}
+func (e RuleKind) String() string                   { return enum.Word(namesRuleKind, e) }
+func (e RuleKind) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *RuleKind) UnmarshalText(text []byte) error { return enum.Read(namesRuleKind, text, e) }

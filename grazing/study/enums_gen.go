@@ -2,100 +2,28 @@
 
 package study
 
-import "example.org/soum/units"
+import "example.org/soum/internal/enum"
 
 var namesDraw = []string{"", "years", "gamma"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Draw) String() string {
-	if e < 1 || int(e) >= len(namesDraw) {
-		return ""
-	}
-	return namesDraw[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Draw) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Draw) UnmarshalText(text []byte) error {
-	for i, name := range namesDraw[1:] {
-		if name == string(text) {
-			*e = Draw(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "study.Draw", Text: string(text), Problem: "no such word", Accepts: namesDraw[1:], Word: true}
-}
+func (e Draw) String() string                   { return enum.Word(namesDraw, e) }
+func (e Draw) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Draw) UnmarshalText(text []byte) error { return enum.Read(namesDraw, text, e) }
 
 var namesPast = []string{"", "known", "drawn"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Past) String() string {
-	if e < 1 || int(e) >= len(namesPast) {
-		return ""
-	}
-	return namesPast[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Past) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Past) UnmarshalText(text []byte) error {
-	for i, name := range namesPast[1:] {
-		if name == string(text) {
-			*e = Past(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "study.Past", Text: string(text), Problem: "no such word", Accepts: namesPast[1:], Word: true}
-}
+func (e Past) String() string                   { return enum.Word(namesPast, e) }
+func (e Past) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Past) UnmarshalText(text []byte) error { return enum.Read(namesPast, text, e) }
 
 var namesDesign = []string{"", "grid", "hypercube"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Design) String() string {
-	if e < 1 || int(e) >= len(namesDesign) {
-		return ""
-	}
-	return namesDesign[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Design) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Design) UnmarshalText(text []byte) error {
-	for i, name := range namesDesign[1:] {
-		if name == string(text) {
-			*e = Design(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "study.Design", Text: string(text), Problem: "no such word", Accepts: namesDesign[1:], Word: true}
-}
+func (e Design) String() string                   { return enum.Word(namesDesign, e) }
+func (e Design) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Design) UnmarshalText(text []byte) error { return enum.Read(namesDesign, text, e) }
 
 var namesInput = []string{"", "growth", "head", "head factor", "leave", "turn in", "rest", "moves", "rain factor", "hay", "land factor", "intake factor"}
 
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Input) String() string {
-	if e < 1 || int(e) >= len(namesInput) {
-		return ""
-	}
-	return namesInput[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Input) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Input) UnmarshalText(text []byte) error {
-	for i, name := range namesInput[1:] {
-		if name == string(text) {
-			*e = Input(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "study.Input", Text: string(text), Problem: "no such word", Accepts: namesInput[1:], Word: true}
-}
+func (e Input) String() string                   { return enum.Word(namesInput, e) }
+func (e Input) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Input) UnmarshalText(text []byte) error { return enum.Read(namesInput, text, e) }

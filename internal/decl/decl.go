@@ -328,7 +328,7 @@ func (p *Package) addFunction(d *ast.FuncDecl, set *token.FileSet) error {
 			return nil
 		}
 	}
-	if strings.TrimSpace(f.Doc) == "" {
+	if strings.TrimSpace(f.Doc) == "" && !p.isText(&f) {
 		p.Undocumented = append(p.Undocumented, f.Full())
 	}
 	for _, field := range d.Type.Params.List {
@@ -348,6 +348,13 @@ func (p *Package) addFunction(d *ast.FuncDecl, set *token.FileSet) error {
 	}
 	p.Functions = append(p.Functions, f)
 	return nil
+}
+
+// isText tells whether a function is one of those by which every enumeration is text:
+// they are all alike, and the words stand beside them.
+func (p *Package) isText(f *Function) bool {
+	return slices.Contains([]string{"String", "MarshalText", "UnmarshalText"}, f.Name) &&
+		slices.ContainsFunc(p.Enums, func(e Enum) bool { return e.Name == f.Receiver })
 }
 
 // TypeText writes a type as the source does.

@@ -43,6 +43,7 @@ type report struct {
 	Value    any    `json:"value,omitempty"`
 	Low      any    `json:"low,omitempty"`
 	High     any    `json:"high,omitempty"`
+	Gap      bool   `json:"gap,omitempty"` // the source covers what is up to low and from high on
 	Unit     string `json:"unit,omitempty"`
 	Source   string `json:"source,omitempty"`
 	Path     string `json:"path,omitempty"`
@@ -117,7 +118,7 @@ func reply(value any, err error) ([]byte, int32) {
 	case errors.As(err, &ranged):
 		return write(answer{Value: value, Warning: &report{
 			Kind: "range", Message: err.Error(), Function: ranged.Function, Argument: ranged.Argument, Index: ranged.Index,
-			Value: finite(ranged.Value), Low: finite(ranged.Low), High: finite(ranged.High), Unit: ranged.Unit, Source: ranged.Source,
+			Value: finite(ranged.Value), Low: finite(ranged.Low), High: finite(ranged.High), Gap: ranged.Gap, Unit: ranged.Unit, Source: ranged.Source,
 		}}), Warned
 	}
 	r := &report{Kind: "document", Message: err.Error()}

@@ -36,6 +36,7 @@ func TestCall(t *testing.T) {
 		{"forage.Available", `{"height": "NaN", "residual": 0.2, "density": 1}`, Impossible, `"argument":"height"`},
 		{"forage.Available", `{"height": 0.1, "residual": 0.1, "density": "Infinity"}`, Impossible, `"value":"+Inf"`},
 		{"forage.UsableShare", `{"stay": 9}`, Warned, `"kind":"range"`},
+		{"rainfall.Passes", `{"rain": "27 in"}`, Warned, `"low":25,"high":30,"gap":true`}, // 25 and 30 are printed, nothing between
 		{"forage.PastureByName", `{"name": "mixed-pasture"}`, Good, `"name":"mixed-pasture"`},
 		{"forage.PastureByName", `{"name": "lawn"}`, BadDocument, `mixed-pasture`},
 		{"forage.Nothing", `{}`, NoSuchName, `"kind":"name"`},

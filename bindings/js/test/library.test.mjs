@@ -106,6 +106,16 @@ test("an impossible argument is an error, one outside the source a warning", () 
   );
 });
 
+test("a gap inside of what a source covers says so", () => {
+  for (const rain of ["27 in", ["27 in"]]) { // 25 and 30 in are printed, nothing between
+    const [warning] = warned(() => soum.rainfall.passes({ rain }));
+    assert.ok(warning instanceof soum.RangeWarning);
+    assert.deepEqual([warning.low, warning.high, warning.gap, warning.unit], [25, 30, true, "in"]);
+  }
+  const [warning] = warned(() => soum.forage.usableShare({ stay: 9 }));
+  assert.equal(warning.gap, false);
+});
+
 test("lists in, lists out, and one warning for all bad rows", () => {
   const heights = Float64Array.from({ length: 10000 }, (_, i) => 0.1 + i * 1e-5);
   const out = soum.forage.available({ height: heights, residual: "4 in", density: "250 lb/ac/in" });

@@ -19,5 +19,5 @@ const document: documents.Farm = {
 };
 const plan: documents.FarmPlan = farm.plan({ document });
 const length: number = plan.moves[0]!.length_m;
-onRangeWarning((warning) => console.log(warning.argument));
+onRangeWarning((warning) => console.log(warning.argument, warning.gap));
 export { density, length, many, one };

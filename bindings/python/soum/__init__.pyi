@@ -19,6 +19,7 @@ class _Limits:
     value: Any
     low: Any
     high: Any
+    gap: bool
     unit: str
     source: str
 

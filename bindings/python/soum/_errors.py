@@ -6,7 +6,9 @@ class _Limits:
 
     function and argument name the place, index is the argument's, from 1 (0
     for the result). value, low and high are in unit, the unit that the source
-    takes ("" for a plain number). source tells whose limits they are.
+    takes ("" for a plain number). gap is true where the source covers what is
+    up to low and from high on, and nothing between. source tells whose limits
+    they are.
     """
 
     def __init__(self, message, report=None):
@@ -18,6 +20,7 @@ class _Limits:
         self.value = _number(report.get("value"))
         self.low = _number(report.get("low"))
         self.high = _number(report.get("high"))
+        self.gap = report.get("gap", False)
         self.unit = report.get("unit", "")
         self.source = report.get("source", "")
 

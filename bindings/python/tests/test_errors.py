@@ -54,6 +54,15 @@ class Errors(unittest.TestCase):
         _, raised = quiet(lambda: soum.call("forage.UsableShare", {"stay": 9}))
         self.assertEqual(raised[0].filename, __file__)
 
+    def test_gap(self):
+        for rain in ("27 in", ["27 in"]):  # 25 and 30 in are printed, nothing between
+            _, raised = quiet(rainfall.passes, rain)
+            warning = raised[0].message
+            self.assertIs(type(warning), soum.RangeWarning)
+            self.assertEqual((warning.low, warning.high, warning.gap, warning.unit), (25, 30, True, "in"))
+        _, raised = quiet(forage.usable_share, "9 days")
+        self.assertIs(raised[0].message.gap, False)
+
     def test_range_as_an_error(self):
         with warnings.catch_warnings():
             warnings.simplefilter("error", soum.RangeWarning)

@@ -18,7 +18,9 @@ got <- caught(forage_usable_share(9 * u$day))
 w <- got$warnings[[1]]
 expect(close_to(got$value, 0.6) && inherits(w, "soum_range_warning") && inherits(w, "soum_warning"), "a range warning beside the value")
 expect(w$argument == "stay" && w$low == 1 && w$high == 7 && w$source == "PSU-STAY" && w$unit == "days", "what a range warning tells")
-expect(grepl("25 in or at least 30 in", conditionMessage(caught(rainfall_passes("27 in"))$warnings[[1]])), "a gap between two sources")
+expect(isFALSE(w$gap), "no gap")
+w <- caught(rainfall_passes("27 in"))$warnings[[1]]
+expect(grepl("25 in or at least 30 in", conditionMessage(w)) && w$low == 25 && w$high == 30 && isTRUE(w$gap), "a gap between two sources")
 
 # Many rows: one warning of each kind, which counts.
 height <- c(a = 8, b = 2, c = NA, d = NaN, e = 10) * u$inch
