@@ -171,12 +171,14 @@ func checkKeyMonths(function string, keyMonths []int, normals [12]units.RainDept
 	return nil
 }
 
+// calendar is a month of a year.
+type calendar struct {
+	year  int
+	month time.Month
+}
+
 // checkRecord refuses what cannot be a record of rain.
 func checkRecord(function string, record []MonthlyRain) error {
-	type calendar struct {
-		year  int
-		month time.Month
-	}
 	seen := make(map[calendar]bool, len(record))
 	for i := range record {
 		r := &record[i]
