@@ -10,7 +10,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"example.org/soum/internal/document"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
@@ -94,18 +93,6 @@ func TestReadMonthsRefuses(t *testing.T) {
 		refusedAt(t, err, want)
 		assert.Nil(t, record)
 	}
-}
-
-// refusedAt holds an error to the grammar of documents: it begins with the place, and
-// says what stands there, what is wrong and what would be right.
-func refusedAt(t testing.TB, err error, want string) {
-	t.Helper()
-	var wrong *document.Error
-	require.ErrorAs(t, err, &wrong, want)
-	assert.ErrorContains(t, err, want)
-	assert.NotEmpty(t, wrong.Path, want)
-	assert.NotEmpty(t, wrong.Problem, want)
-	assert.NotEmpty(t, wrong.Allowed, want)
 }
 
 func TestReadDays(t *testing.T) {
