@@ -98,11 +98,11 @@ func GrowthShare(actual, potential units.RainDepth) (units.Fraction, error) {
 // over drains, then the plants use StressCoefficient of the need; for days, since
 // drainage comes before use.
 //
-// Errors: lists of other lengths or empty; a gap, or a depth below 0, in either: an
-// account cannot go on over a day that nobody knows, so fill the gap or end before
-// it; a bucket that holds nothing, that starts with more than it holds, or whose
-// rule is none; a share of easy water outside 0 to under 1, or one where the rule
-// has none
+// Errors: a *document.Error with the place for lists of different lengths or empty, a
+// gap or a depth below 0 in either (an account cannot go on over a day that nobody
+// knows, so fill the gap or end before it), a bucket that holds nothing or starts with
+// more than it holds, a share of easy water outside 0 to under 1 or beside a rule that
+// has none; a *units.ParseError that lists the rules
 //
 // Check: TestWaterBalanceByHand, TestWaterBalanceKeepsWater, TestWaterBalanceRefuses
 //
@@ -112,34 +112,35 @@ func WaterBalance(bucket Bucket, rain, demand []units.RainDepth) ([]BalanceStep,
 	if err := bucket.check(); err != nil {
 		return nil, err
 	}
-	if len(rain) == 0 || len(rain) != len(demand) {
-		return nil, wrongLength("rainfall.WaterBalance", "demand", len(demand), max(1, len(rain)))
+	if err := sameLength("rain", len(rain), "demand", len(demand)); err != nil {
+		return nil, err
 	}
 	steps, store := make([]BalanceStep, len(rain)), bucket.Start
 	for i := range rain {
-		if !finite(rain[i]) || !finite(demand[i]) {
-			return nil, fmt.Errorf("rainfall.WaterBalance: step %d: rain %s, demand %s; both must be known and 0 mm or more", i+1, millimetres(rain[i]), millimetres(demand[i]))
+		if !finite(rain[i]) {
+			return nil, wrongDepth(fmt.Sprintf("rain[%d]", i), rain[i])
+		}
+		if !finite(demand[i]) {
+			return nil, wrongDepth(fmt.Sprintf("demand[%d]", i), demand[i])
 		}
 		steps[i] = bucket.step(store, rain[i], demand[i])
 		store = steps[i].Store
-		if !finite(steps[i].Drained) {
-			return nil, fmt.Errorf("rainfall.WaterBalance: step %d: the depths overflow", i+1)
-		}
 	}
 	return steps, nil
 }
 
 func (b *Bucket) check() error {
-	const function = "rainfall.WaterBalance"
 	switch {
 	case !finite(b.Holds) || b.Holds == 0:
-		return fmt.Errorf("%s: the bucket holds %s, must be above 0 mm", function, millimetres(b.Holds))
+		return wrong("bucket.holds", millimetres(b.Holds), "is not what a bucket can hold", "above 0 mm, at most 1000 m")
 	case !finite(b.Start) || b.Start > b.Holds:
-		return fmt.Errorf("%s: the bucket starts with %s, must be 0 mm to the %s that it holds", function, millimetres(b.Start), millimetres(b.Holds))
+		return wrong("bucket.start", millimetres(b.Start), "cannot be in a bucket that holds "+millimetres(b.Holds), "0 mm to what it holds")
 	case b.Rule < BucketPlain || b.Rule > BucketExponential:
-		return noTableRow("rainfall.BucketRule", b.Rule.String(), "no such rule", namesBucketRule[1:])
-	case !(b.Easy >= 0 && b.Easy < 1) || b.Easy > 0 && b.Rule != BucketStress:
-		return fmt.Errorf("%s: %v of the bucket is easy, must be 0 %% to under 100 %%, and 0 %% where the rule is not stress", function, b.Easy)
+		return noWord("rainfall.WaterBalance", "bucket.rule", 1, "rainfall.BucketRule", b.Rule, namesBucketRule[1:])
+	case !(b.Easy >= 0 && b.Easy < 1):
+		return wrong("bucket.easy", fmt.Sprint(b.Easy), "is not a share that plants take up without shortage", "0 % to under 100 %")
+	case b.Easy > 0 && b.Rule != BucketStress:
+		return wrong("bucket.easy", fmt.Sprint(b.Easy), "does not go with the rule "+b.Rule.String(), "0 %, or the rule stress")
 	}
 	return nil
 }

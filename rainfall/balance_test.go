@@ -104,25 +104,46 @@ func TestWaterBalanceKeepsWater(t *testing.T) {
 // not finite comes out of what is.
 func TestWaterBalanceRefuses(t *testing.T) {
 	good := rainfall.Bucket{Holds: 0.1, Start: 0.05, Rule: rainfall.BucketPlain}
-	for _, change := range []func(*rainfall.Bucket){
-		func(b *rainfall.Bucket) { b.Holds = 0 }, func(b *rainfall.Bucket) { b.Holds = units.RainDepth(math.NaN()) }, func(b *rainfall.Bucket) { b.Holds = units.RainDepth(math.Inf(1)) },
-		func(b *rainfall.Bucket) { b.Start = 0.11 }, func(b *rainfall.Bucket) { b.Start = -1 }, func(b *rainfall.Bucket) { b.Start = units.RainDepth(math.NaN()) },
-		func(b *rainfall.Bucket) { b.Rule = 0 }, func(b *rainfall.Bucket) { b.Rule = 4 },
-		func(b *rainfall.Bucket) { b.Easy = 0.5 }, func(b *rainfall.Bucket) { b.Rule, b.Easy = rainfall.BucketStress, 1 }, func(b *rainfall.Bucket) { b.Rule, b.Easy = rainfall.BucketStress, -0.1 },
+	for _, c := range []struct {
+		change func(*rainfall.Bucket)
+		want   string
+	}{
+		{func(b *rainfall.Bucket) { b.Holds = 0 }, "bucket.holds: 0 mm is not what a bucket can hold; above 0 mm"},
+		{func(b *rainfall.Bucket) { b.Holds = units.RainDepth(math.NaN()) }, "bucket.holds: NaN mm"},
+		{func(b *rainfall.Bucket) { b.Holds = units.RainDepth(math.Inf(1)) }, "bucket.holds: +Inf mm"},
+		{func(b *rainfall.Bucket) { b.Start = 0.11 }, "bucket.start: 110 mm cannot be in a bucket that holds 100 mm"},
+		{func(b *rainfall.Bucket) { b.Start = -1 }, "bucket.start: -1000 mm"},
+		{func(b *rainfall.Bucket) { b.Start = units.RainDepth(math.NaN()) }, "bucket.start: NaN mm"},
+		{func(b *rainfall.Bucket) { b.Easy = 0.5 }, "does not go with the rule plain"},
+		{func(b *rainfall.Bucket) { b.Rule, b.Easy = rainfall.BucketStress, 1 }, "bucket.easy: 1"},
+		{func(b *rainfall.Bucket) { b.Rule, b.Easy = rainfall.BucketStress, -0.1 }, "bucket.easy: -0.1"},
 	} {
 		bad := good
-		change(&bad)
+		c.change(&bad)
 		_, err := rainfall.WaterBalance(bad, depths(1), depths(1))
-		assert.Error(t, err, bad)
+		refusedAt(t, err, c.want)
 	}
-	for _, lists := range [][2][]units.RainDepth{{nil, nil}, {depths(1), nil}, {depths(1), depths(1, 2)}, {depths(math.NaN()), depths(1)}, {depths(1), depths(-1)}, {depths(math.Inf(1)), depths(1)}} {
-		_, err := rainfall.WaterBalance(good, lists[0], lists[1])
-		assert.Error(t, err, lists)
+	for _, rule := range []rainfall.BucketRule{-1, 0, 4} {
+		bad := good
+		bad.Rule = rule
+		_, err := rainfall.WaterBalance(bad, depths(1), depths(1))
+		unknown(t, err, "no such word; it takes one of: plain, stress, exponential")
 	}
-	_, err := rainfall.WaterBalance(good, depths(1, math.NaN()), depths(1, 1))
-	assert.ErrorContains(t, err, "step 2: rain NaN mm, demand 1 mm; both must be known")
-	_, err = rainfall.WaterBalance(good, nil, nil)
-	assert.ErrorContains(t, err, "must have 1")
+	for _, c := range []struct {
+		rain, demand []units.RainDepth
+		want         string
+	}{
+		{nil, nil, "rain: is empty; one value or more"},
+		{depths(1), nil, "demand: 0 values beside 1 value of rain"},
+		{depths(1), depths(1, 2), "demand: 2 values beside 1 value of rain"},
+		{depths(math.NaN()), depths(1), "rain[0]: NaN mm is not a depth of rain; 0 mm to 1000 m"},
+		{depths(1), depths(-1), "demand[0]: -1 mm is not a depth of rain"},
+		{depths(math.Inf(1)), depths(1), "rain[0]: +Inf mm is not a depth of rain"},
+		{depths(1, math.NaN()), depths(1, 1), "rain[1]: NaN mm is not a depth of rain"},
+	} {
+		_, err := rainfall.WaterBalance(good, c.rain, c.demand)
+		refusedAt(t, err, c.want)
+	}
 	rapid.Check(t, func(t *rapid.T) {
 		any := func(name string) units.RainDepth { return units.RainDepth(rapid.Float64Min(0).Draw(t, name)) }
 		bucket := rainfall.Bucket{Holds: any("holds"), Rule: rainfall.BucketRule(rapid.IntRange(1, 3).Draw(t, "rule"))}

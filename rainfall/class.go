@@ -1,7 +1,6 @@
 package rainfall
 
 import (
-	"fmt"
 	"math"
 	"slices"
 
@@ -74,7 +73,8 @@ var places = [...]float64{
 // Note: 77 % of normal rain is near normal by the index where rain varies much: at
 // Fort Collins the rule of 75 % calls 15 years of 103 a drought.
 //
-// Errors: a number that no class has, as a percentile above 100
+// Errors: a *units.DomainError for a number that no class has, as a percentile above
+// 100; a *units.ParseError that lists the schemes
 //
 // Check: TestRainClass
 //
@@ -83,7 +83,7 @@ var places = [...]float64{
 func RainClass(scheme ClassScheme, value float64) (string, error) {
 	const name = "rainfall.RainClass"
 	if scheme < SchemeIndex || scheme > SchemePercentOfYear {
-		return "", fmt.Errorf("%s: scheme is none of %q", name, namesClassScheme[1:])
+		return "", noWord(name, "scheme", 1, "rainfall.ClassScheme", scheme, namesClassScheme[1:])
 	}
 	rounded := value
 	if p := places[scheme]; p >= 0 {
@@ -92,9 +92,30 @@ func RainClass(scheme ClassScheme, value float64) (string, error) {
 	}
 	for i := range classRows {
 		r := &classRows[i]
-		if r.Scheme == scheme && (r.LowOpen || rounded >= r.Low) && (r.HighOpen || rounded <= r.High) {
+		if r.Scheme != scheme || rounded-rounded != 0 {
+			continue
+		}
+		if (r.LowOpen || rounded >= r.Low) && (r.HighOpen || rounded <= r.High) {
 			return r.Name, nil
 		}
 	}
-	return "", fmt.Errorf("%s: no class of %q has %s", name, scheme, units.Number(value))
+	return "", units.OutOfDomain(name, 2, units.Argument{Name: "value", Factor: 1, Domain: scheme.limits()}, value)
+}
+
+// limits gives from the lowest to the highest number that a scheme has a class for.
+func (e ClassScheme) limits() units.Limits {
+	low, high := math.Inf(1), math.Inf(-1)
+	for i := range classRows {
+		r := &classRows[i]
+		switch {
+		case r.Scheme != e:
+			continue
+		case r.LowOpen:
+			low = math.Inf(-1)
+		case r.HighOpen:
+			high = math.Inf(1)
+		}
+		low, high = min(low, r.Low), max(high, r.High)
+	}
+	return units.Between(low, high, "")
 }

@@ -49,10 +49,15 @@ func CropRows() []CropRow { return slices.Clone(cropRows) }
 // The figures are for a climate that is neither humid nor windy; print folds bands
 // of height and of days between cuts into them.
 //
-// Errors: a *units.ParseError that lists the crops, or the stages, that have a figure
+// Errors: a *units.ParseError that lists the crops, or the stages, that have a figure,
+// or the ends
 //
 // Source: FAO-56 table 12
 func CropCoefficient(crop string, stage CropStage, end units.End) (float64, error) {
+	const function = "rainfall.CropCoefficient"
+	if err := checkEnd(function, 3, end); err != nil {
+		return math.NaN(), err
+	}
 	var crops []string
 	for i := range cropRows {
 		row := &cropRows[i]
@@ -68,9 +73,9 @@ func CropCoefficient(crop string, stage CropStage, end units.End) (float64, erro
 		if row.Initial == 0 {
 			has = namesCropStage[StageMid : StageMid+1]
 		}
-		return math.NaN(), noTableRow("rainfall.CropStage", stage.String(), fmt.Sprintf("no coefficient of %q", crop), has)
+		return math.NaN(), noRow(function, "stage", 2, "rainfall.CropStage", wordOf(stage), fmt.Sprintf("no coefficient of %q", crop), has)
 	}
-	return math.NaN(), noTableRow("rainfall.CropRow", crop, "no coefficient of this crop", crops)
+	return math.NaN(), noRow(function, "crop", 1, "rainfall.CropRow", crop, "no coefficient of this crop", crops)
 }
 
 // CropWater returns the water that a crop uses where it is never short of it.

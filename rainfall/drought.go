@@ -1,9 +1,7 @@
 package rainfall
 
 import (
-	"fmt"
 	"math"
-	"slices"
 	"time"
 
 	"gonum.org/v1/gonum/mathext"
@@ -41,19 +39,19 @@ type RainFit struct {
 // 0.0007 of Thom in the index, L-moments up to 0.20 away. Ten years say little of
 // a drought of one in fifty, whatever the fit.
 //
-// Errors: fewer than two different depths above 0, one below zero or above 1,000 m
+// Errors: a *document.Error with the place for fewer than two different depths above 0,
+// or one below zero or above 1,000 m; a *units.ParseError that lists the fits
 //
 // Check: TestFitsOfWichita, TestFitRefuses, TestShapeOfRatio
 //
 // Source: EDWARDS-MCKEE eq. 3.6 to 3.8, after Thom; HOSKING-LMOM for L-moments
 func FitRain(depths []units.RainDepth, fit Fit) (RainFit, error) {
-	const name = "rainfall.FitRain"
-	sorted, err := ranked(name, depths, 1)
+	sorted, err := ranked(depths, 1)
 	switch {
 	case err != nil:
 		return RainFit{}, err
 	case fit < FitThom || fit > FitMoments:
-		return RainFit{}, fmt.Errorf("%s: fit is none of %q", name, namesFit[1:])
+		return RainFit{}, noWord("rainfall.FitRain", "fit", 2, "rainfall.Fit", fit, namesFit[1:])
 	}
 	dry := 0
 	for dry < len(sorted) && sorted[dry] == 0 {
@@ -61,12 +59,12 @@ func FitRain(depths []units.RainDepth, fit Fit) (RainFit, error) {
 	}
 	wet := sorted[dry:]
 	if len(wet) < 2 || wet[0] == wet[len(wet)-1] {
-		return RainFit{}, fmt.Errorf("%s: a fit takes two different depths above 0 mm or more", name)
+		return RainFit{}, wrong("depths", "", "has no two different depths above 0 mm", "two or more")
 	}
 	shape, mean := shapeOf(wet, fit)
 	scale := mean / units.RainDepth(shape)
 	if !(shape > 0 && scale > 0) || math.IsInf(shape, 0) || math.IsInf(float64(scale), 0) {
-		return RainFit{}, fmt.Errorf("%s: the depths above 0 mm are too much alike, or too far apart", name)
+		return RainFit{}, wrong("depths", "", "has depths above 0 mm that are too much alike, or too far apart", "depths that a distribution can be fitted to")
 	}
 	return RainFit{shape, scale, units.Fraction(dry) / units.Fraction(len(sorted))}, nil
 }
@@ -170,13 +168,12 @@ func StandardIndex(rain units.RainDepth, shape float64, scale units.RainDepth, d
 	if !bounded {
 		return units.Answer(&formulaStandardIndex, index, arguments[:]...)
 	}
-	narrow := formulaStandardIndex
-	narrow.Arguments = slices.Clone(narrow.Arguments)
-	narrow.Arguments[0].Range = units.Limits{Low: float64(rain), LowOpen: true, LowOf: -1, High: math.Inf(1), HighOf: -1, Source: "the fit"}
-	if index > 0 {
-		narrow.Arguments[0].Range = units.Limits{High: float64(rain), HighOpen: true, HighOf: -1, Low: math.Inf(-1), LowOf: -1, Source: "the fit"}
+	covered := units.Between(float64(rain), math.Inf(1), "the fit")
+	if covered.LowOpen = true; index > 0 {
+		covered = units.Between(0, float64(rain), "the fit")
+		covered.HighOpen = true
 	}
-	return units.Answer(&narrow, index, arguments[:]...)
+	return units.AnswerWithin(&formulaStandardIndex, 0, covered, index, arguments[:]...)
 }
 
 // ChanceOfIndex returns the chance of an index no higher than this one.
@@ -214,20 +211,20 @@ type MonthlyIndex struct {
 // when it is above 0 [NDMC-MONITORING]. One month tells of grass now, three of the
 // season, twelve of ponds and wells.
 //
-// Errors: those of SumMonths; a fit that is none
+// Errors: those of SumMonths; a *units.ParseError that lists the fits
 //
 // Check: TestIndexOfWichita, TestIndexOfDryMonths, TestIndexIsFinite,
 // TestRainIndexRefuses
 //
 // Source: EDWARDS-MCKEE; HOSKING-LMOM; NDMC-MONITORING
 func RainIndex(record []MonthlyRain, months int, fit Fit) ([]MonthlyIndex, error) {
-	const name = "rainfall.RainIndex"
+	const function = "rainfall.RainIndex"
 	if fit < FitThom || fit > FitMoments {
-		return nil, fmt.Errorf("%s: fit is none of %q", name, namesFit[1:])
+		return nil, noWord(function, "fit", 3, "rainfall.Fit", fit, namesFit[1:])
 	}
-	sums, err := SumMonths(record, months)
+	sums, err := sumMonths(function, record, months)
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w", name, err)
+		return nil, err
 	}
 	var byMonth [12][]units.RainDepth
 	for i := range sums {

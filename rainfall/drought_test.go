@@ -234,7 +234,7 @@ func TestStandardIndexTellsItsBound(t *testing.T) {
 	require.True(t, errors.As(err, &ranged))
 	assert.ErrorContains(t, err, "rain is 0 mm, outside what the fit covers (above 0 mm)")
 	_, err = rainfall.StandardIndex(9000*mm, 2, 20*mm, 0)
-	assert.ErrorContains(t, err, "rain is 9000 mm, outside what the fit covers (below 9000 mm)")
+	assert.ErrorContains(t, err, "rain is 9000 mm, outside what the fit covers (at least 0 mm and below 9000 mm)")
 }
 
 // The ratio of the first two L-moments of a gamma distribution is exactly
@@ -251,21 +251,21 @@ func TestShapeOfRatio(t *testing.T) {
 
 func TestFitRefuses(t *testing.T) {
 	for wrong, depths := range map[string][]units.RainDepth{
-		"has 0 years":                nil,
-		"depths[1] is -1 mm":         {mm, -1 * mm},
-		"takes two different depths": {0, 0, 5 * mm, 5 * mm},
+		"depths: a record of 0 known depths is too short; 1 or more": nil,
+		"depths[1]: -1 mm is not a depth of rain":                    {mm, -1 * mm},
+		"depths: has no two different depths above 0 mm":             {0, 0, 5 * mm, 5 * mm},
 	} {
 		fit, err := rainfall.FitRain(depths, rainfall.FitThom)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 		assert.Zero(t, fit)
 	}
 	for _, n := range []int{-1, 0, 4} {
 		_, err := rainfall.FitRain([]units.RainDepth{1, 2}, rainfall.Fit(n))
-		assert.ErrorContains(t, err, "fit is none of")
+		unknown(t, err, fmt.Sprintf(`rainfall.FitRain: fit is "%d": no such word; it takes one of: thom, likelihood, moments`, n))
 	}
 	near := []units.RainDepth{1, units.RainDepth(math.Nextafter(1, 2))}
 	if fit, err := rainfall.FitRain(near, rainfall.FitThom); err != nil {
-		assert.ErrorContains(t, err, "too much alike")
+		refusedAt(t, err, "too much alike")
 	} else {
 		assert.Greater(t, fit.Shape, 1e12)
 	}
@@ -274,13 +274,13 @@ func TestFitRefuses(t *testing.T) {
 func TestRainIndexRefuses(t *testing.T) {
 	for wrong, bad := range refused() {
 		_, err := rainfall.RainIndex(bad, 3, rainfall.FitThom)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 	}
 	_, err := rainfall.RainIndex(nil, 0, rainfall.FitThom)
-	assert.ErrorContains(t, err, "must be 1 or more")
+	impossible(t, err, "rainfall.RainIndex: months is 0, must be at least 1")
 	for _, n := range []int{-1, 0, 4} {
 		_, err = rainfall.RainIndex(nil, 1, rainfall.Fit(n))
-		assert.ErrorContains(t, err, "fit is none of")
+		unknown(t, err, "rainfall.RainIndex: fit is")
 	}
 }
 
@@ -314,16 +314,27 @@ func TestRainClass(t *testing.T) {
 		require.NoError(t, err)
 		assert.NotEmpty(t, name)
 	})
-	for scheme, value := range map[rainfall.ClassScheme]float64{
-		rainfall.SchemeMonitorWhole: 101, rainfall.SchemeMonitorBounds: -1, rainfall.SchemeDecilePairs: 11,
-		rainfall.SchemeDecileSplit: 0, rainfall.SchemePercentOfYear: -1, rainfall.SchemeIndex: math.NaN(),
+	for _, c := range []struct {
+		scheme rainfall.ClassScheme
+		value  float64
+		want   string
+	}{
+		{rainfall.SchemeMonitorWhole, 101, "value is 101, must be from 0 to 100"},
+		{rainfall.SchemeMonitorBounds, -1, "value is -1, must be from 0 to 100"},
+		{rainfall.SchemeDecilePairs, 11, "value is 11, must be from 1 to 10"},
+		{rainfall.SchemeDecileSplit, 0, "value is 0, must be from 1 to 10"},
+		{rainfall.SchemePercentOfYear, -1, "value is -1, must be at least 0"},
+		{rainfall.SchemePercentOfYear, math.Inf(1), "value is +Inf, must be at least 0"},
+		{rainfall.SchemeIndex, math.NaN(), "value is NaN, must be a finite number"},
+		{rainfall.SchemeIndex, math.Inf(-1), "value is -Inf, must be a finite number"},
 	} {
-		_, err := rainfall.RainClass(scheme, value)
-		assert.ErrorContains(t, err, "no class of")
+		name, err := rainfall.RainClass(c.scheme, c.value)
+		impossible(t, err, c.want)
+		assert.Empty(t, name)
 	}
 	for _, n := range []int{-1, 0, 10} {
 		_, err := rainfall.RainClass(rainfall.ClassScheme(n), 0)
-		assert.ErrorContains(t, err, "scheme is none of")
+		unknown(t, err, fmt.Sprintf(`rainfall.RainClass: scheme is "%d": no such word; it takes one of: index, index older`, n))
 	}
 	// years of Fort Collins under 75 % of normal, as R 4.2.2 counts them
 	droughts := 0

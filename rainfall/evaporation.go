@@ -1,6 +1,7 @@
 package rainfall
 
 import (
+	"fmt"
 	"math"
 
 	"example.org/soum/units"
@@ -544,36 +545,31 @@ func Thornthwaite(temperature units.Temperature, index float64, daylight, days u
 	return units.Answer(&formulaThornthwaite, units.RainDepth(used)*units.RainMillimetre, float64(temperature), index, float64(daylight), float64(days))
 }
 
-var thornthwaiteGuard = units.Formula{
-	Name: "rainfall.ThornthwaiteIndex", Source: "SPEI-PACKAGE",
-	Arguments: []units.Argument{{Name: "means", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 60, HighOf: -1}}},
-}
-
 // ThornthwaiteIndex gives the heat index of the year, from the mean temperatures of
 // its twelve months: the sum of (temperature / 5) to the power of 1.514, months at or
 // below freezing left out.
 //
-// Errors: other than twelve months; a *units.DomainError for a temperature that is
-// none; for a year without a month above freezing, which has no index
+// Errors: a *document.Error with the place for other than twelve months, a mean outside
+// -100 to 60 °C, and a year without a month above freezing, which has no index
 //
 // Check: TestThornthwaiteNottingham, TestThornthwaiteIndexRefuses
 //
 // Source: SPEI-PACKAGE, which carries the formula of Thornthwaite 1948
 func ThornthwaiteIndex(means []units.Temperature) (float64, error) {
 	if len(means) != 12 {
-		return math.NaN(), wrongLength("rainfall.ThornthwaiteIndex", "means", len(means), 12)
+		return math.NaN(), wrong("means", count(len(means), "value"), "are not a year", "twelve, a mean for each month")
 	}
 	index := 0.0
-	for _, mean := range means {
-		if _, err := units.Answer(&thornthwaiteGuard, float64(mean), float64(mean)); err != nil {
-			return math.NaN(), err
+	for i, mean := range means {
+		if !(mean >= -100 && mean <= 60) {
+			return math.NaN(), wrong(fmt.Sprintf("means[%d]", i), mean.String(), "is not the mean temperature of a month", "-100 °C to 60 °C")
 		}
 		if mean > 0 {
 			index += math.Pow(float64(mean)/5, 1.514)
 		}
 	}
 	if index == 0 {
-		return math.NaN(), errNoWarmMonth
+		return math.NaN(), wrong("means", "", "has no month above 0 °C, and such a year has no heat index", "one month or more above 0 °C")
 	}
 	return index, nil
 }

@@ -236,13 +236,13 @@ func TestThornthwaiteNottingham(t *testing.T) {
 func TestThornthwaiteIndexRefuses(t *testing.T) {
 	year := make([]units.Temperature, 12)
 	_, err := rainfall.ThornthwaiteIndex(year[:11])
-	assert.ErrorContains(t, err, "means has 11 values, must have 12")
+	refusedAt(t, err, "means: 11 values are not a year; twelve")
 	_, err = rainfall.ThornthwaiteIndex(year)
-	assert.ErrorContains(t, err, "no month is above 0 °C")
+	refusedAt(t, err, "means: has no month above 0 °C")
 	for _, bad := range []float64{math.NaN(), math.Inf(1), 61, -101} {
 		year[5] = units.Temperature(bad)
 		_, err = rainfall.ThornthwaiteIndex(year)
-		assert.True(t, units.Impossible(err), bad)
+		refusedAt(t, err, "means[5]: "+units.Temperature(bad).String()+" is not the mean temperature of a month; -100 °C to 60 °C")
 	}
 	year[5], year[6] = 60, -100
 	index := sure[float64](t)(rainfall.ThornthwaiteIndex(year))

@@ -574,6 +574,15 @@ var formulaRunoff = units.Formula{
 	},
 }
 
+var formulaAntecedent = units.Formula{
+	Name: "rainfall.Antecedent", Source: "SWB-ANTECEDENT",
+	Lookup: "in the growing season dry under 1.4 in, wet over 2.1 in; in the dormant season dry under 0.5 in, wet over 1.1 in; average between",
+	Arguments: []units.Argument{
+		{Name: "rain", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "season", Words: []string{"growing", "dormant"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
 var formulaCaught = units.Formula{
 	Name: "rainfall.Caught", Source: "definition: area times depth; AGPROUD-ALFALFA prints one such volume",
 	Quantity: "Volume", Lines: []units.Line{
@@ -625,6 +634,14 @@ var formulaDegreeDays = units.Formula{
 		{Name: "high", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: 0, LowOf: 2, High: 100, HighOf: -1}},
 		{Name: "low", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -100, LowOf: -1, High: 100, HighOf: -1}},
 		{Name: "base", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -30, LowOf: -1, High: 30, HighOf: -1}},
+	},
+}
+
+var formulaColdOf = units.Formula{
+	Name: "rainfall.ColdOf", Source: "NWS-FROST",
+	Lookup: "frost at 36 °F or less, freeze at 32 °F, hard freeze at 28 °F",
+	Arguments: []units.Argument{
+		{Name: "low", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 

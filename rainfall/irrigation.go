@@ -91,10 +91,14 @@ func CropUseRows() []CropUseRow { return slices.Clone(useRows) }
 // figures, for places without weather to reckon from. In Utah they are of May to
 // September; a whole season of pasture and hay wants 24 to 36 in (HORSE-ACREAGE).
 //
-// Errors: a *units.ParseError that lists the crops that have a figure
+// Errors: a *units.ParseError that lists the crops that have a figure, or the ends
 //
 // Source: UTAH-IRRIGATION, HOPEWELL-1957, ONPASTURE-IRRIGATION, as the row says
 func CropUse(crop string, end units.End) (units.RainRate, error) {
+	const function = "rainfall.CropUse"
+	if err := checkEnd(function, 2, end); err != nil {
+		return units.RainRate(math.NaN()), err
+	}
 	var crops []string
 	for i := range useRows {
 		if useRows[i].Crop == crop {
@@ -102,5 +106,5 @@ func CropUse(crop string, end units.End) (units.RainRate, error) {
 		}
 		crops = append(crops, useRows[i].Crop)
 	}
-	return units.RainRate(math.NaN()), noTableRow("rainfall.CropUseRow", crop, "no figure of what this crop uses", crops)
+	return units.RainRate(math.NaN()), noRow(function, "crop", 1, "rainfall.CropUseRow", crop, "no figure of what this crop uses", crops)
 }

@@ -60,12 +60,12 @@ func YieldByRain(line RainLine, rain units.RainDepth) (units.Yield, error) {
 		yield := units.Yield(shortGrassAtNone+shortGrassPerInch*rain.Inches()) * units.PoundPerAcre
 		return units.Answer(&formulaYieldByRain, yield, arguments[:]...)
 	}
-	yield := units.Yield(grasslandAtNone + grasslandPerMillimetre*rain.Millimetres())
-	got, err := units.Answer(&formulaYieldByRain, yield*units.KilogramPerSquareMetre/1000, arguments[:]...)
-	if err == nil && yield < 0 {
-		return belowZero(&formulaYieldByRain, got, 1, -grasslandAtNone/grasslandPerMillimetre*float64(units.RainMillimetre), "SALA-1988", arguments[:]...)
+	yield := units.Yield(grasslandAtNone+grasslandPerMillimetre*rain.Millimetres()) * units.KilogramPerSquareMetre / 1000
+	if yield < 0 {
+		covered := units.Between(-grasslandAtNone/grasslandPerMillimetre*float64(units.RainMillimetre), math.Inf(1), "SALA-1988")
+		return units.AnswerWithin(&formulaYieldByRain, 1, covered, yield, arguments[:]...)
 	}
-	return got, err
+	return units.Answer(&formulaYieldByRain, yield, arguments[:]...)
 }
 
 const (
@@ -74,15 +74,6 @@ const (
 	grasslandAtNone        = -34
 	grasslandPerMillimetre = 0.6
 )
-
-// belowZero gives the value with the error that its argument is too low for a
-// line that crosses zero at least.
-func belowZero[Q ~float64](formula *units.Formula, value Q, argument int, least float64, source string, arguments ...float64) (Q, error) {
-	narrow := *formula
-	narrow.Arguments = slices.Clone(formula.Arguments)
-	narrow.Arguments[argument].Range = units.Limits{Low: least, LowOf: -1, High: math.Inf(1), HighOf: -1, Source: source}
-	return units.Answer(&narrow, value, arguments...)
-}
 
 // AlfalfaYield returns the yield of alfalfa by the water that it used.
 //
@@ -161,12 +152,16 @@ func WaterUseRows() []WaterUseRow { return slices.Clone(waterUseRows) }
 // 58 to 153 and 51 to 128 lb/ac for each inch of one region. Sown forages want about
 // 18 to 25 in in the year (OREGON-FORAGES); with less, wheatgrasses.
 //
-// Errors: a *units.ParseError that lists the names
+// Errors: a *units.ParseError that lists the names, or the ends
 //
 // Source: NDMC-INCHES, NEBRASKA-G2012, MONTANA-ALFALFA, NOBLE-2002-RAIN,
 // NOBLE-2000-RAIN, TONMUKAYAKUL-2009, CALUKA-PASTURE, PALMER-2010, RANGELANDS-WA, as
 // the row says
 func WaterUse(name string, end units.End) (units.RainUse, error) {
+	const function = "rainfall.WaterUse"
+	if err := checkEnd(function, 2, end); err != nil {
+		return units.RainUse(math.NaN()), err
+	}
 	var names []string
 	for i := range waterUseRows {
 		if waterUseRows[i].Name == name {
@@ -174,5 +169,5 @@ func WaterUse(name string, end units.End) (units.RainUse, error) {
 		}
 		names = append(names, waterUseRows[i].Name)
 	}
-	return units.RainUse(math.NaN()), &units.ParseError{Quantity: "rainfall.WaterUseRow", Text: name, Problem: "no figure of this crop", Accepts: names, Word: true}
+	return units.RainUse(math.NaN()), noRow(function, "name", 1, "rainfall.WaterUseRow", name, "no figure of this crop", names)
 }

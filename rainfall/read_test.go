@@ -46,6 +46,7 @@ func TestReadMonths(t *testing.T) {
 		"brackets":           "rain (in) , Year, MONTH\n2,2000,1\n,2000,2\n1.5,2001,December\n",
 		"colon":              "\ufeffyear,month,rain:in\n2000,Jan,2\n2001,12,1.5\n",
 		"a year to a line":   "year,jan in,february in,DEC in\n2000,2,,NA\n2001,,,1.5\n",
+		"each with its unit": "year,month,rain mm\n2000,1,2 in\n2001,12,1.5 in\n",
 		"lines end as usual": "year,month,rain in\r\n2000,1,2\r\n2001,12,1.5\r\n",
 	} {
 		record, err := rainfall.ReadMonths(text)
@@ -60,34 +61,36 @@ func TestReadMonths(t *testing.T) {
 }
 
 func TestReadMonthsRefuses(t *testing.T) {
-	for text, wrong := range map[string]string{
-		"":                                         "the text is empty",
-		"month,rain mm\n1,2\n":                     `the first line names no column "year"`,
-		"year;month;rain mm\n":                     "parted by commas",
-		"year,rain mm\n":                           `names no column "month"`,
-		"year,month\n":                             `names no column "rain"`,
-		"year,month,rain\n":                        `line 1, column 3 (rain): no unit: write "rain mm" or "rain in"`,
-		"year,month,rain kg\n":                     `the unit "kg" is none of rain`,
-		"year,year,month,rain mm\n":                `names "year" twice`,
-		"year,jan mm,january mm\n":                 "names January twice",
-		"year,jan mm,feb\n":                        "line 1, column 3 (feb): no unit",
-		"year,month,rain mm\n2000,1\n":             "line 2 has 2 columns, the first line names 3",
-		"year,month,rain mm\n2000,13,5\n":          `line 2, column 2 (month): "13" is not a month from 1 to 12`,
-		"year,month,rain mm\n2000,0,5\n":           `"0" is not a month`,
-		"year,month,rain mm\nMM,1,5\n":             `line 2, column 1 (year): "MM" is not a year`,
-		"year,month,rain mm\n10000,1,5\n":          "is not a year",
-		"year,month,rain mm\n-10000,1,5\n":         "is not a year",
-		"year,month,rain mm\n2000,1,T\n":           `line 2, column 3 (rain mm): "T" is no number: an empty cell is a gap`,
-		"year,month,rain mm\n2000,1,-99\n":         "-99 is below zero: leave the cell empty",
-		"year,month,rain mm\n2000,1,Inf\n":         "Inf is no depth of rain",
-		"year,month,rain mm\n2000,1,NaN\n":         "NaN is no depth of rain",
-		"year,month,rain m\n2000,1,1001\n":         "1001 is no depth of rain",
-		"year,month,rain mm\n2000,1,5\n2000,1,6\n": "line 3, column 3 (rain mm): January 2000 stands twice",
-		"year,month,rain mm\n2000,\"1,5\n":         "extraneous or missing",
-		"\"year":                                   "extraneous or missing",
+	const depth = " is not a depth of rain; 0 mm to 1000 m; leave the cell empty where nothing was measured"
+	for text, want := range map[string]string{
+		"":                                          "text: is empty; begin with the header year,month,rain (mm)",
+		"month,rain mm\n1,2\n":                      `line 1: "month,rain mm" names no column year; a header such as year,month,rain (mm)`,
+		"year;month;rain mm\n":                      "its columns parted by commas",
+		"year,rain mm\n":                            `line 1: "year,rain mm" names no column month`,
+		"year,month\n":                              `line 1: "year,month" names no column rain`,
+		"year,month,rain\n":                         `line 1, column 3: "rain" has no unit; one of m, mm, cm, in behind the name, as in rain (m)`,
+		"year,month,rain kg\n":                      `line 1, column 3: "rain kg" has a unit that is not one of a depth of rain; one of m, mm, cm, in`,
+		"year,year,month,rain mm\n":                 `line 1, column 2: "year" names the column year again`,
+		"year,jan mm,january mm\n":                  `line 1, column 3: "january mm" names the column january again`,
+		"year,jan mm,feb\n":                         `line 1, column 3: "feb" has no unit`,
+		"year,month,rain mm\n2000,1\n":              "line 2: has 2 cells; 3, as many as the header",
+		"year,month,rain mm\n2000,13,5\n":           `line 2, column 2 (month): "13" is not a month; a whole number from 1 to 12`,
+		"year,month,rain mm\n2000,0,5\n":            `line 2, column 2 (month): "0" is not a month`,
+		"year,month,rain mm\nMM,1,5\n":              `line 2, column 1 (year): "MM" is not a year; a whole number from -9999 to 9999`,
+		"year,month,rain mm\n10000,1,5\n":           `line 2, column 1 (year): "10000" is not a year`,
+		"year,month,rain mm\n-10000,1,5\n":          `line 2, column 1 (year): "-10000" is not a year`,
+		"year,month,rain mm\n2000,1,T\n":            `line 2, column 3 (rain mm): "T"` + depth + ", and write a trace of rain as 0",
+		"year,month,rain mm\n2000,1,-99\n":          `line 2, column 3 (rain mm): "-99"` + depth,
+		"year,month,rain mm\n2000,1,Inf\n":          `line 2, column 3 (rain mm): "Inf"` + depth,
+		"year,month,rain mm\n2000,1,NaN\n":          `line 2, column 3 (rain mm): "NaN"` + depth,
+		"year,month,rain m\n2000,1,1001\n":          `line 2, column 3 (rain m): "1001"` + depth,
+		"year,month,rain mm\n2000,1,5\n2000,1,6\n":  `line 3, column 3 (rain mm): "6" is the rain of January 2000 again; each month once`,
+		"year,Jan mm\n2000,5\n# a remark\n2000,6\n": `line 4, column 2 (Jan mm): "6" is the rain of January 2000 again`,
+		"year,month,rain mm\n2000,\"1,5\n":          "line 2: extraneous or missing",
+		"\"year":                                    "line 1: extraneous or missing",
 	} {
 		record, err := rainfall.ReadMonths(text)
-		assert.ErrorContains(t, err, wrong, text)
+		refusedAt(t, err, want)
 		assert.Nil(t, record)
 	}
 }
@@ -101,17 +104,17 @@ func TestReadDays(t *testing.T) {
 }
 
 func TestReadDaysRefuses(t *testing.T) {
-	for text, wrong := range map[string]string{
-		"":                             "the text is empty",
-		"day,rain mm\n":                `names no column "date"`,
-		"date\n":                       `names no column "rain"`,
-		"date,rain\n":                  "no unit",
-		"date,rain mm\n2001-02-29,1\n": `line 2, column 1 (date): "2001-02-29" is no date`,
-		"date,rain mm\n2001-03-01,x\n": `line 2, column 2 (rain mm): "x" is no number`,
-		"date,rain mm\n2001-03-01,1\n2001-03-01,1\n": "line 3, column 1 (date): 2001-03-01 comes after 2001-03-01: each day stands once",
+	for text, want := range map[string]string{
+		"":                             "text: is empty; begin with the header date,rain (mm)",
+		"day,rain mm\n":                `line 1: "day,rain mm" names no column date`,
+		"date\n":                       `line 1: "date" names no column rain`,
+		"date,rain\n":                  `line 1, column 2: "rain" has no unit`,
+		"date,rain mm\n2001-02-29,1\n": `line 2, column 1 (date): "2001-02-29" is not a date; year-month-day, such as 2000-04-15`,
+		"date,rain mm\n2001-03-01,x\n": `line 2, column 2 (rain mm): "x" is not a depth of rain`,
+		"date,rain mm\n2001-03-01,1\n2001-03-01,1\n": `line 3, column 1 (date): "2001-03-01" comes after 2001-03-01; each day once, in order`,
 	} {
 		days, err := rainfall.ReadDays(text)
-		assert.ErrorContains(t, err, wrong, text)
+		refusedAt(t, err, want)
 		assert.Nil(t, days)
 	}
 }
@@ -182,7 +185,7 @@ func ExampleReadMonths() {
 	fmt.Println(err)
 	// Output:
 	// 2 months known; June 2.5 in <nil>
-	// rainfall.ReadMonths: line 2, column 3 (rain in): "trace" is no number: an empty cell is a gap, and a trace of rain is 0
+	// line 2, column 3 (rain in): "trace" is not a depth of rain; 0 mm to 1000 m; leave the cell empty where nothing was measured, and write a trace of rain as 0
 }
 
 // And with a line for every day?

@@ -2,7 +2,9 @@ package rainfall
 
 import (
 	"fmt"
+	"math"
 	"slices"
+	"strconv"
 	"time"
 
 	"example.org/soum/units"
@@ -34,15 +36,15 @@ func ShareOfNormal(rain, normal units.RainDepth) (units.Fraction, error) {
 //
 // Method: plain mean, month by month
 //
-// Errors: a month that no year has, one that stands twice, one outside 1 to 12,
-// rain below zero, above 1,000 m or not a number
+// Errors: a *document.Error with the place for a month that no year has, that is there
+// twice or is outside 1 to 12, and for rain below zero, above 1,000 m or not a number
 //
 // Check: TestFortCollinsNormals, TestMonthNormalsRefuses
 //
 // Source: definition: a normal is the mean of a stated run of years, here those given
 func MonthNormals(record []MonthlyRain) ([12]units.RainDepth, error) {
 	var normals [12]units.RainDepth
-	if err := checkRecord("rainfall.MonthNormals", record); err != nil {
+	if err := checkRecord(record); err != nil {
 		return normals, err
 	}
 	var years [12]int
@@ -53,7 +55,7 @@ func MonthNormals(record []MonthlyRain) ([12]units.RainDepth, error) {
 	}
 	for m := range normals {
 		if years[m] == 0 {
-			return [12]units.RainDepth{}, fmt.Errorf("rainfall.MonthNormals: no year of the record has %s", time.January+time.Month(m))
+			return [12]units.RainDepth{}, wrong("record", "", fmt.Sprintf("has no %s in any year", time.January+time.Month(m)), "every month in one year or more")
 		}
 	}
 	return normals, nil
@@ -63,15 +65,16 @@ func MonthNormals(record []MonthlyRain) ([12]units.RainDepth, error) {
 //
 // Method: the sum of its twelve months
 //
-// Errors: a month of that year that the record has not, and those of
+// Errors: a *document.Error for a month of that year that the record lacks; those of
 // MonthNormals
 //
 // Check: TestFortCollinsYears, TestYearTotalRefuses
 //
 // Source: definition: the sum of the twelve months
 func YearTotal(record []MonthlyRain, year int) (units.RainDepth, error) {
-	if err := checkRecord("rainfall.YearTotal", record); err != nil {
-		return 0, err
+	nothing := units.RainDepth(math.NaN())
+	if err := checkRecord(record); err != nil {
+		return nothing, err
 	}
 	var total units.RainDepth
 	var known [12]bool
@@ -83,7 +86,7 @@ func YearTotal(record []MonthlyRain, year int) (units.RainDepth, error) {
 	}
 	for m, has := range known {
 		if !has {
-			return 0, fmt.Errorf("rainfall.YearTotal: the record lacks %s %d", time.January+time.Month(m), year)
+			return nothing, wrong("record", "", fmt.Sprintf("lacks %s %d", time.January+time.Month(m), year), "all twelve months of the year")
 		}
 	}
 	return total, nil
@@ -101,29 +104,30 @@ func YearTotal(record []MonthlyRain, year int) (units.RainDepth, error) {
 // key month of a year nothing is known yet. In a list that passes the turn of
 // the year, such as 11, 12, 1, the later months are of the year after.
 //
-// Errors: a key month outside 1 to 12 or named twice, a normal below zero or
-// not a number, and those of MonthNormals but the month that no year has
+// Errors: a *document.Error with the place for a key month outside 1 to 12 or named
+// twice, and a normal below zero or not a number; those of MonthNormals but the month
+// that no year has
 //
 // Check: TestKeyRainShare, TestKeyRainShareRefuses
 //
 // Source: ours: how rain "so far" is counted, since print knows the whole run only
 func KeyRainShare(date units.Date, keyMonths []int, record []MonthlyRain, normals [12]units.RainDepth) (units.Fraction, error) {
-	const name = "rainfall.KeyRainShare"
-	if err := checkKeyMonths(name, keyMonths, normals); err != nil {
-		return 0, err
+	nothing := units.Fraction(math.NaN())
+	if err := checkKeyMonths(keyMonths, normals); err != nil {
+		return nothing, err
 	}
 	var rain, normal units.RainDepth
 	var known [12]bool
 	for i := range record {
 		r := &record[i]
-		if err := checkMonth(name, i, r); err != nil {
-			return 0, err
+		if err := checkMonth(i, r); err != nil {
+			return nothing, err
 		}
 		if !inRun(r, keyMonths, date) {
 			continue
 		}
 		if known[r.Month-time.January] {
-			return 0, twice(name, i, r)
+			return nothing, twice(i, r)
 		}
 		known[r.Month-time.January] = true
 		rain += r.Rain
@@ -152,57 +156,60 @@ func inRun(r *MonthlyRain, keyMonths []int, date units.Date) bool {
 	return past && r.Year == year
 }
 
-func checkKeyMonths(function string, keyMonths []int, normals [12]units.RainDepth) error {
+func checkKeyMonths(keyMonths []int, normals [12]units.RainDepth) error {
 	var seen [12]bool
-	for _, month := range keyMonths {
+	for i, month := range keyMonths {
+		path := func() string { return fmt.Sprintf("keyMonths[%d]", i) }
 		if month < int(time.January) || month > int(time.December) {
-			return fmt.Errorf("%s: key month %d is none of 1 to 12", function, month)
+			return wrong(path(), strconv.Itoa(month), "is not a month", "1 to 12")
 		}
 		if seen[month-1] {
-			return fmt.Errorf("%s: key month %d is named twice", function, month)
+			return wrong(path(), strconv.Itoa(month), "is named again", "each month once")
 		}
 		seen[month-1] = true
 	}
 	for m, normal := range normals {
 		if !finite(normal) {
-			return fmt.Errorf("%s: the normal of %s is %s, must be 0 mm to 1000 m", function, time.January+time.Month(m), millimetres(normal))
+			return wrongDepth(fmt.Sprintf("normals[%d]", m), normal)
 		}
 	}
 	return nil
 }
 
+// calendar is a month of a year.
+type calendar struct {
+	year  int
+	month time.Month
+}
+
 // checkRecord refuses what cannot be a record of rain.
-func checkRecord(function string, record []MonthlyRain) error {
-	type calendar struct {
-		year  int
-		month time.Month
-	}
+func checkRecord(record []MonthlyRain) error {
 	seen := make(map[calendar]bool, len(record))
 	for i := range record {
 		r := &record[i]
-		if err := checkMonth(function, i, r); err != nil {
+		if err := checkMonth(i, r); err != nil {
 			return err
 		}
 		if seen[calendar{r.Year, r.Month}] {
-			return twice(function, i, r)
+			return twice(i, r)
 		}
 		seen[calendar{r.Year, r.Month}] = true
 	}
 	return nil
 }
 
-func checkMonth(function string, i int, r *MonthlyRain) error {
+func checkMonth(i int, r *MonthlyRain) error {
 	if r.Month < time.January || r.Month > time.December {
-		return fmt.Errorf("%s: record[%d]: month %d is none of 1 to 12", function, i, int(r.Month))
+		return wrong(fmt.Sprintf("record[%d].month", i), strconv.Itoa(int(r.Month)), "is not a month", "1 to 12")
 	}
 	if !finite(r.Rain) {
-		return fmt.Errorf("%s: record[%d]: the rain of %s %d is %s, must be 0 mm to 1000 m", function, i, r.Month, r.Year, millimetres(r.Rain))
+		return wrongDepth(fmt.Sprintf("record[%d].rain", i), r.Rain)
 	}
 	return nil
 }
 
-func twice(function string, i int, r *MonthlyRain) error {
-	return fmt.Errorf("%s: record[%d]: %s %d stands twice", function, i, r.Month, r.Year)
+func twice(i int, r *MonthlyRain) error {
+	return wrong(fmt.Sprintf("record[%d]", i), fmt.Sprintf("%s %d", r.Month, r.Year), "is there twice", "each month once")
 }
 
 // mostRain is more than can fall: sums of such depths stay finite.
@@ -238,14 +245,14 @@ func Depths(years []YearRain) []units.RainDepth {
 //
 // Method: plain sums; a month of which any day is missing is left out, as a gap
 //
-// Errors: days not in order or twice, rain below zero, above 1,000 m or not a
-// number
+// Errors: a *document.Error with the place for days not in order or there twice, and
+// rain below zero, above 1,000 m or not a number
 //
 // Check: TestSeattleTotals, TestDailyRefuses
 //
 // Source: definition: the sum of the days
 func MonthTotals(days []DailyRain) ([]MonthlyRain, error) {
-	if err := checkDays("rainfall.MonthTotals", days); err != nil {
+	if err := checkDays(days); err != nil {
 		return nil, err
 	}
 	months := []MonthlyRain{}
@@ -272,21 +279,23 @@ func MonthTotals(days []DailyRain) ([]MonthlyRain, error) {
 //
 // Note: with ChanceAtLeast this is the chance of so much rain by a date.
 //
-// Errors: a day that not every year has; those of MonthTotals
+// Errors: a *units.DomainError for a month or a day of it that not every year has; those
+// of MonthTotals
 //
 // Check: TestSeattleTotals, TestDailyRefuses
 //
 // Source: definition: the sum of the days
 func DayTotals(days []DailyRain, firstMonth, firstDay, lastMonth, lastDay int) ([]YearRain, error) {
-	const name = "rainfall.DayTotals"
-	if err := checkDays(name, days); err != nil {
+	if err := checkDays(days); err != nil {
 		return nil, err
 	}
-	const common = 2001 // a year without 29 February
-	first, ok1 := units.NewDate(common, time.Month(firstMonth), firstDay)
-	last, ok2 := units.NewDate(common, time.Month(lastMonth), lastDay)
-	if !ok1 || !ok2 {
-		return nil, fmt.Errorf("%s: from %d/%d to %d/%d (month/day): not every year has both days", name, firstMonth, firstDay, lastMonth, lastDay)
+	first, err := dayOfYear("first", 2, firstMonth, firstDay)
+	if err != nil {
+		return nil, err
+	}
+	last, err := dayOfYear("last", 4, lastMonth, lastDay)
+	if err != nil {
+		return nil, err
 	}
 	years := []YearRain{}
 	over := 0
@@ -315,6 +324,21 @@ func DayTotals(days []DailyRain, firstMonth, firstDay, lastMonth, lastDay int) (
 	return years, nil
 }
 
+// dayOfYear gives a day that every year has, in one without 29 February. Its month and
+// day are the arguments of DayTotals from an index on.
+func dayOfYear(which string, index, month, day int) (units.Date, error) {
+	const function, common = "rainfall.DayTotals", 2001
+	begin, ok := units.NewDate(common, time.Month(month), 1)
+	if !ok {
+		return 0, units.OutOfDomain(function, index, units.Argument{Name: which + "Month", Factor: 1, Domain: units.Between(1, 12, "")}, float64(month))
+	}
+	date, ok := units.NewDate(common, time.Month(month), day)
+	if !ok {
+		return 0, units.OutOfDomain(function, index+1, units.Argument{Name: which + "Day", Factor: 1, Domain: units.Between(1, float64(begin.DaysInMonth()), "")}, float64(day))
+	}
+	return date, nil
+}
+
 func byDate(day DailyRain, date units.Date) int { return int(day.Date) - int(date) }
 
 // SumMonths gives the rain of so many months in a row, for every month of the
@@ -323,19 +347,23 @@ func byDate(day DailyRain, date units.Date) int { return int(day.Date) - int(dat
 // Method: plain sums in the order of time; a run that lacks a month is left out,
 // as a gap
 //
-// Errors: fewer than one month; those of MonthNormals but the month that no year
-// has
+// Errors: a *units.DomainError for fewer than one month; those of MonthNormals but the
+// month that no year has
 //
 // Check: TestWichitaSums, TestSumMonthsRefuses
 //
 // Source: definition: the sum of the months
 func SumMonths(record []MonthlyRain, months int) ([]MonthlyRain, error) {
-	const name = "rainfall.SumMonths"
-	if err := checkRecord(name, record); err != nil {
+	return sumMonths("rainfall.SumMonths", record, months)
+}
+
+// sumMonths is SumMonths for a function that has the same first arguments.
+func sumMonths(function string, record []MonthlyRain, months int) ([]MonthlyRain, error) {
+	if err := checkRecord(record); err != nil {
 		return nil, err
 	}
 	if months < 1 {
-		return nil, fmt.Errorf("%s: %d months, must be 1 or more", name, months)
+		return nil, units.OutOfDomain(function, 2, units.Argument{Name: "months", Factor: 1, Domain: units.Between(1, math.Inf(1), "")}, float64(months))
 	}
 	sorted := inTime(record)
 	sums := []MonthlyRain{}
@@ -369,21 +397,20 @@ func inTime(record []MonthlyRain) []MonthlyRain {
 // list that passes the turn of the year, such as 11, 12, 1, the later months are
 // of the year after. All twelve from 1 give the years.
 //
-// Errors: no key month; those of KeyRainShare
+// Errors: a *document.Error where no key month is named; those of KeyRainShare
 //
 // Check: TestKeyTotals, TestKeyTotalsRefuses
 //
 // Source: definition: the sum of the months
 func KeyTotals(record []MonthlyRain, keyMonths []int) ([]YearRain, error) {
-	const name = "rainfall.KeyTotals"
-	if err := checkRecord(name, record); err != nil {
+	if err := checkRecord(record); err != nil {
 		return nil, err
 	}
-	if err := checkKeyMonths(name, keyMonths, [12]units.RainDepth{}); err != nil {
+	if err := checkKeyMonths(keyMonths, [12]units.RainDepth{}); err != nil {
 		return nil, err
 	}
 	if len(keyMonths) == 0 {
-		return nil, fmt.Errorf("%s: no key month is named", name)
+		return nil, noKeyMonth()
 	}
 	years := []YearRain{}
 	known := 0
@@ -410,13 +437,17 @@ func KeyTotals(record []MonthlyRain, keyMonths []int) ([]YearRain, error) {
 	return years, nil
 }
 
-func checkDays(function string, days []DailyRain) error {
+func noKeyMonth() error {
+	return wrong("keyMonths", "", "is empty", "the months that decide the year, such as 4, 5, 6")
+}
+
+func checkDays(days []DailyRain) error {
 	for i := range days {
 		if !finite(days[i].Rain) {
-			return fmt.Errorf("%s: days[%d]: the rain of %s is %s, must be 0 mm to 1000 m", function, i, days[i].Date, millimetres(days[i].Rain))
+			return wrongDepth(fmt.Sprintf("days[%d].rain", i), days[i].Rain)
 		}
 		if i > 0 && days[i].Date <= days[i-1].Date {
-			return fmt.Errorf("%s: days[%d]: %s comes after %s: each day stands once, in order", function, i, days[i].Date, days[i-1].Date)
+			return wrong(fmt.Sprintf("days[%d].date", i), days[i].Date.String(), "comes after "+days[i-1].Date.String(), "each day once, in order")
 		}
 	}
 	return nil

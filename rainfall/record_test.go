@@ -140,47 +140,50 @@ func TestKeyRainShareRefuses(t *testing.T) {
 	normals := [12]units.RainDepth{3: 1, 4: 1}
 	on := day(t, "2000-06-01")
 	record := []rainfall.MonthlyRain{rain(2000, 4, 10)}
-	for _, months := range [][]int{{0}, {13}, {4, 4}} {
+	for want, months := range map[string][]int{
+		"keyMonths[0]: 0 is not a month; 1 to 12": {0}, "keyMonths[1]: 13 is not a month": {4, 13}, "keyMonths[1]: 4 is named again": {4, 4},
+	} {
 		_, err := rainfall.KeyRainShare(on, months, record, normals)
-		assert.ErrorContains(t, err, "key month")
+		refusedAt(t, err, want)
 	}
 	for wrong, bad := range refused() {
 		_, err := rainfall.KeyRainShare(on, []int{4}, bad, normals)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 	}
 	normals[7] = -1
 	_, err := rainfall.KeyRainShare(on, []int{4}, record, normals)
-	assert.ErrorContains(t, err, "the normal of August is -1000 mm")
+	refusedAt(t, err, "normals[7]: -1000 mm is not a depth of rain")
 }
 
 func refused() map[string][]rainfall.MonthlyRain {
 	return map[string][]rainfall.MonthlyRain{
-		"record[1]: April 2000 stands twice":           {rain(2000, 4, 10), rain(2000, 4, 12)},
-		"record[0]: month 13 is none of 1 to 12":       {rain(2000, 13, 10)},
-		"record[0]: month 0 is none of 1 to 12":        {rain(2000, 0, 10)},
-		"record[0]: the rain of April 2000 is -1 mm":   {rain(2000, 4, -1)},
-		"record[0]: the rain of April 2000 is NaN mm":  {rain(2000, 4, math.NaN())},
-		"record[0]: the rain of April 2000 is +Inf mm": {rain(2000, 4, math.Inf(1))},
+		"record[1]: April 2000 is there twice; each month once":          {rain(2000, 4, 10), rain(2000, 4, 12)},
+		"record[0].month: 13 is not a month; 1 to 12":                    {rain(2000, 13, 10)},
+		"record[0].month: 0 is not a month; 1 to 12":                     {rain(2000, 0, 10)},
+		"record[0].rain: -1 mm is not a depth of rain; 0 mm to 1000 m":   {rain(2000, 4, -1)},
+		"record[1].rain: NaN mm is not a depth of rain; 0 mm to 1000 m":  {rain(2000, 3, 1), rain(2000, 4, math.NaN())},
+		"record[0].rain: +Inf mm is not a depth of rain; 0 mm to 1000 m": {rain(2000, 4, math.Inf(1))},
 	}
 }
 
 func TestMonthNormalsRefuses(t *testing.T) {
 	for wrong, bad := range refused() {
 		_, err := rainfall.MonthNormals(bad)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 	}
 	normals, err := rainfall.MonthNormals([]rainfall.MonthlyRain{rain(2000, 1, 10)})
-	assert.ErrorContains(t, err, "no year of the record has February")
+	refusedAt(t, err, "record: has no February in any year; every month in one year or more")
 	assert.Zero(t, normals)
 }
 
 func TestYearTotalRefuses(t *testing.T) {
 	for wrong, bad := range refused() {
 		_, err := rainfall.YearTotal(bad, 2000)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 	}
-	_, err := rainfall.YearTotal(fortCollins(t)[:12+11], 1962)
-	assert.ErrorContains(t, err, "the record lacks December 1962")
+	total, err := rainfall.YearTotal(fortCollins(t)[:12+11], 1962)
+	refusedAt(t, err, "record: lacks December 1962; all twelve months of the year")
+	assert.True(t, math.IsNaN(float64(total)))
 }
 
 // One year is its own normal, and twice the rain is twice the normal.
@@ -255,18 +258,25 @@ func TestSeattleTotals(t *testing.T) {
 
 func TestDailyRefuses(t *testing.T) {
 	for wrong, bad := range map[string][]rainfall.DailyRain{
-		"days[1]: 1970-01-02 comes after 1970-01-02":  {{Date: 1}, {Date: 1}},
-		"days[0]: the rain of 1970-01-02 is -1000 mm": {{Date: 1, Rain: -1}},
-		"days[0]: the rain of 1970-01-02 is NaN mm":   {{Date: 1, Rain: units.RainDepth(math.NaN())}},
+		"days[1].date: 1970-01-02 comes after 1970-01-02; each day once, in order": {{Date: 1}, {Date: 1}},
+		"days[0].rain: -1000 mm is not a depth of rain":                            {{Date: 1, Rain: -1}},
+		"days[0].rain: NaN mm is not a depth of rain":                              {{Date: 1, Rain: units.RainDepth(math.NaN())}},
 	} {
 		_, err := rainfall.MonthTotals(bad)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 		_, err = rainfall.DayTotals(bad, 1, 1, 2, 1)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 	}
-	for _, d := range [][4]int{{2, 29, 3, 1}, {1, 1, 2, 29}, {0, 1, 1, 1}, {1, 1, 6, 31}} {
+	for want, d := range map[string][4]int{
+		"rainfall.DayTotals: firstDay is 29, must be from 1 to 28":  {2, 29, 3, 1},
+		"rainfall.DayTotals: lastDay is 29, must be from 1 to 28":   {1, 1, 2, 29},
+		"rainfall.DayTotals: firstMonth is 0, must be from 1 to 12": {0, 1, 1, 1},
+		"rainfall.DayTotals: lastMonth is 13, must be from 1 to 12": {1, 1, 13, 1},
+		"rainfall.DayTotals: lastDay is 31, must be from 1 to 30":   {1, 1, 6, 31},
+		"rainfall.DayTotals: firstDay is 0, must be from 1 to 31":   {1, 0, 6, 30},
+	} {
 		_, err := rainfall.DayTotals(nil, d[0], d[1], d[2], d[3])
-		assert.ErrorContains(t, err, "not every year has both days")
+		impossible(t, err, want)
 	}
 	// the last days that a date can name
 	edge := []rainfall.DailyRain{{Date: math.MinInt32}, {Date: math.MaxInt32 - 1}, {Date: math.MaxInt32}}
@@ -314,10 +324,10 @@ func rounded(record []rainfall.MonthlyRain) []rainfall.MonthlyRain {
 func TestSumMonthsRefuses(t *testing.T) {
 	for wrong, bad := range refused() {
 		_, err := rainfall.SumMonths(bad, 3)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 	}
 	_, err := rainfall.SumMonths(nil, 0)
-	assert.ErrorContains(t, err, "0 months, must be 1 or more")
+	impossible(t, err, "rainfall.SumMonths: months is 0, must be at least 1")
 }
 
 // Years and springs at Fort Collins as R 4.2.2 sums them.
@@ -350,12 +360,12 @@ func TestKeyTotals(t *testing.T) {
 func TestKeyTotalsRefuses(t *testing.T) {
 	for wrong, bad := range refused() {
 		_, err := rainfall.KeyTotals(bad, []int{4})
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 	}
 	_, err := rainfall.KeyTotals(nil, nil)
-	assert.ErrorContains(t, err, "no key month")
+	refusedAt(t, err, "keyMonths: is empty; the months that decide the year")
 	_, err = rainfall.KeyTotals(nil, []int{4, 4})
-	assert.ErrorContains(t, err, "named twice")
+	refusedAt(t, err, "keyMonths[1]: 4 is named again; each month once")
 }
 
 // What fell in each month of my daily book?

@@ -64,6 +64,7 @@ func CurveRows() []CurveRow { return slices.Clone(curveRows) }
 //
 // Source: TR-55 table 2-2
 func CurveNumber(cover string, condition CoverCondition, soil SoilGroup) (float64, error) {
+	const function = "rainfall.CurveNumber"
 	var covers, conditions []string
 	for i := range curveRows {
 		row := &curveRows[i]
@@ -78,9 +79,9 @@ func CurveNumber(cover string, condition CoverCondition, soil SoilGroup) (float6
 		}
 	}
 	if conditions != nil {
-		return math.NaN(), noTableRow("rainfall.CoverCondition", condition.String(), fmt.Sprintf("no curve number of %q", cover), conditions)
+		return math.NaN(), noRow(function, "condition", 2, "rainfall.CoverCondition", wordOf(condition), fmt.Sprintf("no curve number of %q", cover), conditions)
 	}
-	return math.NaN(), noTableRow("rainfall.CurveRow", cover, "no curve number of this cover", covers)
+	return math.NaN(), noRow(function, "cover", 1, "rainfall.CurveRow", cover, "no curve number of this cover", covers)
 }
 
 func (r *CurveRow) number(soil SoilGroup) (float64, error) {
@@ -92,32 +93,35 @@ func (r *CurveRow) number(soil SoilGroup) (float64, error) {
 	if r.A == 0 {
 		has = namesSoilGroup[2:]
 	}
-	return math.NaN(), noTableRow("rainfall.SoilGroup", soil.String(), fmt.Sprintf("no curve number of %q", r.Cover), has)
+	return math.NaN(), noRow("rainfall.CurveNumber", "soil", 3, "rainfall.SoilGroup", wordOf(soil), fmt.Sprintf("no curve number of %q", r.Cover), has)
 }
 
 // WeightedCurveNumber gives the curve number of land in parts: the mean of the
 // numbers by their areas.
 //
-// Errors: lists of other lengths, or empty; an area that is not above 0; a number
-// that is not above 0 and at most 100
+// Errors: a *document.Error with the place for lists of different lengths or empty, an
+// area that is not above 0, a number that is not above 0 and at most 100; a
+// *units.DomainError where the areas overflow
 //
 // Check: TestWeightedCurveNumber
 //
 // Source: TR-55 worksheet 2
 func WeightedCurveNumber(areas []units.Area, numbers []float64) (float64, error) {
-	const function = "rainfall.WeightedCurveNumber"
-	if len(areas) == 0 || len(areas) != len(numbers) {
-		return math.NaN(), wrongLength(function, "numbers", len(numbers), max(1, len(areas)))
+	if err := sameLength("areas", len(areas), "numbers", len(numbers)); err != nil {
+		return math.NaN(), err
 	}
 	sum, whole := 0.0, 0.0
 	for i, area := range areas {
-		if !(area > 0) || !(numbers[i] > 0 && numbers[i] <= 100) {
-			return math.NaN(), fmt.Errorf("%s: part %d: %v with the number %v, the area must be above 0 and the number above 0 and at most 100", function, i+1, area, numbers[i])
+		if !(area > 0) {
+			return math.NaN(), wrong(fmt.Sprintf("areas[%d]", i), area.String(), "is not the area of a part", "above 0")
+		}
+		if !(numbers[i] > 0 && numbers[i] <= 100) {
+			return math.NaN(), wrong(fmt.Sprintf("numbers[%d]", i), fmt.Sprint(numbers[i]), "is not a curve number", "above 0 and at most 100")
 		}
 		sum, whole = sum+float64(area)*numbers[i], whole+float64(area)
 	}
 	if sum-sum != 0 {
-		return math.NaN(), fmt.Errorf("%s: the areas overflow", function)
+		return math.NaN(), overflows("rainfall.WeightedCurveNumber", sum)
 	}
 	return sum / whole, nil
 }
@@ -190,24 +194,20 @@ const (
 	WetnessWet                        // more runs off
 )
 
-var antecedentGuard = units.Formula{
-	Name: "rainfall.Antecedent", Source: "SWB-ANTECEDENT",
-	Arguments: []units.Argument{{Name: "rain", Quantity: "RainDepth", Unit: "in", Factor: float64(units.RainInch), Domain: units.Limits{LowOf: -1, High: math.Inf(1), HighOf: -1}}},
-}
-
 // Antecedent gives the class of the ground's wetness by the rain of the five days
 // before a storm.
 //
-// Errors: a domain error where the rain is below 0 or not a number; a
-// *units.ParseError for a season that is none
+// Table: in the growing season dry under 1.4 in, wet over 2.1 in; in the dormant season
+// dry under 0.5 in, wet over 1.1 in; average between
+//
+// Where:
+//   - rain in in: of the five days before; >= 0
+//   - season: whether plants grow
 //
 // Source: SWB-ANTECEDENT
 func Antecedent(rain units.RainDepth, season RunoffSeason) (Wetness, error) {
-	if _, err := units.Answer(&antecedentGuard, float64(rain), float64(rain)); err != nil {
+	if _, err := units.Answer(&formulaAntecedent, 0.0, float64(rain), float64(season)); err != nil {
 		return 0, err
-	}
-	if season != RunoffGrowing && season != RunoffDormant {
-		return 0, noTableRow("rainfall.RunoffSeason", season.String(), "no such season", namesRunoffSeason[1:])
 	}
 	switch limits := antecedentLimits[season]; {
 	case rain < limits[0]:

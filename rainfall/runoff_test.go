@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
 	"example.org/soum/rainfall"
@@ -37,13 +38,13 @@ func TestCurveNumberRefuses(t *testing.T) {
 		want      string
 	}{
 		{"swamp", rainfall.CoverGood, rainfall.SoilGroupA, "one of: pasture, brush"},
-		{"farmstead", rainfall.CoverPoor, rainfall.SoilGroupA, `"poor": no curve number of "farmstead"; cover condition takes one of: good`},
-		{"arid-herbs", rainfall.CoverPoor, rainfall.SoilGroupA, "soil group takes one of: b, c, d"},
-		{"pasture", rainfall.CoverPoor, 9, "soil group takes one of: a, b, c, d"},
+		{"farmstead", rainfall.CoverPoor, rainfall.SoilGroupA, `condition is "poor": no curve number of "farmstead"; it takes one of: good`},
+		{"arid-herbs", rainfall.CoverPoor, rainfall.SoilGroupA, `soil is "a": no curve number of "arid-herbs"; it takes one of: b, c, d`},
+		{"pasture", rainfall.CoverPoor, 9, `soil is "9": no curve number of "pasture"; it takes one of: a, b, c, d`},
 	} {
 		got, err := rainfall.CurveNumber(c.cover, c.condition, c.soil)
 		assert.True(t, math.IsNaN(got))
-		assert.ErrorContains(t, err, c.want)
+		unknown(t, err, c.want)
 	}
 }
 
@@ -61,14 +62,26 @@ func TestWeightedCurveNumber(t *testing.T) {
 	for _, bad := range []struct {
 		areas   []units.Area
 		numbers []float64
+		want    string
 	}{
-		{nil, nil}, {[]units.Area{1}, nil}, {[]units.Area{1, 2}, []float64{70}},
-		{[]units.Area{0}, []float64{70}}, {[]units.Area{units.Area(math.NaN())}, []float64{70}}, {[]units.Area{units.Area(math.Inf(1))}, []float64{70}},
-		{[]units.Area{1}, []float64{0}}, {[]units.Area{1}, []float64{100.5}}, {[]units.Area{1}, []float64{math.NaN()}},
-		{[]units.Area{1e308, 1e308}, []float64{70, 70}},
+		{nil, nil, "areas: is empty"},
+		{[]units.Area{1}, nil, "numbers: 0 values beside 1 value of areas"},
+		{[]units.Area{1, 2}, []float64{70}, "numbers: 1 value beside 2 values of areas"},
+		{[]units.Area{0}, []float64{70}, "areas[0]: 0 m2 is not the area of a part; above 0"},
+		{[]units.Area{1, units.Area(math.NaN())}, []float64{70, 70}, "areas[1]: NaN m2"},
+		{[]units.Area{1}, []float64{0}, "numbers[0]: 0 is not a curve number; above 0 and at most 100"},
+		{[]units.Area{1}, []float64{100.5}, "numbers[0]: 100.5"},
+		{[]units.Area{1}, []float64{math.NaN()}, "numbers[0]: NaN"},
 	} {
 		got, err := rainfall.WeightedCurveNumber(bad.areas, bad.numbers)
-		assert.Error(t, err, bad)
+		refusedAt(t, err, bad.want)
+		assert.True(t, math.IsNaN(got))
+	}
+	for _, areas := range [][]units.Area{{units.Area(math.Inf(1)), 1}, {1e308, 1e308}} {
+		got, err := rainfall.WeightedCurveNumber(areas, []float64{70, 70})
+		var domain *units.DomainError
+		require.ErrorAs(t, err, &domain, areas)
+		assert.Equal(t, "result", domain.Argument)
 		assert.True(t, math.IsNaN(got))
 	}
 	number = sure[float64](t)(rainfall.WeightedCurveNumber([]units.Area{1}, []float64{100}))
@@ -97,11 +110,12 @@ func TestAntecedentRefuses(t *testing.T) {
 		_, err := rainfall.Antecedent(units.RainDepth(rain), rainfall.RunoffGrowing)
 		assert.True(t, units.Impossible(err), rain)
 	}
-	_, err := rainfall.Antecedent(0, 3)
-	assert.ErrorContains(t, err, "one of: growing, dormant")
-	_, err = rainfall.Antecedent(0, 0)
-	assert.Error(t, err)
-	_, err = rainfall.RoofCatch(4, 1, 1)
+	for _, season := range []rainfall.RunoffSeason{-1, 0, 3} {
+		class, err := rainfall.Antecedent(0, season)
+		assert.True(t, units.Impossible(err), season)
+		assert.Zero(t, class)
+	}
+	_, err := rainfall.RoofCatch(4, 1, 1)
 	assert.True(t, units.Impossible(err))
 }
 

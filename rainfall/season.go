@@ -67,24 +67,52 @@ func warmth(form DegreeDayForm, high, low, base float64) float64 {
 
 // DegreeDaySum gives the warmth of the days from one to another, both counted.
 //
-// Errors: a day of the span that the record lacks, has twice or knows no temperature
-// of; a form or base that DegreeDays refuses; a span that ends before it begins
+// Errors: a *document.Error with the place for a day of the span that the record lacks,
+// has twice or knows no temperature of, and for a span that ends before it begins; a
+// *units.DomainError for a base that DegreeDays refuses; a *units.ParseError that lists
+// the forms
 //
 // Check: TestSeattle, TestSeasonRefuses
 //
 // Source: GREENCAST-DEGREES
 func DegreeDaySum(record []DailyWeather, form DegreeDayForm, base units.Temperature, first, last units.Date) (units.DegreeDays, error) {
-	days, err := stretch("rainfall.DegreeDaySum", record, first, last)
+	nothing := units.DegreeDays(math.NaN())
+	if err := checkWarmth("rainfall.DegreeDaySum", form, base); err != nil {
+		return nothing, err
+	}
+	days, err := stretch(record, first, last)
 	if err != nil {
-		return units.DegreeDays(math.NaN()), err
+		return nothing, err
 	}
 	sum := units.DegreeDays(0)
 	for i := range days {
-		day, err := DegreeDays(form, days[i].High, days[i].Low, base)
+		day, err := warmthOf(record, &days[i], form, base)
 		if err != nil {
-			return units.DegreeDays(math.NaN()), fmt.Errorf("%v: %w", days[i].Date, err)
+			return nothing, err
 		}
 		sum += day
+	}
+	return sum, nil
+}
+
+// checkWarmth refuses a form or a base that DegreeDays refuses, for functions whose
+// second and third arguments they are.
+func checkWarmth(function string, form DegreeDayForm, base units.Temperature) error {
+	if form < WarmthMean || form > WarmthCorn {
+		return noWord(function, "form", 2, "rainfall.DegreeDayForm", form, namesDegreeDayForm[1:])
+	}
+	a := formulaDegreeDays.Arguments[3]
+	if v := float64(base); !(v >= a.Domain.Low && v <= a.Domain.High) {
+		return units.OutOfDomain(function, 3, a, v)
+	}
+	return nil
+}
+
+// warmthOf gives the warmth of a day of a record, with the day's place in an error.
+func warmthOf(record []DailyWeather, day *DailyWeather, form DegreeDayForm, base units.Temperature) (units.DegreeDays, error) {
+	sum, err := DegreeDays(form, day.High, day.Low, base)
+	if err != nil {
+		return sum, wrong(placeOf(record, day.Date), fmt.Sprintf("%v to %v", day.Low, day.High), "are not the temperatures of a day", "-100 °C to 100 °C, the lower one first")
 	}
 	return sum, nil
 }
@@ -93,30 +121,33 @@ func DegreeDaySum(record []DailyWeather, form DegreeDayForm, base units.Temperat
 // target, such as the sum of 200 °C days from 1 January over a base of 0 °C at which
 // grass is given its first nitrogen (DegreeDayTarget).
 //
-// Errors: as DegreeDaySum, up to that day; a target that is not above 0; a record
-// that ends before the target is reached
+// Errors: as DegreeDaySum, up to that day; a *units.DomainError for a target that is not
+// above 0; a *document.Error for a record that ends before the target is reached
 //
 // Check: TestSeattle, TestSeasonRefuses
 //
 // Source: EUROFINS-TSUM
 func DegreeDayDate(record []DailyWeather, form DegreeDayForm, base units.Temperature, first units.Date, target units.DegreeDays) (units.Date, error) {
 	const function = "rainfall.DegreeDayDate"
-	if !(target > 0) {
-		return 0, fmt.Errorf("%s: the target is %v, must be above 0 °C day", function, target)
+	if err := checkWarmth(function, form, base); err != nil {
+		return 0, err
+	}
+	if !(target > 0) || math.IsInf(float64(target), 1) {
+		return 0, units.OutOfDomain(function, 5, units.Argument{Name: "target", Unit: "°C day", Factor: float64(units.CelsiusDay), Domain: above(0)}, float64(target))
 	}
 	days := inOrder(record)
 	sum := units.DegreeDays(0)
 	for at := first; ; at = at.Add(1) {
-		day, err := onDay(function, days, at)
+		if len(days) > 0 && at > days[len(days)-1].Date && at > first {
+			return 0, wrong("record", "", fmt.Sprintf("ends on %v with %s of the %s", at.Add(-1), sum.In(units.Metric), target.In(units.Metric)), "every day until the target is reached")
+		}
+		day, err := onDay(record, days, at)
 		if err != nil {
-			if len(days) > 0 && at > days[len(days)-1].Date && at > first {
-				return 0, fmt.Errorf("%s: the record ends on %v with %s of the %s", function, at.Add(-1), sum.In(units.Metric), target.In(units.Metric))
-			}
 			return 0, err
 		}
-		one, err := DegreeDays(form, day.High, day.Low, base)
+		one, err := warmthOf(record, day, form, base)
 		if err != nil {
-			return 0, fmt.Errorf("%v: %w", at, err)
+			return 0, err
 		}
 		if sum += one; sum >= target {
 			return at, nil
@@ -151,10 +182,14 @@ func TargetRows() []TargetRow { return slices.Clone(targetRows) }
 // sources differ: the first nitrogen at 200 by one, 180 to 250 and more by another.
 // Grazing too early has cost up to 60 % of the year's forage (NDSU-TOO-EARLY).
 //
-// Errors: a *units.ParseError that lists the rules
+// Errors: a *units.ParseError that lists the rules, or the ends
 //
 // Source: EUROFINS-TSUM, BRITAIN-T200, OREGON-T200, NDSU-READINESS, as the row says
 func DegreeDayTarget(rule string, end units.End) (units.DegreeDays, error) {
+	const function = "rainfall.DegreeDayTarget"
+	if err := checkEnd(function, 2, end); err != nil {
+		return units.DegreeDays(math.NaN()), err
+	}
 	var rules []string
 	for i := range targetRows {
 		if targetRows[i].Rule == rule {
@@ -162,7 +197,7 @@ func DegreeDayTarget(rule string, end units.End) (units.DegreeDays, error) {
 		}
 		rules = append(rules, targetRows[i].Rule)
 	}
-	return units.DegreeDays(math.NaN()), noTableRow("rainfall.TargetRow", rule, "no such sum of warmth", rules)
+	return units.DegreeDays(math.NaN()), noRow(function, "rule", 1, "rainfall.TargetRow", rule, "no such sum of warmth", rules)
 }
 
 // GrowingSeason is a season by the temperature.
@@ -188,27 +223,30 @@ type GrowingSeason struct {
 // In Britain the season was 244 days in 1861 to 1890 and 280 in 2006 to 2015; 181 in
 // 1782, 330 in 2000 (DEFRA-SEASON; MET-OFFICE-SEASON).
 //
-// Errors: a day from the first to the last of the span that the record lacks, has
-// twice or knows no temperature of; a turn outside the span; a run of fewer days
-// than one; a limit that is not a number; a span in which it never starts
+// Errors: a *document.Error with the place for a day from the first to the last of the
+// span that the record lacks, has twice or knows no temperature of, a turn outside the
+// span, and a span in which it never starts; a *units.DomainError for a run of fewer days
+// than one, and a limit that is not a number
 //
 // Check: TestSeattle, TestSeasonByWarmth, TestSeasonRefuses
 //
 // Source: DEFRA-SEASON
 func SeasonByWarmth(record []DailyWeather, limit units.Temperature, run int, first, turn, last units.Date) (GrowingSeason, error) {
 	const function = "rainfall.SeasonByWarmth"
-	days, err := stretch(function, record, first, last)
+	days, err := stretch(record, first, last)
 	switch {
 	case err != nil:
 		return GrowingSeason{}, err
+	case limit-limit != 0:
+		return GrowingSeason{}, notLimit(function, limit)
+	case run < 1:
+		return GrowingSeason{}, units.OutOfDomain(function, 3, units.Argument{Name: "run", Unit: "days", Factor: 1, Domain: units.Between(1, math.Inf(1), "")}, float64(run))
 	case turn < first || turn > last:
-		return GrowingSeason{}, fmt.Errorf("%s: the turn %v is outside %v to %v", function, turn, first, last)
-	case run < 1 || limit-limit != 0:
-		return GrowingSeason{}, fmt.Errorf("%s: %d days in a row at %v, must be 1 day or more and a temperature", function, run, limit)
+		return GrowingSeason{}, wrong("turn", turn.String(), "is outside the span", fmt.Sprintf("%v to %v", first, last))
 	}
 	start := firstRun(days, run, func(mean float64) bool { return mean > float64(limit) })
 	if start < 0 {
-		return GrowingSeason{}, fmt.Errorf("%s: no %d days in a row over %v in %v to %v", function, run, limit, first, last)
+		return GrowingSeason{}, wrong("record", "", fmt.Sprintf("has no %d days in a row over %v from %v to %v", run, limit, first, last), "a span in which the season starts")
 	}
 	later := max(int(turn-first), start)
 	end := firstRun(days[later:], run, func(mean float64) bool { return mean < float64(limit) })
@@ -218,6 +256,11 @@ func SeasonByWarmth(record []DailyWeather, limit units.Temperature, run int, fir
 	}
 	s.Length = s.End.Sub(s.Start)
 	return s, nil
+}
+
+// notLimit says of the second argument that it is not a temperature.
+func notLimit(function string, limit units.Temperature) error {
+	return units.OutOfDomain(function, 2, units.Argument{Name: "limit", Unit: "°C", Factor: 1, Domain: units.Between(math.Inf(-1), math.Inf(1), "")}, float64(limit))
 }
 
 // firstRun gives where so many days in a row begin whose means are all as wanted,
@@ -245,19 +288,17 @@ const (
 	ColdHardFreeze                 // 28 °F or less
 )
 
-var coldGuard = units.Formula{
-	Name: "rainfall.ColdOf", Source: "NWS-FROST",
-	Arguments: []units.Argument{{Name: "low", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: math.Inf(-1), LowOf: -1, High: math.Inf(1), HighOf: -1}}},
-}
-
 // ColdOf gives the US word for a night by its lowest temperature. After a frost some
 // plants are a danger to stock: sorghums above all hold prussic acid.
 //
-// Errors: a domain error where the temperature is not a number
+// Table: frost at 36 °F or less, freeze at 32 °F, hard freeze at 28 °F
+//
+// Where:
+//   - low in °C: lowest temperature of the night; any
 //
 // Source: NWS-FROST
 func ColdOf(low units.Temperature) (Cold, error) {
-	if _, err := units.Answer(&coldGuard, float64(low), float64(low)); err != nil {
+	if _, err := units.Answer(&formulaColdOf, float64(low), float64(low)); err != nil {
 		return 0, err
 	}
 	cold := ColdNone
@@ -287,25 +328,29 @@ type FrostYear struct {
 // in the record whose half years before and after are known to the day. The summer
 // month parts them: 7 in the north, 1 in the south.
 //
-// Errors: a month that is none of 1 to 12; a limit that is not a number; a day that
-// stands twice; a record in which no such year is whole
+// Errors: a *units.DomainError for a month outside 1 to 12, or a limit that is not a
+// number; a *document.Error with the place for a day that is there twice, and a record in
+// which no such year is whole
 //
 // Check: TestSeattle, TestFrostYears, TestSeasonRefuses
 //
 // Source: definition: a frost is a lowest temperature at or under the limit
 func FrostYears(record []DailyWeather, limit units.Temperature, summer int) ([]FrostYear, error) {
 	const function = "rainfall.FrostYears"
-	if summer < 1 || summer > 12 || limit-limit != 0 {
-		return nil, fmt.Errorf("%s: month %d at %v, must be 1 to 12 and a temperature", function, summer, limit)
+	if limit-limit != 0 {
+		return nil, notLimit(function, limit)
+	}
+	if summer < 1 || summer > 12 {
+		return nil, units.OutOfDomain(function, 3, units.Argument{Name: "summer", Factor: 1, Domain: units.Between(1, 12, "")}, float64(summer))
 	}
 	days := inOrder(record)
 	for i := 1; i < len(days); i++ {
 		if days[i].Date == days[i-1].Date {
-			return nil, fmt.Errorf("%s: %v stands twice", function, days[i].Date)
+			return nil, dayTwice(record, days[i].Date)
 		}
 	}
 	if len(days) == 0 {
-		return nil, fmt.Errorf("%s: the record is empty", function)
+		return nil, wrong("record", "", "is empty", "the days of a year or more")
 	}
 	var years []FrostYear
 	for year := days[0].Date.Year(); year <= days[len(days)-1].Date.Year(); year++ {
@@ -314,13 +359,13 @@ func FrostYears(record []DailyWeather, limit units.Temperature, summer int) ([]F
 		from, _ := units.NewDate(half.Year(), half.Month(), 1)
 		next := time.Date(year, time.Month(summer+6), 1, 0, 0, 0, 0, time.UTC)
 		to, _ := units.NewDate(next.Year(), next.Month(), 1)
-		whole, err := stretch(function, days, from, to.Add(-1))
+		whole, err := stretch(days, from, to.Add(-1))
 		if err == nil {
 			years = append(years, frosts(whole, turn, limit))
 		}
 	}
 	if years == nil {
-		return nil, fmt.Errorf("%s: no year of the record has every day of half a year before and after the month %d", function, summer)
+		return nil, wrong("record", "", fmt.Sprintf("has no year with every day of the half years before and after the first of month %d", summer), "one such year or more")
 	}
 	return years, nil
 }
@@ -356,20 +401,19 @@ const (
 // It counts years and fits nothing: with 30 years a tenth is three of them. A spring
 // day of 90 % has such cold after it in nine years of ten (NOAA-FREEZE).
 //
-// Errors: no years; a side that is none; a day more than half a year from the turn
-// of summer that the years have
+// Errors: a *document.Error with the place for no years, and a day more than half a year
+// from the turn of summer that the years have; a *units.ParseError that lists the sides
 //
 // Check: TestFrostYears, TestSeasonRefuses
 //
 // Source: definition: years with such a frost over all years
 func FrostOdds(years []FrostYear, side FrostSide, date units.Date) (units.Fraction, error) {
-	const function = "rainfall.FrostOdds"
 	nothing := units.Fraction(math.NaN())
 	if len(years) == 0 {
-		return nothing, fmt.Errorf("%s: no years", function)
+		return nothing, noYears()
 	}
 	if side != FrostSpring && side != FrostAutumn {
-		return nothing, noTableRow("rainfall.FrostSide", side.String(), "no such half of the year", namesFrostSide[1:])
+		return nothing, noSide("rainfall.FrostOdds", side)
 	}
 	turn, _ := units.NewDate(date.Year(), years[0].Turn.Month(), 1)
 	if side == FrostSpring && date >= turn {
@@ -380,7 +424,7 @@ func FrostOdds(years []FrostYear, side FrostSide, date units.Date) (units.Fracti
 	}
 	distance := int(date - turn)
 	if distance < -halfYear || distance >= halfYear {
-		return nothing, fmt.Errorf("%s: %v is more than half a year from the turn of summer, 1 %s", function, date, turn.Month())
+		return nothing, wrong("date", date.String(), fmt.Sprintf("is more than half a year from the turn of summer, 1 %s", turn.Month()), "a day of the half year before or after it")
 	}
 	cold := 0
 	for i := range years {
@@ -392,6 +436,14 @@ func FrostOdds(years []FrostYear, side FrostSide, date units.Date) (units.Fracti
 	return units.Fraction(float64(cold) / float64(len(years))), nil
 }
 
+func noYears() error {
+	return wrong("years", "", "is empty", "one year or more, as FrostYears gives them")
+}
+
+func noSide(function string, side FrostSide) error {
+	return noWord(function, "side", 2, "rainfall.FrostSide", side, namesFrostSide[1:])
+}
+
 // halfYear is the longest half of a year, in days.
 const halfYear = 184
 
@@ -401,16 +453,21 @@ const halfYear = 184
 // straight line between, to the nearest day; print calls 10 % and 90 % early and
 // late.
 //
-// Errors: no years; a year without such a frost, which no date can stand for; a side
-// that is none; a chance outside 1/(n + 1) to n/(n + 1), which so few years cannot tell
+// Errors: a *document.Error with the place for no years, and a year without such a
+// frost, which no date can stand for; a *units.ParseError that lists the sides; a
+// *units.DomainError for a chance outside 1/(n + 1) to n/(n + 1), which so few years
+// cannot tell
 //
 // Check: TestFrostYears, TestSeasonRefuses
 //
 // Source: MRCC-FREEZE the percentiles; WEIBULL-RANKS the ranks
 func FrostDate(years []FrostYear, side FrostSide, chance units.Fraction, turn units.Date) (units.Date, error) {
 	const function = "rainfall.FrostDate"
+	if len(years) == 0 {
+		return 0, noYears()
+	}
 	if side != FrostSpring && side != FrostAutumn {
-		return 0, noTableRow("rainfall.FrostSide", side.String(), "no such half of the year", namesFrostSide[1:])
+		return 0, noSide(function, side)
 	}
 	distances := make([]int, 0, len(years))
 	for i := range years {
@@ -420,18 +477,19 @@ func FrostDate(years []FrostYear, side FrostSide, chance units.Fraction, turn un
 			at, had = year.LastSpring, year.Spring
 		}
 		if !had {
-			return 0, fmt.Errorf("%s: the %s of the summer of %v has no frost: FrostOdds counts such years", function, side, year.Turn)
+			return 0, wrong(fmt.Sprintf("years[%d]", i), "", fmt.Sprintf("has no frost in the %s of the summer of %v", side, year.Turn), "years with such a frost: FrostOdds counts the others too")
 		}
 		distances = append(distances, int(at-year.Turn))
 	}
 	slices.Sort(distances)
 	n := len(distances)
-	if side == FrostSpring { // the chance is of a later day
-		chance = 1 - chance
-	}
 	rank := float64(chance) * float64(n+1)
 	if !(rank >= 1-1e-9 && rank <= float64(n)+1e-9) {
-		return 0, fmt.Errorf("%s: %d years tell of chances from 1/%d to %d/%d alone", function, n, n+1, n, n+1)
+		limits := units.Between(1/float64(n+1), float64(n)/float64(n+1), "")
+		return 0, units.OutOfDomain(function, 3, units.Argument{Name: "chance", Unit: "%", Factor: float64(units.Percent), Domain: limits}, float64(chance))
+	}
+	if side == FrostSpring { // the chance is of a later day
+		rank = float64(1-chance) * float64(n+1)
 	}
 	below := min(max(int(math.Floor(rank+1e-9)), 1), n)
 	above := min(below+1, n)
@@ -452,29 +510,49 @@ func inOrder(record []DailyWeather) []DailyWeather {
 }
 
 // onDay finds a day whose temperatures are known.
-func onDay(function string, days []DailyWeather, at units.Date) (*DailyWeather, error) {
+func onDay(record, days []DailyWeather, at units.Date) (*DailyWeather, error) {
 	i, found := slices.BinarySearchFunc(days, at, func(d DailyWeather, at units.Date) int { return int(d.Date) - int(at) })
 	if !found {
-		return nil, fmt.Errorf("%s: the record lacks %v", function, at)
+		return nil, lacksDay(at)
 	}
-	return &days[i], known(function, days, i)
+	return &days[i], known(record, days, i)
 }
 
-func known(function string, days []DailyWeather, i int) error {
+func lacksDay(at units.Date) error {
+	return wrong("record", "", fmt.Sprintf("lacks %v", at), "every day of the span")
+}
+
+// known refuses a day, of a record in the order of its days, that is there twice or
+// whose temperatures are not known.
+func known(record, days []DailyWeather, i int) error {
 	day := &days[i]
 	if i+1 < len(days) && days[i+1].Date == day.Date {
-		return fmt.Errorf("%s: %v stands twice", function, day.Date)
+		return dayTwice(record, day.Date)
 	}
 	if day.High-day.High != 0 || day.Low-day.Low != 0 || day.Low > day.High {
-		return fmt.Errorf("%s: %v has the temperatures %v and %v", function, day.Date, day.Low, day.High)
+		return wrong(placeOf(record, day.Date), fmt.Sprintf("%v to %v", day.Low, day.High), "are not the temperatures of a day", "two temperatures, low at most as high as high")
 	}
 	return nil
 }
 
+// placeOf gives the path of a day in a record that may be in any order.
+func placeOf(record []DailyWeather, date units.Date) string {
+	return fmt.Sprintf("record[%d]", slices.IndexFunc(record, func(d DailyWeather) bool { return d.Date == date }))
+}
+
+// dayTwice gives the error of a day that a record has more than once: it names the
+// second place.
+func dayTwice(record []DailyWeather, date units.Date) error {
+	is := func(d DailyWeather) bool { return d.Date == date }
+	second := slices.IndexFunc(record, is) + 1
+	second += slices.IndexFunc(record[second:], is)
+	return wrong(fmt.Sprintf("record[%d].date", second), date.String(), "is there twice", "each day once")
+}
+
 // stretch gives the days from one to another, each known and there once.
-func stretch(function string, record []DailyWeather, first, last units.Date) ([]DailyWeather, error) {
+func stretch(record []DailyWeather, first, last units.Date) ([]DailyWeather, error) {
 	if last < first {
-		return nil, fmt.Errorf("%s: %v to %v ends before it begins", function, first, last)
+		return nil, wrong("last", last.String(), "is before first, "+first.String(), "that day, or one after it")
 	}
 	days := inOrder(record)
 	begin, _ := slices.BinarySearchFunc(days, first, func(d DailyWeather, at units.Date) int { return int(d.Date) - int(at) })
@@ -483,13 +561,13 @@ func stretch(function string, record []DailyWeather, first, last units.Date) ([]
 		if days[i].Date > at {
 			break
 		}
-		if err := known(function, days, i); err != nil {
+		if err := known(record, days, i); err != nil {
 			return nil, err
 		}
 		at = at.Add(1)
 	}
 	if at <= last {
-		return nil, fmt.Errorf("%s: the record lacks %v", function, at)
+		return nil, lacksDay(at)
 	}
 	return days[begin : begin+int(last-first)+1], nil
 }

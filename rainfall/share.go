@@ -2,7 +2,9 @@ package rainfall
 
 import (
 	"fmt"
+	"math"
 	"slices"
+	"strconv"
 
 	"example.org/soum/units"
 )
@@ -37,20 +39,34 @@ func ForageByDateRows() []GrownRow { return slices.Clone(grownRows) }
 // 20, 19 and 12 of the three months), about 90, 80 or 75 to 90 %. Rain after that
 // hardly makes up for a dry spring.
 //
-// Errors: a place or a month that the table has not, with those that it has
+// Errors: a *units.ParseError that lists the places, or the months of the place, that
+// have a figure, or the ends
 //
 // Source: HEITSCHMIDT-2004, MILES-CITY-FORAGE, NDSU-SPRING, NDSU-BALANCING,
 // SDSU-MAY-RULE, as the row says
 func GrownShare(place string, month int, end units.End) (units.Fraction, error) {
-	var known []string
+	const function = "rainfall.GrownShare"
+	nothing := units.Fraction(math.NaN())
+	if err := checkEnd(function, 3, end); err != nil {
+		return nothing, err
+	}
+	var places, months []string
 	for i := range grownRows {
 		r := &grownRows[i]
 		if r.Place == place && r.Month == month {
 			return r.Grown.At(end), nil
 		}
-		known = append(known, fmt.Sprintf("%s %d", r.Place, r.Month))
+		if r.Place == place {
+			months = append(months, strconv.Itoa(r.Month))
+		}
+		if !slices.Contains(places, r.Place) {
+			places = append(places, r.Place)
+		}
 	}
-	return 0, &units.ParseError{Quantity: "rainfall.GrownRow", Text: fmt.Sprintf("%s %d", place, month), Problem: "no figure of this place and month", Accepts: known, Word: true}
+	if months != nil {
+		return nothing, noRow(function, "month", 2, "rainfall.GrownRow", strconv.Itoa(month), fmt.Sprintf("no figure of this month of %q", place), months)
+	}
+	return nothing, noRow(function, "place", 1, "rainfall.GrownRow", place, "no figure of this place", places)
 }
 
 // CriticalMonth is the months whose rain decides the forage of a place.

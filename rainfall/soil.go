@@ -46,10 +46,15 @@ func SoilRows() []SoilRow { return slices.Clone(soilRows) }
 // about 2 by a third.
 //
 // Errors: a *units.ParseError that lists the textures, or the sources, that have a
-// figure
+// figure, or the ends
 //
 // Source: UC-SOIL-WATER, NRCS-WYOMING-SOIL, UNL-SOIL-WATER, as the row says
 func SoilWater(texture string, by SoilSource, end units.End) (units.WaterHolding, error) {
+	const function = "rainfall.SoilWater"
+	nothing := units.WaterHolding(math.NaN())
+	if err := checkEnd(function, 3, end); err != nil {
+		return nothing, err
+	}
 	var sources, textures []string
 	for i := range soilRows {
 		row := &soilRows[i]
@@ -63,11 +68,10 @@ func SoilWater(texture string, by SoilSource, end units.End) (units.WaterHolding
 			textures = append(textures, row.Texture)
 		}
 	}
-	nothing := units.WaterHolding(math.NaN())
 	if sources != nil {
-		return nothing, noTableRow("rainfall.SoilSource", by.String(), fmt.Sprintf("has no figure of %q", texture), sources)
+		return nothing, noRow(function, "by", 2, "rainfall.SoilSource", wordOf(by), fmt.Sprintf("has no figure of %q", texture), sources)
 	}
-	return nothing, noTableRow("rainfall.SoilRow", texture, "no figure of this texture", textures)
+	return nothing, noRow(function, "texture", 1, "rainfall.SoilRow", texture, "no figure of this texture", textures)
 }
 
 // RootZoneWater returns the water that the soil holds within reach of the roots.
@@ -102,28 +106,30 @@ func RefillPoint(store units.RainDepth, used units.Fraction) (units.RainDepth, e
 
 // ProfileWater gives the water that a soil in layers holds for plants.
 //
-// Errors: lists of other lengths, or empty; a depth or a holding below 0 or not a
-// number
+// Errors: a *document.Error with the place for lists of different lengths or empty, a
+// depth or a holding below 0 or not a number; a *units.DomainError where the sum
+// overflows
 //
 // Check: TestProfileWater
 //
 // Source: PROFILE-CLASSES
 func ProfileWater(depths []units.Length, holds []units.WaterHolding) (units.RainDepth, error) {
-	const function = "rainfall.ProfileWater"
 	nothing := units.RainDepth(math.NaN())
-	if len(depths) == 0 || len(depths) != len(holds) {
-		return nothing, wrongLength(function, "holds", len(holds), max(1, len(depths)))
+	if err := sameLength("depths", len(depths), "holds", len(holds)); err != nil {
+		return nothing, err
 	}
 	sum := 0.0
 	for i, depth := range depths {
-		layer := float64(depth) * float64(holds[i])
-		if !(depth >= 0) || !(holds[i] >= 0) || layer-layer != 0 {
-			return nothing, fmt.Errorf("%s: layer %d: %v of %v, both must be 0 or more", function, i+1, depth, holds[i])
+		if !(depth >= 0) || math.IsInf(float64(depth), 1) {
+			return nothing, wrong(fmt.Sprintf("depths[%d]", i), depth.String(), "is not the depth of a layer", "0 m or more")
 		}
-		sum += layer
+		if !(holds[i] >= 0) || math.IsInf(float64(holds[i]), 1) {
+			return nothing, wrong(fmt.Sprintf("holds[%d]", i), holds[i].String(), "is not water that a soil holds", "0 m/m or more")
+		}
+		sum += float64(depth) * float64(holds[i])
 	}
 	if sum-sum != 0 {
-		return nothing, fmt.Errorf("%s: the sum overflows", function)
+		return nothing, overflows("rainfall.ProfileWater", sum)
 	}
 	return units.RainDepth(sum), nil
 }

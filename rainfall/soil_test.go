@@ -27,9 +27,9 @@ func TestSoilRows(t *testing.T) {
 	assert.Equal(t, "very-coarse-sand", rainfall.SoilRows()[0].Texture)
 
 	_, err := rainfall.SoilWater("peat", rainfall.SoilByWyoming, units.Low)
-	assert.ErrorContains(t, err, "very-coarse-sand, coarse-sand")
+	unknown(t, err, "very-coarse-sand, coarse-sand")
 	got, err := rainfall.SoilWater("clay", rainfall.SoilByNebraska, units.Low)
-	assert.ErrorContains(t, err, `has no figure of "clay"; soil source takes one of: california`)
+	unknown(t, err, `rainfall.SoilWater: by is "nebraska": has no figure of "clay"; it takes one of: california`)
 	assert.True(t, math.IsNaN(float64(got)))
 }
 
@@ -46,17 +46,24 @@ func TestProfileWater(t *testing.T) {
 	for _, bad := range []struct {
 		depths []units.Length
 		holds  []units.WaterHolding
+		want   string
 	}{
-		{nil, nil}, {depths, nil}, {[]units.Length{-1}, []units.WaterHolding{0.1}}, {[]units.Length{1}, []units.WaterHolding{-0.1}},
-		{[]units.Length{units.Length(math.NaN())}, []units.WaterHolding{0.1}}, {[]units.Length{1}, []units.WaterHolding{units.WaterHolding(math.Inf(1))}},
-		{[]units.Length{1e308, 1e308}, []units.WaterHolding{1, 1}},
+		{nil, nil, "depths: is empty; one value or more"},
+		{depths, nil, "holds: 0 values beside 3 values of depths"},
+		{[]units.Length{-1}, []units.WaterHolding{0.1}, "depths[0]: -1 m is not the depth of a layer; 0 m or more"},
+		{[]units.Length{1}, []units.WaterHolding{-0.1}, "holds[0]: -0.1 m/m is not water that a soil holds; 0 m/m or more"},
+		{[]units.Length{1, units.Length(math.NaN())}, []units.WaterHolding{0.1, 0.1}, "depths[1]: NaN m"},
+		{[]units.Length{1}, []units.WaterHolding{units.WaterHolding(math.Inf(1))}, "holds[0]: +Inf m/m"},
 	} {
 		got, err := rainfall.ProfileWater(bad.depths, bad.holds)
-		assert.Error(t, err, bad)
+		refusedAt(t, err, bad.want)
 		assert.True(t, math.IsNaN(float64(got)))
 	}
-	_, err = rainfall.ProfileWater(nil, nil)
-	assert.ErrorContains(t, err, "must have 1")
+	water, err = rainfall.ProfileWater([]units.Length{1e308, 1e308}, []units.WaterHolding{1, 1})
+	var domain *units.DomainError
+	require.ErrorAs(t, err, &domain)
+	assert.Equal(t, "result", domain.Argument)
+	assert.True(t, math.IsNaN(float64(water)))
 	water, err = rainfall.ProfileWater([]units.Length{0}, []units.WaterHolding{0})
 	require.NoError(t, err)
 	assert.Zero(t, water)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"time"
 
 	"gonum.org/v1/gonum/stat"
@@ -28,24 +29,30 @@ const (
 // RuleWeibull the place (n + 1) × share, below the first the first and above the
 // last the last; by RuleSpread the place 1 + (n - 1) × share. A gap is left out.
 //
-// Errors: no depth at all, one below zero or above 1,000 m, a share outside 0 to
-// 100 %
+// Errors: a *document.Error with the place where there is no depth at all, or one below
+// zero or above 1,000 m; a *units.DomainError for a share outside 0 to 100 %; a
+// *units.ParseError that lists the rules
 //
 // Check: TestDecilesOfFortCollins, TestQuantileProperties, TestStatisticsRefuse
 //
 // Source: RFOUNDATION-QUANTILE
 func Quantile(depths []units.RainDepth, share units.Fraction, rule QuantileRule) (units.RainDepth, error) {
-	const name = "rainfall.Quantile"
-	sorted, err := ranked(name, depths, 1)
+	const function = "rainfall.Quantile"
+	nothing := units.RainDepth(math.NaN())
+	sorted, err := ranked(depths, 1)
 	switch {
 	case err != nil:
-		return units.RainDepth(math.NaN()), err
+		return nothing, err
 	case !(share >= 0 && share <= 1):
-		return units.RainDepth(math.NaN()), fmt.Errorf("%s: share is %g %%, must be 0 to 100 %%", name, share.Percent())
+		return nothing, units.OutOfDomain(function, 2, shareArgument(units.Between(0, 1, "")), float64(share))
 	case rule < RuleWeibull || rule > RuleSpread:
-		return units.RainDepth(math.NaN()), fmt.Errorf("%s: rule is none of %q", name, namesQuantileRule[1:])
+		return nothing, noWord(function, "rule", 3, "rainfall.QuantileRule", rule, namesQuantileRule[1:])
 	}
 	return quantile(sorted, float64(share), rule), nil
+}
+
+func shareArgument(limits units.Limits) units.Argument {
+	return units.Argument{Name: "share", Unit: "%", Factor: float64(units.Percent), Domain: limits}
 }
 
 func quantile(sorted []units.RainDepth, share float64, rule QuantileRule) units.RainDepth {
@@ -68,19 +75,22 @@ func quantile(sorted []units.RainDepth, share float64, rule QuantileRule) units.
 //
 // Method: Quantile at 10, 20 … 90 %
 //
-// Errors: those of Quantile
+// Errors: those of Quantile, without a share
 //
 // Check: TestDecilesOfFortCollins, TestStatisticsRefuse
 //
 // Source: GIBBS-DECILES deciles for drought; RFOUNDATION-QUANTILE the rules
 func Deciles(depths []units.RainDepth, rule QuantileRule) ([9]units.RainDepth, error) {
 	var deciles [9]units.RainDepth
+	sorted, err := ranked(depths, 1)
+	if err != nil {
+		return deciles, err
+	}
+	if rule < RuleWeibull || rule > RuleSpread {
+		return deciles, noWord("rainfall.Deciles", "rule", 2, "rainfall.QuantileRule", rule, namesQuantileRule[1:])
+	}
 	for i := range deciles {
-		d, err := Quantile(depths, units.Fraction(i+1)/10, rule)
-		if err != nil {
-			return [9]units.RainDepth{}, err
-		}
-		deciles[i] = d
+		deciles[i] = quantile(sorted, float64(i+1)/10, rule)
 	}
 	return deciles, nil
 }
@@ -90,20 +100,24 @@ func Deciles(depths []units.RainDepth, rule QuantileRule) ([9]units.RainDepth, e
 // Method: one more than the deciles that it exceeds, so that a depth on a
 // boundary is of the drier part
 //
-// Errors: a depth or a decile that is no depth of rain; deciles that fall
+// Errors: a *units.DomainError for a depth below zero or above 1,000 m; a
+// *document.Error with the place for such a decile, or one that is below the one before
 //
 // Check: TestDecileOf
 //
 // Source: GIBBS-DECILES; ours: the boundary to the drier part
 func DecileOf(depth units.RainDepth, deciles [9]units.RainDepth) (int, error) {
-	const name = "rainfall.DecileOf"
 	if !finite(depth) {
-		return 0, fmt.Errorf("%s: the rain is %s, must be 0 mm to 1000 m", name, millimetres(depth))
+		return 0, notRain("rainfall.DecileOf", "depth", 1, depth, someRain)
 	}
 	decile := 1
 	for i, d := range deciles {
-		if !finite(d) || (i > 0 && d < deciles[i-1]) {
-			return 0, fmt.Errorf("%s: deciles[%d] is %s: they are depths of rain that never fall", name, i, millimetres(d))
+		path := func() string { return fmt.Sprintf("deciles[%d]", i) }
+		if !finite(d) {
+			return 0, wrongDepth(path(), d)
+		}
+		if i > 0 && d < deciles[i-1] {
+			return 0, wrong(path(), millimetres(d), "is below the decile before it", "as much as that or more")
 		}
 		if depth > d {
 			decile++
@@ -121,20 +135,20 @@ func DecileOf(depth units.RainDepth, deciles [9]units.RainDepth) (int, error) {
 // an average stocking rate then means little; most rangeland lies below
 // (TYPOLOGY-VARIATION).
 //
-// Errors: fewer than two depths, no rain at all, a depth below zero or above 1,000 m
+// Errors: a *document.Error with the place for fewer than two depths, no rain at all, a
+// depth below zero or above 1,000 m
 //
 // Check: TestVariationOfFortCollins, TestStatisticsRefuse
 //
 // Source: definition: deviation over mean
 func Variation(depths []units.RainDepth) (units.Fraction, error) {
-	const name = "rainfall.Variation"
-	sorted, err := ranked(name, depths, 2)
+	sorted, err := ranked(depths, 2)
 	if err != nil {
 		return units.Fraction(math.NaN()), err
 	}
 	most := sorted[len(sorted)-1]
 	if most == 0 {
-		return units.Fraction(math.NaN()), fmt.Errorf("%s: no rain fell, so it has no share of it", name)
+		return units.Fraction(math.NaN()), wrong("depths", "", "has no rain in any year, which nothing is a share of", "one depth or more above 0 mm")
 	}
 	parts := make([]float64, len(sorted)) // of the largest, so that no square is lost
 	for i, d := range sorted {
@@ -145,19 +159,19 @@ func Variation(depths []units.RainDepth) (units.Fraction, error) {
 }
 
 // ranked gives the depths in their order without the gaps, or tells why not.
-func ranked(function string, depths []units.RainDepth, least int) ([]units.RainDepth, error) {
+func ranked(depths []units.RainDepth, least int) ([]units.RainDepth, error) {
 	sorted := make([]units.RainDepth, 0, len(depths))
 	for i, d := range depths {
 		switch {
 		case math.IsNaN(float64(d)):
 		case !finite(d):
-			return nil, fmt.Errorf("%s: depths[%d] is %s, must be 0 mm to 1000 m", function, i, millimetres(d))
+			return nil, wrongDepth(fmt.Sprintf("depths[%d]", i), d)
 		default:
 			sorted = append(sorted, d)
 		}
 	}
 	if len(sorted) < least {
-		return nil, fmt.Errorf("%s: the record has %d years, must have %d or more", function, len(sorted), least)
+		return nil, wrong("depths", "a record of "+count(len(sorted), "known depth"), "is too short", strconv.Itoa(least)+" or more")
 	}
 	slices.Sort(sorted)
 	return sorted, nil
@@ -252,21 +266,24 @@ func AtLeastOnce(period, years float64) (units.Fraction, error) {
 // Note: with depths of DayTotals it is the chance of so much by a date, with
 // those of KeyTotals of so much in the key months.
 //
-// Errors: no depth at all, one below zero or above 1,000 m
+// Errors: a *document.Error with the place where there is no depth at all, or one below
+// zero or above 1,000 m; a *units.DomainError for such a depth to be asked about; a
+// *units.ParseError that lists the rules
 //
 // Check: TestChanceAtLeast, TestStatisticsRefuse
 //
 // Source: WEIBULL-LAB; HAZEN-CLASS; definition: the count
 func ChanceAtLeast(depths []units.RainDepth, depth units.RainDepth, position PlottingPosition) (units.Fraction, error) {
-	const name = "rainfall.ChanceAtLeast"
-	sorted, err := ranked(name, depths, 1)
+	const function = "rainfall.ChanceAtLeast"
+	nothing := units.Fraction(math.NaN())
+	sorted, err := ranked(depths, 1)
 	switch {
 	case err != nil:
-		return units.Fraction(math.NaN()), err
+		return nothing, err
 	case !finite(depth):
-		return units.Fraction(math.NaN()), fmt.Errorf("%s: the rain is %s, must be 0 mm to 1000 m", name, millimetres(depth))
+		return nothing, notRain(function, "depth", 2, depth, someRain)
 	case position < PositionWeibull || position > PositionCount:
-		return units.Fraction(math.NaN()), fmt.Errorf("%s: position is none of %q", name, namesPlottingPosition[1:])
+		return nothing, noWord(function, "position", 3, "rainfall.PlottingPosition", position, namesPlottingPosition[1:])
 	}
 	below, _ := slices.BinarySearch(sorted, depth)
 	had := len(sorted) - below
@@ -293,21 +310,21 @@ type DryMonths struct {
 // Note: a single wet month ends a run however deep the drought is: the index of
 // several months, RainIndex, looks further back.
 //
-// Errors: a share that is not above 0 or is not finite; those of KeyRainShare
+// Errors: a *units.DomainError for a share that is not above 0 or is not finite; those
+// of KeyRainShare
 //
 // Check: TestDryMonthRuns, TestDryRunsRefuse
 //
 // Source: definition: months in a row
 func DryMonthRuns(record []MonthlyRain, share units.Fraction, normals [12]units.RainDepth) ([]DryMonths, error) {
-	const name = "rainfall.DryMonthRuns"
-	if err := checkRecord(name, record); err != nil {
+	if err := checkRecord(record); err != nil {
 		return nil, err
 	}
-	if err := checkKeyMonths(name, nil, normals); err != nil {
+	if err := checkKeyMonths(nil, normals); err != nil {
 		return nil, err
 	}
 	if !(share > 0) || math.IsInf(float64(share), 0) {
-		return nil, fmt.Errorf("%s: share is %g %%, must be above 0 %%", name, share.Percent())
+		return nil, units.OutOfDomain("rainfall.DryMonthRuns", 2, shareArgument(above(0)), float64(share))
 	}
 	runs := []DryMonths{}
 	last := math.MinInt
@@ -340,18 +357,20 @@ type DryDays struct {
 //
 // Method: day by day; a missing day ends a run, and so does the last
 //
-// Errors: a depth that is not above 0; those of MonthTotals
+// Errors: a *units.DomainError for a depth that is not above 0, or above 1,000 m; those
+// of MonthTotals
 //
 // Check: TestSeattleDryDays, TestDryRunsRefuse
 //
 // Source: definition: days in a row
 func DryDayRuns(days []DailyRain, under units.RainDepth) ([]DryDays, error) {
-	const name = "rainfall.DryDayRuns"
-	if err := checkDays(name, days); err != nil {
+	if err := checkDays(days); err != nil {
 		return nil, err
 	}
 	if !finite(under) || under == 0 {
-		return nil, fmt.Errorf("%s: under is %s, must be above 0 mm", name, millimetres(under))
+		limits := someRain
+		limits.LowOpen = true
+		return nil, notRain("rainfall.DryDayRuns", "under", 2, under, limits)
 	}
 	runs := []DryDays{}
 	for i := range days {

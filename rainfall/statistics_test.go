@@ -75,13 +75,17 @@ func TestDecileOf(t *testing.T) {
 	}
 	for _, depth := range []float64{-1, math.NaN(), math.Inf(1), 1001e3} {
 		_, err := rainfall.DecileOf(units.RainDepth(depth)*mm, deciles)
-		assert.ErrorContains(t, err, "the rain is")
+		impossible(t, err, "rainfall.DecileOf: depth is ")
 	}
 	_, err = rainfall.DecileOf(1000*units.RainMetre, deciles)
 	require.NoError(t, err, "the limit itself")
 	deciles[4], deciles[5] = deciles[5], deciles[4]
 	_, err = rainfall.DecileOf(1, deciles)
-	assert.ErrorContains(t, err, "deciles[5]")
+	refusedAt(t, err, "deciles[5]: ")
+	assert.ErrorContains(t, err, "is below the decile before it")
+	deciles[2] = -1 * mm
+	_, err = rainfall.DecileOf(1, deciles)
+	refusedAt(t, err, "deciles[2]: -1 mm is not a depth of rain")
 }
 
 // TestQuantileProperties: between the least and the most, never falling, the
@@ -112,35 +116,38 @@ func TestQuantileProperties(t *testing.T) {
 func TestStatisticsRefuse(t *testing.T) {
 	gap := units.RainDepth(math.NaN())
 	for wrong, depths := range map[string][]units.RainDepth{
-		"has 0 years": {gap}, "depths[1] is -1 mm": {1 * mm, -1 * mm}, "depths[0] is +Inf mm": {units.RainDepth(math.Inf(1))},
+		"depths: a record of 0 known depths is too short": {gap}, "depths[1]: -1 mm is not a depth of rain; 0 mm to 1000 m": {1 * mm, -1 * mm}, "depths[0]: +Inf mm": {units.RainDepth(math.Inf(1))},
 	} {
 		_, err := rainfall.Quantile(depths, 0.5, rainfall.RuleSpread)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 		_, err = rainfall.Deciles(depths, rainfall.RuleSpread)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 		_, err = rainfall.Variation(depths)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 		_, err = rainfall.ChanceAtLeast(depths, 1*mm, rainfall.PositionCount)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 	}
 	ok := []units.RainDepth{1 * mm, 2 * mm}
 	for _, share := range []units.Fraction{-0.1, 1.1, units.Fraction(math.NaN())} {
 		q, err := rainfall.Quantile(ok, share, rainfall.RuleSpread)
-		assert.ErrorContains(t, err, "must be 0 to 100 %")
+		impossible(t, err, "must be from 0 % to 100 %")
 		assert.True(t, math.IsNaN(float64(q)))
 	}
 	for _, n := range []int{-1, 0, 3} {
 		_, err := rainfall.Quantile(ok, 0.5, rainfall.QuantileRule(n))
-		assert.ErrorContains(t, err, "rule is none of")
+		unknown(t, err, fmt.Sprintf(`rainfall.Quantile: rule is "%d": no such word; it takes one of: weibull, spread`, n))
+		deciles, err := rainfall.Deciles(ok, rainfall.QuantileRule(n))
+		unknown(t, err, "rainfall.Deciles: rule is")
+		assert.Zero(t, deciles)
 		_, err = rainfall.ChanceAtLeast(ok, 1*mm, rainfall.PlottingPosition(2*n-1))
-		assert.ErrorContains(t, err, "position is none of")
+		unknown(t, err, "rainfall.ChanceAtLeast: position is")
 	}
 	_, err := rainfall.ChanceAtLeast(ok, gap, rainfall.PositionCount)
-	assert.ErrorContains(t, err, "the rain is NaN mm")
+	impossible(t, err, "rainfall.ChanceAtLeast: depth is NaN, must be from 0 mm to 1e+06 mm")
 	_, err = rainfall.Variation(ok[:1])
-	assert.ErrorContains(t, err, "must have 2 or more")
+	refusedAt(t, err, "depths: a record of 1 known depth is too short; 2 or more")
 	_, err = rainfall.Variation([]units.RainDepth{0, 0})
-	assert.ErrorContains(t, err, "no rain fell")
+	refusedAt(t, err, "depths: has no rain in any year")
 }
 
 // Ranks of the years of Fort Collins as R 4.2.2 gives them: 721 mm first, 186 last;
@@ -221,20 +228,20 @@ func TestSeattleDryDays(t *testing.T) {
 func TestDryRunsRefuse(t *testing.T) {
 	for wrong, bad := range refused() {
 		_, err := rainfall.DryMonthRuns(bad, 1, [12]units.RainDepth{})
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 	}
 	for _, share := range []float64{0, -1, math.NaN(), math.Inf(1)} {
 		_, err := rainfall.DryMonthRuns(nil, units.Fraction(share), [12]units.RainDepth{})
-		assert.ErrorContains(t, err, "share is")
+		impossible(t, err, "rainfall.DryMonthRuns: share is")
 	}
 	_, err := rainfall.DryMonthRuns(nil, 1, [12]units.RainDepth{6: -1})
-	assert.ErrorContains(t, err, "the normal of July")
+	refusedAt(t, err, "normals[6]: -1000 mm is not a depth of rain")
 	for _, under := range []float64{0, -1, math.NaN(), math.Inf(1)} {
 		_, err = rainfall.DryDayRuns(nil, units.RainDepth(under))
-		assert.ErrorContains(t, err, "under is")
+		impossible(t, err, "rainfall.DryDayRuns: under is")
 	}
 	_, err = rainfall.DryDayRuns([]rainfall.DailyRain{{Rain: -1}}, 1)
-	assert.ErrorContains(t, err, "days[0]")
+	refusedAt(t, err, "days[0].rain: -1000 mm is not a depth of rain")
 }
 
 // How many years in ten bring at least 300 mm?

@@ -1,6 +1,10 @@
 package rainfall
 
-import "example.org/soum/units"
+import (
+	"math"
+
+	"example.org/soum/units"
+)
 
 // StockingRule is a rule of what land can carry by its rain.
 type StockingRule int
@@ -39,12 +43,12 @@ func PotentialStocking(rule StockingRule, rain units.RainDepth) (units.HeadRate,
 		head = ((depth-seasonLoss)*seasonUse - seasonWaste) / yearlyNeed
 		least, source = seasonLoss+float64(seasonWaste)/seasonUse, "CALUKA-PASTURE"
 	}
-	arguments := [...]float64{float64(rule), float64(rain)}
-	got, err := units.Answer(&formulaPotentialStocking, units.HeadRate(head)*units.HeadPerHectare, arguments[:]...)
-	if err == nil && head < 0 {
-		return belowZero(&formulaPotentialStocking, got, 1, least*float64(units.RainMillimetre), source, arguments[:]...)
+	rate := units.HeadRate(head) * units.HeadPerHectare
+	if head < 0 {
+		covered := units.Between(least*float64(units.RainMillimetre), math.Inf(1), source)
+		return units.AnswerWithin(&formulaPotentialStocking, 1, covered, rate, float64(rule), float64(rain))
 	}
-	return got, err
+	return units.Answer(&formulaPotentialStocking, rate, float64(rule), float64(rain))
 }
 
 const (

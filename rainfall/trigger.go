@@ -1,7 +1,6 @@
 package rainfall
 
 import (
-	"fmt"
 	"slices"
 	"time"
 
@@ -117,15 +116,14 @@ type TriggerReading struct {
 // months to March are judged. With a gauge, hold the sum to the day against the
 // figure of DroughtPlan.
 //
-// Errors: those of MonthNormals; a year outside -9999 to 9999
+// Errors: those of MonthNormals; a *units.DomainError for a year outside -9999 to 9999
 //
 // Check: TestJudgeTriggers, TestDroughtRefuses
 //
 // Source: CHERRY-TRIGGER, SDSU-MAY-RULE, NDSU-JULY-RULE, NDSU-SPRING, as the trigger
 // says; ours: whole months only
 func JudgeTriggers(year int, record []MonthlyRain) ([]TriggerReading, error) {
-	const name = "rainfall.JudgeTriggers"
-	normals, err := normalsFor(name, year, record)
+	normals, err := normalsFor("rainfall.JudgeTriggers", year, record)
 	if err != nil {
 		return nil, err
 	}
@@ -185,7 +183,8 @@ type DroughtStep struct {
 // bought for it, and an adviser, and a vet for stock in poor condition, decide with
 // you. SellingOrder tells who goes first.
 //
-// Errors: no key month; those of KeyRainShare and JudgeTriggers
+// Errors: a *document.Error where no key month is named; those of KeyRainShare and
+// JudgeTriggers
 //
 // Check: TestDroughtPlan, TestDroughtRefuses
 //
@@ -193,16 +192,15 @@ type DroughtStep struct {
 // that; CHERRY-TRIGGER, SDSU-MAY-RULE, NDSU-JULY-RULE, as the step says; ours: rain
 // spread evenly over a month
 func DroughtPlan(year int, keyMonths []int, record []MonthlyRain) ([]DroughtStep, error) {
-	const name = "rainfall.DroughtPlan"
-	normals, err := normalsFor(name, year, record)
+	normals, err := normalsFor("rainfall.DroughtPlan", year, record)
 	if err != nil {
 		return nil, err
 	}
-	if err := checkKeyMonths(name, keyMonths, normals); err != nil {
+	if err := checkKeyMonths(keyMonths, normals); err != nil {
 		return nil, err
 	}
 	if len(keyMonths) == 0 {
-		return nil, fmt.Errorf("%s: no key month is named", name)
+		return nil, noKeyMonth()
 	}
 	steps := keySteps(year, keyMonths, normals)
 	for i := range triggers {
@@ -255,11 +253,7 @@ func inRunOrder(keyMonths []int) []int {
 func normalsFor(function string, year int, record []MonthlyRain) ([12]units.RainDepth, error) {
 	const most = 9999
 	if year < -most || year > most {
-		return [12]units.RainDepth{}, fmt.Errorf("%s: year %d is none of %d to %d", function, year, -most, most)
+		return [12]units.RainDepth{}, units.OutOfDomain(function, 1, units.Argument{Name: "year", Factor: 1, Domain: units.Between(-most, most, "")}, float64(year))
 	}
-	normals, err := MonthNormals(record)
-	if err != nil {
-		return normals, fmt.Errorf("%s: %w", function, err)
-	}
-	return normals, nil
+	return MonthNormals(record)
 }

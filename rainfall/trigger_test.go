@@ -215,24 +215,26 @@ func TestDroughtIsFinite(t *testing.T) {
 func TestDroughtRefuses(t *testing.T) {
 	for wrong, bad := range refused() {
 		_, err := rainfall.JudgeTriggers(2000, bad)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 		_, err = rainfall.DroughtPlan(2000, []int{4}, bad)
-		assert.ErrorContains(t, err, wrong)
+		refusedAt(t, err, wrong)
 	}
 	for _, year := range []int{-10000, 10000, math.MaxInt} {
 		_, err := rainfall.JudgeTriggers(year, twoYears())
-		assert.ErrorContains(t, err, "is none of -9999 to 9999")
+		impossible(t, err, "must be from -9999 to 9999")
+		_, err = rainfall.DroughtPlan(year, []int{4}, twoYears())
+		impossible(t, err, "rainfall.DroughtPlan: year is")
 	}
 	for _, year := range []int{-9999, 9999} {
 		_, err := rainfall.DroughtPlan(year, []int{11, 12, 1}, twoYears())
 		require.NoError(t, err)
 	}
 	_, err := rainfall.DroughtPlan(2000, nil, twoYears())
-	assert.ErrorContains(t, err, "no key month")
+	refusedAt(t, err, "keyMonths: is empty")
 	_, err = rainfall.DroughtPlan(2000, []int{13}, twoYears())
-	assert.ErrorContains(t, err, "key month 13")
+	refusedAt(t, err, "keyMonths[0]: 13 is not a month; 1 to 12")
 	_, err = rainfall.DroughtPlan(2000, []int{4}, nil)
-	assert.ErrorContains(t, err, "no year of the record has January")
+	refusedAt(t, err, "record: has no January in any year")
 }
 
 // When do I look at the gauge this year, and at what figure do I act?

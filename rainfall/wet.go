@@ -1,6 +1,10 @@
 package rainfall
 
-import "example.org/soum/units"
+import (
+	"math"
+
+	"example.org/soum/units"
+)
 
 // Ground is a class of the ground's firmness under hooves.
 type Ground int
@@ -48,7 +52,12 @@ func FirmDeficit() units.RainDepth { return 3 * units.RainMillimetre }
 // PuggingLoss gives the yield of the next twelve months that is lost where a pasture
 // was pugged, at an end of the printed span of 16 to 80 %.
 //
+// Errors: a *units.ParseError that lists the ends
+//
 // Source: ONTARIO-PUGGING
-func PuggingLoss(end units.End) units.Fraction {
-	return units.Span[units.Fraction]{Low: 16 * units.Percent, High: 80 * units.Percent}.At(end)
+func PuggingLoss(end units.End) (units.Fraction, error) {
+	if err := checkEnd("rainfall.PuggingLoss", 1, end); err != nil {
+		return units.Fraction(math.NaN()), err
+	}
+	return units.Span[units.Fraction]{Low: 16 * units.Percent, High: 80 * units.Percent}.At(end), nil
 }

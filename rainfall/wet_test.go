@@ -20,8 +20,10 @@ func ExampleGroundFor() {
 
 // What will it cost me if they do?
 func ExamplePuggingLoss() {
-	fmt.Println(rainfall.PuggingLoss(units.Low).In(units.US), "to", rainfall.PuggingLoss(units.High).In(units.US), "of a year's grass")
-	// Output: 16 % to 80 % of a year's grass
+	least, _ := rainfall.PuggingLoss(units.Low)
+	most, err := rainfall.PuggingLoss(units.High)
+	fmt.Println(least.In(units.US), "to", most.In(units.US), "of a year's grass", err)
+	// Output: 16 % to 80 % of a year's grass <nil>
 }
 
 // TestFirmDeficit holds the limit on either side of it.

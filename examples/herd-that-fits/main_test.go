@@ -102,7 +102,7 @@ func TestRefuses(t *testing.T) {
 	for _, c := range []struct{ from, to, want string }{
 		{`"use": "60 %"`, `"use": "160 %"`, "herd-that-fits: land[0].use: 160 % is no share that is eaten; above 0 % and up to 100 %\n"},
 		{`"area": "9 ac"`, `"area": 9`, `herd-that-fits: land[0].area: 9 is a bare number; text with a unit, such as "9 ac" (an area above 0)` + "\n"},
-		{`"goal": "animal units"`, `"goal": "most"`, `herd-that-fits: goal: "most" is no fit goal`},
+		{`"goal": "animal units"`, `"goal": "most"`, `herd-that-fits: goal: "most" is no goal`},
 	} {
 		status, out, told := asked(t, c.from, c.to)
 		assert.Equal(t, 2, status)

@@ -52,7 +52,7 @@ func TestRainRefuses(t *testing.T) {
 	for text, wrong := range map[string]string{
 		"year,month,rain\n":                  "no unit",
 		"year,month,rain mm\n":               "holds no month",
-		"year,month,rain mm\n2000,1,5\n":     "no year of the record has February",
+		"year,month,rain mm\n2000,1,5\n":     "has no February in any year",
 		"year,month,rain mm\n2000,1,trace\n": "line 2, column 3",
 	} {
 		require.NoError(t, os.WriteFile(path, []byte(text), 0o600))
