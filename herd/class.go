@@ -1,8 +1,9 @@
 package herd
 
 import (
+	"fmt"
 	"slices"
-	"strconv"
+	"strings"
 
 	"example.org/soum/units"
 )
@@ -36,6 +37,13 @@ func (k Kind) Ruminant() bool {
 // Equine tells whether the kind is of the horse family: what poisons horses
 // poisons donkeys.
 func (k Kind) Equine() bool { return k == Horses || k == Donkeys }
+
+// EatsHay reports whether hay stands in for the pasture of this kind: ruminants,
+// horses and donkeys, rabbits and geese; pigs and other poultry have a ration
+// instead.
+func (k Kind) EatsHay() bool {
+	return k.Ruminant() || k.Equine() || k == Rabbits || k == Geese
+}
 
 // Bird tells whether the kind is a bird.
 func (k Kind) Bird() bool { return k >= Chickens && k <= Ducks }
@@ -200,8 +208,10 @@ func ClassByName(name string) (Class, error) {
 	return Class{}, &units.ParseError{Quantity: "herd.Class", Text: name, Problem: "no such class", Accepts: names, Word: true}
 }
 
-// IntakeAt gives the class's row for a stage; a stage that the class has no row
-// for is an error that lists those it has.
+// IntakeAt gives the class's row for a stage.
+//
+// Errors: a *units.ParseError that lists the stages that the class has a row for; a
+// *units.DomainError for a number that is no stage
 func (c Class) IntakeAt(stage Stage) (StageIntake, error) {
 	for _, row := range c.Intake {
 		if row.Stage == stage {
@@ -212,11 +222,10 @@ func (c Class) IntakeAt(stage Stage) (StageIntake, error) {
 	for i, row := range c.Intake {
 		stages[i] = row.Stage.String()
 	}
-	text := stage.String()
-	if text == "" {
-		text = "stage " + strconv.Itoa(int(stage))
+	if stage.String() == "" {
+		return StageIntake{}, units.NotPossible("herd.Class.IntakeAt", "stage", 1, float64(stage), "", fmt.Sprintf("from 1 to %d: %s", StageLaying, strings.Join(namesStage[StageDry:], ", ")), "definition")
 	}
-	return StageIntake{}, &units.ParseError{Quantity: "class " + c.Name, Text: text, Problem: "no intake is given for this stage", Accepts: stages, Word: true}
+	return StageIntake{}, &units.ParseError{Quantity: "class " + c.Name, Text: stage.String(), Problem: "no intake is given for this stage", Accepts: stages, Word: true}
 }
 
 // WaterAt gives the rule of what the class drinks at a stage.

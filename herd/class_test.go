@@ -154,11 +154,27 @@ func TestIntakeAtAnotherStage(t *testing.T) {
 	row, err := ewe.IntakeAt(herd.StageLactating)
 	require.NoError(t, err)
 	same(t, "ewe in milk", 4.5*units.Percent, row.Share.At(units.Middle))
-	for _, stage := range []herd.Stage{herd.StageLaying, 0, -1, 99} {
+	_, err = ewe.IntakeAt(herd.StageLaying)
+	assert.ErrorContains(t, err, "dry, lactating, late gestation")
+	assert.ErrorContains(t, err, "ewe")
+	var none *units.DomainError
+	for _, stage := range []herd.Stage{0, -1, 99} {
 		_, err = ewe.IntakeAt(stage)
-		assert.ErrorContains(t, err, "dry, lactating, late gestation")
-		assert.ErrorContains(t, err, "ewe")
+		require.ErrorAs(t, err, &none)
+		assert.Equal(t, "stage", none.Argument)
+		assert.ErrorContains(t, err, "dry, late gestation, lactating, growing, laying")
 	}
+}
+
+// TestEatsHay: those that hay feeds in place of grass, and nobody else.
+func TestEatsHay(t *testing.T) {
+	var eats []string
+	for kind := herd.Kind(-1); kind <= herd.Donkeys+1; kind++ {
+		if kind.EatsHay() {
+			eats = append(eats, kind.String())
+		}
+	}
+	assert.Equal(t, []string{"cattle", "sheep", "goats", "horses", "geese", "camelids", "deer", "rabbits", "donkeys"}, eats)
 }
 
 func TestKinds(t *testing.T) {

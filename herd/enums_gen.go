@@ -796,78 +796,6 @@ func (e *HeatLevel) UnmarshalText(text []byte) error {
 	return &units.ParseError{Quantity: "herd.HeatLevel", Text: string(text), Problem: "no such word", Accepts: namesHeatLevel[1:], Word: true}
 }
 
-var namesWaterScale = []string{"", "montana solids", "dakota solids", "saskatchewan solids", "laboratory solids", "dakota sulfate", "dakota sulfate earlier", "south dakota sulfate", "canadian sulfate", "saskatchewan sulfate", "laboratory sulfate", "south dakota nitrate nitrogen", "south dakota nitrate", "minnesota nitrate nitrogen"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WaterScale) String() string {
-	if e < 1 || int(e) >= len(namesWaterScale) {
-		return ""
-	}
-	return namesWaterScale[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WaterScale) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WaterScale) UnmarshalText(text []byte) error {
-	for i, name := range namesWaterScale[1:] {
-		if name == string(text) {
-			*e = WaterScale(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.WaterScale", Text: string(text), Problem: "no such word", Accepts: namesWaterScale[1:], Word: true}
-}
-
-var namesDrinkers = []string{"", "grown", "breeding", "young", "poultry"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e Drinkers) String() string {
-	if e < 1 || int(e) >= len(namesDrinkers) {
-		return ""
-	}
-	return namesDrinkers[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e Drinkers) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *Drinkers) UnmarshalText(text []byte) error {
-	for i, name := range namesDrinkers[1:] {
-		if name == string(text) {
-			*e = Drinkers(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.Drinkers", Text: string(text), Problem: "no such word", Accepts: namesDrinkers[1:], Word: true}
-}
-
-var namesWaterGrade = []string{"", "good", "analyse", "loosens", "satisfactory", "reasonable", "poor", "risk", "unfit"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e WaterGrade) String() string {
-	if e < 1 || int(e) >= len(namesWaterGrade) {
-		return ""
-	}
-	return namesWaterGrade[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e WaterGrade) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *WaterGrade) UnmarshalText(text []byte) error {
-	for i, name := range namesWaterGrade[1:] {
-		if name == string(text) {
-			*e = WaterGrade(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "herd.WaterGrade", Text: string(text), Problem: "no such word", Accepts: namesWaterGrade[1:], Word: true}
-}
-
 var namesManureKind = []string{"", "unknown", "beef cow", "dairy cow", "heifer", "breeding pig", "slaughter pig", "hen", "turkey", "steer", "turkey hen"}
 
 // String gives the text of the constant, "" for a value that is none of them.
@@ -1346,4 +1274,76 @@ func (e *WaterRule) UnmarshalText(text []byte) error {
 		}
 	}
 	return &units.ParseError{Quantity: "herd.WaterRule", Text: string(text), Problem: "no such word", Accepts: namesWaterRule[1:], Word: true}
+}
+
+var namesWaterScale = []string{"", "montana solids", "dakota solids", "saskatchewan solids", "laboratory solids", "dakota sulfate", "dakota sulfate earlier", "south dakota sulfate", "canadian sulfate", "saskatchewan sulfate", "laboratory sulfate", "south dakota nitrate nitrogen", "south dakota nitrate", "minnesota nitrate nitrogen"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e WaterScale) String() string {
+	if e < 1 || int(e) >= len(namesWaterScale) {
+		return ""
+	}
+	return namesWaterScale[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e WaterScale) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *WaterScale) UnmarshalText(text []byte) error {
+	for i, name := range namesWaterScale[1:] {
+		if name == string(text) {
+			*e = WaterScale(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.WaterScale", Text: string(text), Problem: "no such word", Accepts: namesWaterScale[1:], Word: true}
+}
+
+var namesDrinkers = []string{"", "grown", "breeding", "young", "poultry"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e Drinkers) String() string {
+	if e < 1 || int(e) >= len(namesDrinkers) {
+		return ""
+	}
+	return namesDrinkers[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e Drinkers) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *Drinkers) UnmarshalText(text []byte) error {
+	for i, name := range namesDrinkers[1:] {
+		if name == string(text) {
+			*e = Drinkers(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.Drinkers", Text: string(text), Problem: "no such word", Accepts: namesDrinkers[1:], Word: true}
+}
+
+var namesWaterGrade = []string{"", "good", "analyse", "loosens", "satisfactory", "reasonable", "poor", "risk", "unfit"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e WaterGrade) String() string {
+	if e < 1 || int(e) >= len(namesWaterGrade) {
+		return ""
+	}
+	return namesWaterGrade[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e WaterGrade) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *WaterGrade) UnmarshalText(text []byte) error {
+	for i, name := range namesWaterGrade[1:] {
+		if name == string(text) {
+			*e = WaterGrade(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "herd.WaterGrade", Text: string(text), Problem: "no such word", Accepts: namesWaterGrade[1:], Word: true}
 }

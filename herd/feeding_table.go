@@ -89,12 +89,14 @@ var growingRows = [len(growingWeights)][len(growingGains)]float64{
 	{7.4, 8.9, 10.3, 10.8, 11.0}, // 500 kg
 }
 
-// horseRows is what horses are expected to eat, forage, concentrate and total:
-// VT-HORSE table 5, A.
-var horseRows = []struct {
+type horseRow struct {
 	class  string
 	shares [3]units.Span[units.Fraction]
-}{
+}
+
+// horseRows is what horses are expected to eat, forage, concentrate and total:
+// VT-HORSE table 5, A.
+var horseRows = []horseRow{
 	{"maintenance", [3]units.Span[units.Fraction]{percent(1.5, 2.0), percent(0, 0.5), percent(1.5, 2.0)}},
 	{"late-gestation", [3]units.Span[units.Fraction]{percent(1.0, 1.5), percent(0.5, 1.0), percent(1.5, 2.0)}},
 	{"early-lactation", [3]units.Span[units.Fraction]{percent(1.0, 2.0), percent(1.0, 2.0), percent(2.0, 3.0)}},

@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 1739750242 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 837104439 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -455,37 +455,6 @@ enum soum_herd_heat_level {
 	SOUM_HERD_HEAT_LEVEL_DANGER = 8, /* "danger" */
 	SOUM_HERD_HEAT_LEVEL_EMERGENCY = 9 /* "emergency" */
 };
-enum soum_herd_water_scale {
-	SOUM_HERD_WATER_SCALE_MONTANA_SOLIDS = 1, /* "montana solids" */
-	SOUM_HERD_WATER_SCALE_DAKOTA_SOLIDS = 2, /* "dakota solids" */
-	SOUM_HERD_WATER_SCALE_SASKATCHEWAN_SOLIDS = 3, /* "saskatchewan solids" */
-	SOUM_HERD_WATER_SCALE_LABORATORY_SOLIDS = 4, /* "laboratory solids" */
-	SOUM_HERD_WATER_SCALE_DAKOTA_SULFATE = 5, /* "dakota sulfate" */
-	SOUM_HERD_WATER_SCALE_DAKOTA_SULFATE_EARLIER = 6, /* "dakota sulfate earlier" */
-	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_SULFATE = 7, /* "south dakota sulfate" */
-	SOUM_HERD_WATER_SCALE_CANADIAN_SULFATE = 8, /* "canadian sulfate" */
-	SOUM_HERD_WATER_SCALE_SASKATCHEWAN_SULFATE = 9, /* "saskatchewan sulfate" */
-	SOUM_HERD_WATER_SCALE_LABORATORY_SULFATE = 10, /* "laboratory sulfate" */
-	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_NITRATE_NITROGEN = 11, /* "south dakota nitrate nitrogen" */
-	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_NITRATE = 12, /* "south dakota nitrate" */
-	SOUM_HERD_WATER_SCALE_MINNESOTA_NITRATE_NITROGEN = 13 /* "minnesota nitrate nitrogen" */
-};
-enum soum_herd_drinkers {
-	SOUM_HERD_DRINKERS_GROWN = 1, /* "grown" */
-	SOUM_HERD_DRINKERS_BREEDING = 2, /* "breeding" */
-	SOUM_HERD_DRINKERS_YOUNG = 3, /* "young" */
-	SOUM_HERD_DRINKERS_POULTRY = 4 /* "poultry" */
-};
-enum soum_herd_water_grade {
-	SOUM_HERD_WATER_GRADE_GOOD = 1, /* "good" */
-	SOUM_HERD_WATER_GRADE_ANALYSE = 2, /* "analyse" */
-	SOUM_HERD_WATER_GRADE_LOOSENS = 3, /* "loosens" */
-	SOUM_HERD_WATER_GRADE_SATISFACTORY = 4, /* "satisfactory" */
-	SOUM_HERD_WATER_GRADE_REASONABLE = 5, /* "reasonable" */
-	SOUM_HERD_WATER_GRADE_POOR = 6, /* "poor" */
-	SOUM_HERD_WATER_GRADE_RISK = 7, /* "risk" */
-	SOUM_HERD_WATER_GRADE_UNFIT = 8 /* "unfit" */
-};
 enum soum_herd_manure_kind {
 	SOUM_HERD_MANURE_KIND_UNKNOWN = 1, /* "unknown" */
 	SOUM_HERD_MANURE_KIND_BEEF_COW = 2, /* "beef cow" */
@@ -633,6 +602,37 @@ enum soum_herd_water_rule {
 	SOUM_HERD_WATER_RULE_PIG = 9, /* "pig" */
 	SOUM_HERD_WATER_RULE_CHICKEN = 10, /* "chicken" */
 	SOUM_HERD_WATER_RULE_TURKEY = 11 /* "turkey" */
+};
+enum soum_herd_water_scale {
+	SOUM_HERD_WATER_SCALE_MONTANA_SOLIDS = 1, /* "montana solids" */
+	SOUM_HERD_WATER_SCALE_DAKOTA_SOLIDS = 2, /* "dakota solids" */
+	SOUM_HERD_WATER_SCALE_SASKATCHEWAN_SOLIDS = 3, /* "saskatchewan solids" */
+	SOUM_HERD_WATER_SCALE_LABORATORY_SOLIDS = 4, /* "laboratory solids" */
+	SOUM_HERD_WATER_SCALE_DAKOTA_SULFATE = 5, /* "dakota sulfate" */
+	SOUM_HERD_WATER_SCALE_DAKOTA_SULFATE_EARLIER = 6, /* "dakota sulfate earlier" */
+	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_SULFATE = 7, /* "south dakota sulfate" */
+	SOUM_HERD_WATER_SCALE_CANADIAN_SULFATE = 8, /* "canadian sulfate" */
+	SOUM_HERD_WATER_SCALE_SASKATCHEWAN_SULFATE = 9, /* "saskatchewan sulfate" */
+	SOUM_HERD_WATER_SCALE_LABORATORY_SULFATE = 10, /* "laboratory sulfate" */
+	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_NITRATE_NITROGEN = 11, /* "south dakota nitrate nitrogen" */
+	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_NITRATE = 12, /* "south dakota nitrate" */
+	SOUM_HERD_WATER_SCALE_MINNESOTA_NITRATE_NITROGEN = 13 /* "minnesota nitrate nitrogen" */
+};
+enum soum_herd_drinkers {
+	SOUM_HERD_DRINKERS_GROWN = 1, /* "grown" */
+	SOUM_HERD_DRINKERS_BREEDING = 2, /* "breeding" */
+	SOUM_HERD_DRINKERS_YOUNG = 3, /* "young" */
+	SOUM_HERD_DRINKERS_POULTRY = 4 /* "poultry" */
+};
+enum soum_herd_water_grade {
+	SOUM_HERD_WATER_GRADE_GOOD = 1, /* "good" */
+	SOUM_HERD_WATER_GRADE_ANALYSE = 2, /* "analyse" */
+	SOUM_HERD_WATER_GRADE_LOOSENS = 3, /* "loosens" */
+	SOUM_HERD_WATER_GRADE_SATISFACTORY = 4, /* "satisfactory" */
+	SOUM_HERD_WATER_GRADE_REASONABLE = 5, /* "reasonable" */
+	SOUM_HERD_WATER_GRADE_POOR = 6, /* "poor" */
+	SOUM_HERD_WATER_GRADE_RISK = 7, /* "risk" */
+	SOUM_HERD_WATER_GRADE_UNFIT = 8 /* "unfit" */
 };
 enum soum_forage_range_plant {
 	SOUM_FORAGE_RANGE_PLANT_ALKALI_SACATON = 1, /* "alkali sacaton" */
@@ -1219,38 +1219,38 @@ enum soum_formula {
 	SOUM_HERD_HEAT_INDEX = 43, /* 3 */
 	SOUM_HERD_DEW_POINT_HEAT_INDEX = 44, /* 2 */
 	SOUM_HERD_HEAT_ADJUSTED = 45, /* 3 */
-	SOUM_HERD_DISSOLVED_SOLIDS = 46, /* 1 */
-	SOUM_HERD_DIET_SULFUR = 47, /* 4 */
-	SOUM_HERD_DEMAND = 48, /* 4 */
-	SOUM_HERD_FEED = 49, /* 2 */
-	SOUM_HERD_MANURE_PER_UNIT_YEAR = 50, /* 1 */
-	SOUM_HERD_NUTRIENT_SHARE = 51, /* 3 */
-	SOUM_HERD_MANURE_MASS = 52, /* 3 */
-	SOUM_HERD_NUTRIENT_MASS = 53, /* 5 */
-	SOUM_HERD_YEARLY_MANURE = 54, /* 1 */
-	SOUM_HERD_MANURE_DRY_MATTER = 55, /* 3 */
-	SOUM_HERD_FEED_NITROGEN = 56, /* 2 */
-	SOUM_HERD_NUTRIENT_KEPT = 57, /* 2 */
-	SOUM_HERD_NUTRIENT_RETURNED = 58, /* 2 */
-	SOUM_HERD_HEAD_AT_NITROGEN_LIMIT = 59, /* 2 */
-	SOUM_HERD_COLLECTED_SHARE = 60, /* 1 */
-	SOUM_HERD_RAW_MANURE_DAYS = 61, /* 1 */
-	SOUM_HERD_HATCH_DAYS = 62, /* 2 */
-	SOUM_HERD_LARVAL_CLIMB = 63, /* 2 */
-	SOUM_HERD_WORM_STUBBLE = 64, /* 1 */
-	SOUM_HERD_FLY_DAYS = 65, /* 2 */
-	SOUM_HERD_BIRDS_FOLLOW = 66, /* 1 */
-	SOUM_HERD_TAPE_WEIGHT = 67, /* 3 */
-	SOUM_HERD_GIRTH_WEIGHT = 68, /* 2 */
-	SOUM_HERD_ANIMAL_UNITS = 69, /* 1 */
-	SOUM_HERD_DRY_COW_UNITS = 70, /* 1 */
-	SOUM_HERD_METABOLIC_ANIMAL_UNITS = 71, /* 1 */
-	SOUM_HERD_INTAKE_ANIMAL_UNITS = 72, /* 2 */
-	SOUM_HERD_HEAD_PER_UNIT = 73, /* 1 */
-	SOUM_HERD_UNIT_DEMAND = 74, /* 1 */
-	SOUM_HERD_UNIT_MONTH = 75, /* 2 */
-	SOUM_HERD_DRY_SHEEP_RATE = 76, /* 3 */
-	SOUM_HERD_WATER = 77, /* 5 */
+	SOUM_HERD_DEMAND = 46, /* 4 */
+	SOUM_HERD_FEED = 47, /* 2 */
+	SOUM_HERD_MANURE_PER_UNIT_YEAR = 48, /* 1 */
+	SOUM_HERD_NUTRIENT_SHARE = 49, /* 3 */
+	SOUM_HERD_MANURE_MASS = 50, /* 3 */
+	SOUM_HERD_NUTRIENT_MASS = 51, /* 5 */
+	SOUM_HERD_YEARLY_MANURE = 52, /* 1 */
+	SOUM_HERD_MANURE_DRY_MATTER = 53, /* 3 */
+	SOUM_HERD_FEED_NITROGEN = 54, /* 2 */
+	SOUM_HERD_NUTRIENT_KEPT = 55, /* 2 */
+	SOUM_HERD_NUTRIENT_RETURNED = 56, /* 2 */
+	SOUM_HERD_HEAD_AT_NITROGEN_LIMIT = 57, /* 2 */
+	SOUM_HERD_COLLECTED_SHARE = 58, /* 1 */
+	SOUM_HERD_RAW_MANURE_DAYS = 59, /* 1 */
+	SOUM_HERD_HATCH_DAYS = 60, /* 2 */
+	SOUM_HERD_LARVAL_CLIMB = 61, /* 2 */
+	SOUM_HERD_WORM_STUBBLE = 62, /* 1 */
+	SOUM_HERD_FLY_DAYS = 63, /* 2 */
+	SOUM_HERD_BIRDS_FOLLOW = 64, /* 1 */
+	SOUM_HERD_TAPE_WEIGHT = 65, /* 3 */
+	SOUM_HERD_GIRTH_WEIGHT = 66, /* 2 */
+	SOUM_HERD_ANIMAL_UNITS = 67, /* 1 */
+	SOUM_HERD_DRY_COW_UNITS = 68, /* 1 */
+	SOUM_HERD_METABOLIC_ANIMAL_UNITS = 69, /* 1 */
+	SOUM_HERD_INTAKE_ANIMAL_UNITS = 70, /* 2 */
+	SOUM_HERD_HEAD_PER_UNIT = 71, /* 1 */
+	SOUM_HERD_UNIT_DEMAND = 72, /* 1 */
+	SOUM_HERD_UNIT_MONTH = 73, /* 2 */
+	SOUM_HERD_DRY_SHEEP_RATE = 74, /* 3 */
+	SOUM_HERD_WATER = 75, /* 5 */
+	SOUM_HERD_DISSOLVED_SOLIDS = 76, /* 1 */
+	SOUM_HERD_DIET_SULFUR = 77, /* 4 */
 	SOUM_HERD_PAIR_WEIGHT = 78, /* 2 */
 	SOUM_FORAGE_CLIPPED_YIELD = 79, /* 3 */
 	SOUM_FORAGE_HOOP_AREA = 80, /* 1 */
@@ -1751,11 +1751,6 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		{ "herd.HeatAdjusted: limits of index: any",
 		  "herd.HeatAdjusted: limits of wind: >= 0 (m/s)",
 		  "herd.HeatAdjusted: limits of sun: >= 0" },
-		{ "herd.DissolvedSolids: limits of conductivity: >= 0" },
-		{ "herd.DietSulfur: limits of sulfate: >= 0",
-		  "herd.DietSulfur: limits of water: >= 0 (gal/day)",
-		  "herd.DietSulfur: limits of feed: > 0 (lb/day)",
-		  "herd.DietSulfur: limits of sulfur: 0 to 100 (%)" },
 		{ "herd.Demand: limits of head: >= 0",
 		  "herd.Demand: limits of weight: > 0 (lb)",
 		  "herd.Demand: limits of intake: 0 to 100 (%)",
@@ -1818,6 +1813,11 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		  "herd.Water: limits of rule: one of unknown, cattle, horse, dairy cow, small ruminant, lactating ewe, lactating goat, lactating sow, pig, chicken, turkey",
 		  "herd.Water: limits of season: one of summer, winter",
 		  "herd.Water: limits of place: 0 to 100 (%)" },
+		{ "herd.DissolvedSolids: limits of conductivity: >= 0" },
+		{ "herd.DietSulfur: limits of sulfate: >= 0",
+		  "herd.DietSulfur: limits of water: >= 0 (gal/day)",
+		  "herd.DietSulfur: limits of feed: > 0 (lb/day)",
+		  "herd.DietSulfur: limits of sulfur: 0 to 100 (%)" },
 		{ "herd.PairWeight: limits of cow: > 0 (lb)",
 		  "herd.PairWeight: limits of weaned: >= 0 (lb)" },
 		{ "forage.ClippedYield: limits of sample: >= 0 (lb)",
@@ -3351,51 +3351,6 @@ static inline double soum_herd_heat_adjusted(
 	return soum_one(SOUM_HERD_HEAT_ADJUSTED, given, status);
 }
 
-/* Returns the total dissolved solids of water in ppm from what a conductivity
- * meter shows.
- *
- *     conductivity * 640
- *
- * conductivity  in mmho/cm, which is mS/cm or dS/m; limits >= 0
- *
- * Result: a number.
- * Note: about: the factor goes with the salts. MONTANA-SOLIDS prints 1,000 ppm
- * beside 1.5 mmho/cm and 10,000 beside 16, where this gives 960 and 10,240.
- * Where the class hangs on it, have the water analysed.
- * Source: SERVITECH-WATER 0.64 of the conductivity in µmho/cm
- */
-static inline double soum_herd_dissolved_solids(double conductivity, int32_t *status)
-{
-	const double given[] = { conductivity };
-
-	return soum_one(SOUM_HERD_DISSOLVED_SOLIDS, given, status);
-}
-
-/* Returns the sulfur of feed and water together as a share of the dry matter
- * eaten.
- *
- *     (sulfate / 1000 * water * 0.334 + feed * sulfur) / feed
- *
- * sulfate  sulfate of the water in ppm; limits >= 0
- * water    water drunk; m3/day; limits >= 0 (gal/day)
- * feed     dry matter eaten; kg/day; limits > 0 (lb/day)
- * sulfur   sulfur of the feed's dry matter; share; limits 0 to 100 (%)
- *
- * Result: Fraction in share.
- * Note: cattle on forage should not get more than 0.5 % [NDSU-SULFATE-2008];
- * more can cost them their eyesight and their lives. They drink most in the
- * heat: reckon with PeakWater, and ask a vet or an adviser.
- * Source: NDSU-SULFATE-2008 that both count; the sum is ours: a ppm is a gram
- * in a cubic metre, and SO4 holds 0.334 of S by the atomic weights
- */
-static inline double soum_herd_diet_sulfur(
-	double sulfate, double water, double feed, double sulfur, int32_t *status)
-{
-	const double given[] = { sulfate, water, feed, sulfur };
-
-	return soum_one(SOUM_HERD_DIET_SULFUR, given, status);
-}
-
 /* Returns the dry matter that a group wants from pasture in a day.
  *
  *     head * weight * intake * pasture
@@ -4056,6 +4011,51 @@ static inline double soum_herd_water(
 	const double given[] = { head, weight, (double)rule, (double)season, place };
 
 	return soum_one(SOUM_HERD_WATER, given, status);
+}
+
+/* Returns the total dissolved solids of water in ppm from what a conductivity
+ * meter shows.
+ *
+ *     conductivity * 640
+ *
+ * conductivity  in mmho/cm, which is mS/cm or dS/m; limits >= 0
+ *
+ * Result: a number.
+ * Note: about: the factor goes with the salts. MONTANA-SOLIDS prints 1,000 ppm
+ * beside 1.5 mmho/cm and 10,000 beside 16, where this gives 960 and 10,240.
+ * Where the class hangs on it, have the water analysed.
+ * Source: SERVITECH-WATER 0.64 of the conductivity in µmho/cm
+ */
+static inline double soum_herd_dissolved_solids(double conductivity, int32_t *status)
+{
+	const double given[] = { conductivity };
+
+	return soum_one(SOUM_HERD_DISSOLVED_SOLIDS, given, status);
+}
+
+/* Returns the sulfur of feed and water together as a share of the dry matter
+ * eaten.
+ *
+ *     (sulfate / 1000 * water * 0.334 + feed * sulfur) / feed
+ *
+ * sulfate  sulfate of the water in ppm; limits >= 0
+ * water    water drunk; m3/day; limits >= 0 (gal/day)
+ * feed     dry matter eaten; kg/day; limits > 0 (lb/day)
+ * sulfur   sulfur of the feed's dry matter; share; limits 0 to 100 (%)
+ *
+ * Result: Fraction in share.
+ * Note: cattle on forage should not get more than 0.5 % [NDSU-SULFATE-2008];
+ * more can cost them their eyesight and their lives. They drink most in the
+ * heat: reckon with PeakWater, and ask a vet or an adviser.
+ * Source: NDSU-SULFATE-2008 that both count; the sum is ours: a ppm is a gram
+ * in a cubic metre, and SO4 holds 0.334 of S by the atomic weights
+ */
+static inline double soum_herd_diet_sulfur(
+	double sulfate, double water, double feed, double sulfur, int32_t *status)
+{
+	const double given[] = { sulfate, water, feed, sulfur };
+
+	return soum_one(SOUM_HERD_DIET_SULFUR, given, status);
 }
 
 /* Returns the mean live weight of a cow with her calf from birth to weaning:
@@ -8415,19 +8415,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       cattle, and differ: dairy cows are stressed from 72 on, those of high
  *       yield from 68; the three classes of dairy cows end at 89 in print,
  *       above which the highest is given all the same.
- *   herd.WaterLimits
- *       Gives the limits of stock water, as a copy.
- *   herd.WaterQuality           amount, scale, stock
- *       Gives the class of stock water by one scale for one sort of stock. It
- *       is a sieve, not an analysis: salts, sulfate, nitrate and algae come
- *       together or alone, and the feed adds to them. Have water analysed
- *       before stock depend on it, at any doubt, and where a meter shows 2,500
- *       to 3,000 ppm or more (MONTANA-SOLIDS); sulfate counts together with
- *       the sulfur of the feed (DietSulfur). Sick or dying stock, or water
- *       with a bloom on it: off the water at once, and call a vet. The sources
- *       differ: sulfate is over the limit from 1,000, 1,500, over 2,000 or
- *       over 3,000 ppm on; solids from 3,000 or 5,000. Where a source is for
- *       grown stock alone, none is given for other sorts.
  *   herd.ExcretionRows
  *       Gives the table of Excretion, as a copy.
  *   herd.Excretion              animal, by, of, head, weight, days
@@ -8494,6 +8481,19 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       units of one of them, summed.
  *   herd.WaterFigures
  *       Gives the water table, as a copy.
+ *   herd.WaterLimits
+ *       Gives the limits of stock water, as a copy.
+ *   herd.WaterQuality           amount, scale, stock
+ *       Gives the class of stock water by one scale for one sort of stock. It
+ *       is a sieve, not an analysis: salts, sulfate, nitrate and algae come
+ *       together or alone, and the feed adds to them. Have water analysed
+ *       before stock depend on it, at any doubt, and where a meter shows 2,500
+ *       to 3,000 ppm or more (MONTANA-SOLIDS); sulfate counts together with
+ *       the sulfur of the feed (DietSulfur). Sick or dying stock, or water
+ *       with a bloom on it: off the water at once, and call a vet. The sources
+ *       differ: sulfate is over the limit from 1,000, 1,500, over 2,000 or
+ *       over 3,000 ppm on; solids from 3,000 or 5,000. Where a source is for
+ *       grown stock alone, none is given for other sorts.
  *   forage.CalibratePlate       heights, masses, throughZero
  *       Fits a line of one's own through heights under a plate and the dry
  *       matter clipped at the same places. Clip at least ten places over the

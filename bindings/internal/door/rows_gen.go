@@ -686,44 +686,6 @@ func rowsHerdHeatAdjusted(columns [most][]float64, strides [most]int, out []floa
 	}
 }
 
-func rowsHerdDissolvedSolids(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	status = status[:len(out)]
-	for i := range out {
-		conductivity := c0[i*s0]
-		if conductivity >= 0 && conductivity <= math.MaxFloat64 {
-			if v := conductivity * 640.0; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
-		v, err := herd.DissolvedSolids(conductivity)
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
-func rowsHerdDietSulfur(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	c1, s1 := columns[1], strides[1]
-	c2, s2 := columns[2], strides[2]
-	c3, s3 := columns[3], strides[3]
-	status = status[:len(out)]
-	for i := range out {
-		sulfate := c0[i*s0]
-		water := c1[i*s1]
-		feed := c2[i*s2]
-		sulfur := c3[i*s3]
-		if sulfate >= 0 && sulfate <= math.MaxFloat64 && water >= 0 && water <= math.MaxFloat64 && feed > 0 && feed <= math.MaxFloat64 && sulfur >= 0 && sulfur <= 100*float64(units.Percent) {
-			if v := (sulfate/1000.0*water*0.334 + feed*sulfur) / feed; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
-		v, err := herd.DietSulfur(sulfate, units.WaterRate(water), units.Demand(feed), units.Fraction(sulfur))
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
 func rowsHerdDemand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -1144,6 +1106,44 @@ func rowsHerdWater(columns [most][]float64, strides [most]int, out []float64, st
 		season := c3[i*s3]
 		place := c4[i*s4]
 		v, err := herd.Water(head, units.LiveWeight(weight), herd.WaterRule(whole(rule)), herd.Season(whole(season)), units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDissolvedSolids(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		conductivity := c0[i*s0]
+		if conductivity >= 0 && conductivity <= math.MaxFloat64 {
+			if v := conductivity * 640.0; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.DissolvedSolids(conductivity)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDietSulfur(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		sulfate := c0[i*s0]
+		water := c1[i*s1]
+		feed := c2[i*s2]
+		sulfur := c3[i*s3]
+		if sulfate >= 0 && sulfate <= math.MaxFloat64 && water >= 0 && water <= math.MaxFloat64 && feed > 0 && feed <= math.MaxFloat64 && sulfur >= 0 && sulfur <= 100*float64(units.Percent) {
+			if v := (sulfate/1000.0*water*0.334 + feed*sulfur) / feed; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.DietSulfur(sulfate, units.WaterRate(water), units.Demand(feed), units.Fraction(sulfur))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -4454,8 +4454,6 @@ var table = []struct {
 	{"herd.HeatIndex", 3, rowsHerdHeatIndex},
 	{"herd.DewPointHeatIndex", 2, rowsHerdDewPointHeatIndex},
 	{"herd.HeatAdjusted", 3, rowsHerdHeatAdjusted},
-	{"herd.DissolvedSolids", 1, rowsHerdDissolvedSolids},
-	{"herd.DietSulfur", 4, rowsHerdDietSulfur},
 	{"herd.Demand", 4, rowsHerdDemand},
 	{"herd.Feed", 2, rowsHerdFeed},
 	{"herd.ManurePerUnitYear", 1, rowsHerdManurePerUnitYear},
@@ -4486,6 +4484,8 @@ var table = []struct {
 	{"herd.UnitMonth", 2, rowsHerdUnitMonth},
 	{"herd.DrySheepRate", 3, rowsHerdDrySheepRate},
 	{"herd.Water", 5, rowsHerdWater},
+	{"herd.DissolvedSolids", 1, rowsHerdDissolvedSolids},
+	{"herd.DietSulfur", 4, rowsHerdDietSulfur},
 	{"herd.PairWeight", 2, rowsHerdPairWeight},
 	{"forage.ClippedYield", 3, rowsForageClippedYield},
 	{"forage.HoopArea", 1, rowsForageHoopArea},
