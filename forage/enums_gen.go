@@ -436,6 +436,30 @@ func (e *Carrying) UnmarshalText(text []byte) error {
 	return &units.ParseError{Quantity: "forage.Carrying", Text: string(text), Problem: "no such word", Accepts: namesCarrying[1:], Word: true}
 }
 
+var namesResponseSource = []string{"", "iowa wet", "iowa dry", "wisconsin less", "wisconsin more", "kentucky", "oklahoma"}
+
+// String gives the text of the constant, "" for a value that is none of them.
+func (e ResponseSource) String() string {
+	if e < 1 || int(e) >= len(namesResponseSource) {
+		return ""
+	}
+	return namesResponseSource[e]
+}
+
+// MarshalText gives the text of the constant.
+func (e ResponseSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText reads the text of a constant.
+func (e *ResponseSource) UnmarshalText(text []byte) error {
+	for i, name := range namesResponseSource[1:] {
+		if name == string(text) {
+			*e = ResponseSource(i + 1)
+			return nil
+		}
+	}
+	return &units.ParseError{Quantity: "forage.ResponseSource", Text: string(text), Problem: "no such word", Accepts: namesResponseSource[1:], Word: true}
+}
+
 var namesCondition = []string{"", "fair", "good", "excellent"}
 
 // String gives the text of the constant, "" for a value that is none of them.
@@ -818,30 +842,6 @@ func (e *StockpileTrial) UnmarshalText(text []byte) error {
 		}
 	}
 	return &units.ParseError{Quantity: "forage.StockpileTrial", Text: string(text), Problem: "no such word", Accepts: namesStockpileTrial[1:], Word: true}
-}
-
-var namesResponseSource = []string{"", "iowa wet", "iowa dry", "wisconsin less", "wisconsin more", "kentucky", "oklahoma"}
-
-// String gives the text of the constant, "" for a value that is none of them.
-func (e ResponseSource) String() string {
-	if e < 1 || int(e) >= len(namesResponseSource) {
-		return ""
-	}
-	return namesResponseSource[e]
-}
-
-// MarshalText gives the text of the constant.
-func (e ResponseSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-
-// UnmarshalText reads the text of a constant.
-func (e *ResponseSource) UnmarshalText(text []byte) error {
-	for i, name := range namesResponseSource[1:] {
-		if name == string(text) {
-			*e = ResponseSource(i + 1)
-			return nil
-		}
-	}
-	return &units.ParseError{Quantity: "forage.ResponseSource", Text: string(text), Problem: "no such word", Accepts: namesResponseSource[1:], Word: true}
 }
 
 var namesRootTest = []string{"", "first", "second", "third", "fourth"}

@@ -82,6 +82,9 @@ func PlateEquations() []PlateEquation { return slices.Clone(plateRows) }
 //
 // Table: dry matter for each unit of compressed height, by row
 //
+// Where:
+//   - equation: as in PlateEquations
+//
 // Errors: a *units.ParseError that lists the rows
 //
 // Note: single places strayed from one line by 753 kg/ha, means of twenty by 155
@@ -91,10 +94,9 @@ func PlateEquations() []PlateEquation { return slices.Clone(plateRows) }
 //
 // Source: TEAGASC-PLATE, MICHELL-1982, RAYBURN-1998
 func PlateSlope(equation string) (units.PlateDensity, error) {
-	for i := range plateRows {
-		if plateRows[i].Name == equation {
-			return plateRows[i].Slope, nil
-		}
+	row := rowOf(plateRows, func(r *PlateEquation) bool { return r.Name == equation })
+	if row == nil {
+		return noRow[units.PlateDensity](&formulaPlateSlope, "equation", equation, "no such row", namesOf(plateRows, func(r *PlateEquation) string { return r.Name }), 0)
 	}
-	return missing[units.PlateDensity]("forage.PlateEquation", equation, "no such row", plateRows, func(r *PlateEquation) string { return r.Name })
+	return row.Slope, nil
 }

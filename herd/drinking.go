@@ -279,17 +279,6 @@ func noDrinking(animal string, by DrinkingSource, arguments ...float64) error {
 	return formulaDrinking.NoRow("animal", animal, "no figure of what this animal drinks", animals, arguments...)
 }
 
-// namesOf lists the names of rows, each once.
-func namesOf[R any](rows []R, name func(*R) string) []string {
-	var names []string
-	for i := range rows {
-		if n := name(&rows[i]); !slices.Contains(names, n) {
-			names = append(names, n)
-		}
-	}
-	return names
-}
-
 // FeedWater is a rule of water by the feed eaten.
 type FeedWater int
 

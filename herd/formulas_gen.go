@@ -63,16 +63,6 @@ var formulaPubertyMonths = units.Formula{
 	},
 }
 
-var formulaHeadPerArea = units.Formula{
-	Name: "herd.HeadPerArea", Source: "HENS-500 87.12 ft² each; definition: its inverse",
-	Quantity: "HeadRate", Lines: []units.Line{
-		{Value: units.Term{Op: "/", Terms: []units.Term{{Number: 1}, {Argument: 1}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "room", Quantity: "Area", Unit: "ft2", Factor: float64(units.SquareFoot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-	},
-}
-
 var formulaCriticalTemperature = units.Formula{
 	Name: "herd.CriticalTemperature", Source: "NEB-COLD; SDSU-COLD and KSU-COLD the short form",
 	Lookup: "°F by coat and flesh; the short form by coat alone",
@@ -869,6 +859,16 @@ var formulaBirdsFollow = units.Formula{
 	},
 }
 
+var formulaHeadPerArea = units.Formula{
+	Name: "herd.HeadPerArea", Source: "HENS-500 87.12 ft² each; definition: its inverse",
+	Quantity: "HeadRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Number: 1}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "room", Quantity: "Area", Unit: "ft2", Factor: float64(units.SquareFoot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
 var formulaTapeWeight = units.Formula{
 	Name: "herd.TapeWeight", Source: "PEACE-CORPS-TAPE cattle and donkey; ARKANSAS-HORSE; GAUTENG-TAPE horse in cm; VIOVET-TAPE sheep, goat, pig in m; PIG-TAPE pig and 7 lb; STEALTH-PIG",
 	Quantity: "LiveWeight", Lookup: "girth * girth * length times the factor of the rule, and for some rules a few pounds added",
@@ -1030,7 +1030,6 @@ var formulaPairWeight = units.Formula{
 // Source: definition: written from the doc comments
 func Formulas() []units.Formula {
 	return []units.Formula{
-		formulaHeadPerArea,
 		formulaCriticalTemperature,
 		formulaWindChill,
 		formulaColdNeed,
@@ -1095,6 +1094,7 @@ func Formulas() []units.Formula {
 		formulaWormStubble,
 		formulaFlyDays,
 		formulaBirdsFollow,
+		formulaHeadPerArea,
 		formulaTapeWeight,
 		formulaGirthWeight,
 		formulaAnimalUnits,

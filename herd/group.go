@@ -159,8 +159,3 @@ func (g Group) WaterOn(date units.Date, season Season, end units.End) (units.Wat
 	place := units.Span[units.Fraction]{Low: 0, High: units.Whole}.At(end)
 	return Water(s.Head, s.Weight, g.Class.WaterAt(s.Stage), season, place)
 }
-
-// noEnd refuses what is no end of a span.
-func noEnd(function string, index int, end units.End) error {
-	return units.NotPossible(function, "end", index, float64(end), "", "1, 2 or 3: low, middle or high", "definition")
-}

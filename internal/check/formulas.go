@@ -357,8 +357,12 @@ func (s *subject) guards() {
 				if math.IsInf(v, 0) {
 					continue
 				}
-				if s.function.Type().In(i).Kind() == reflect.Int {
+				switch {
+				case s.function.Type().In(i).Kind() != reflect.Int:
+				case v < low:
 					v = math.Floor(v)
+				default:
+					v = math.Ceil(v)
 				}
 				beyond := append([]float64(nil), values...)
 				beyond[i] = v

@@ -1,0 +1,23 @@
+package herd
+
+import (
+	"slices"
+
+	"example.org/soum/units"
+)
+
+// namesOf lists the names of rows, each once.
+func namesOf[R any](rows []R, name func(*R) string) []string {
+	var names []string
+	for i := range rows {
+		if n := name(&rows[i]); !slices.Contains(names, n) {
+			names = append(names, n)
+		}
+	}
+	return names
+}
+
+// noEnd refuses what is no end of a span.
+func noEnd(function string, index int, end units.End) error {
+	return units.NotPossible(function, "end", index, float64(end), "", "1, 2 or 3: low, middle or high", "definition")
+}
