@@ -71,7 +71,8 @@ func FeedCost(feed units.FreshFeed, price units.FeedPrice) (units.Money, error) 
 
 // forNoMass refuses a price that is not for a mass.
 func forNoMass(formula *units.Formula, index int, price units.FeedPrice) error {
-	return units.NotPossible(formula.Name, "price", index, float64(price.Per), "kg", "for a mass above 0 kg", formula.Source)
+	mass := units.Argument{Name: "price", Unit: "kg", Factor: 1, Domain: units.Limits{High: infinity, LowOpen: true, LowOf: -1, HighOf: -1}}
+	return units.OutOfDomain(formula.Name, index, mass, float64(price.Per))
 }
 
 // NutrientCost tells what so much of a nutrient costs in a feed, from the feed's price

@@ -78,7 +78,7 @@ func TestHeadDayCost(t *testing.T) {
 func TestFeedCost(t *testing.T) {
 	_, err := forage.FeedCost(1, units.FeedPrice{})
 	refuses(t, err, "price")
-	assert.ErrorContains(t, err, "must be for a mass above 0 kg")
+	assert.ErrorContains(t, err, "price is 0 kg, must be above 0 kg")
 	_, err = forage.NutrientCost(units.FeedPrice{}, 0.5, 1)
 	refuses(t, err, "price")
 	one, err := forage.FeedCost(1*units.FreshTonne, price("200 EUR/t"))

@@ -102,7 +102,7 @@ type Pasture struct {
 func (p Pasture) Density(condition Condition) (units.Span[units.Density], error) {
 	const function = "forage.Pasture.Density"
 	if condition < Fair || condition > Excellent {
-		return units.Single(notANumber[units.Density]()), units.NotPossible(function, "condition", 1, float64(condition), "", "from 1 to 3: fair, good, excellent", p.DensitySource)
+		return units.Single(notANumber[units.Density]()), units.OutOfDomain(function, 1, formulaDensityOf.Arguments[1], float64(condition))
 	}
 	span := p.densities()[condition-Fair]
 	if printed(span) {
@@ -149,7 +149,7 @@ func (p Pasture) Yield(of Productivity) (units.Yield, error) {
 	case ProductivityHigh:
 		return p.YieldHigh, nil
 	}
-	return notANumber[units.Yield](), units.NotPossible("forage.Pasture.Yield", "of", 1, float64(of), "", "from 1 to 3: low, medium, high", p.GrowthSource)
+	return notANumber[units.Yield](), units.OutOfDomain("forage.Pasture.Yield", 1, formulaYieldOf.Arguments[1], float64(of))
 }
 
 // Pastures gives the rows of the library, as copies of the caller's own.

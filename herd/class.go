@@ -1,9 +1,7 @@
 package herd
 
 import (
-	"fmt"
 	"slices"
-	"strings"
 
 	"example.org/soum/units"
 )
@@ -179,7 +177,7 @@ func (c Class) IntakeAt(stage Stage) (StageIntake, error) {
 		stages[i] = row.Stage.String()
 	}
 	if stage.String() == "" {
-		return StageIntake{}, units.NotPossible("herd.Class.IntakeAt", "stage", 1, float64(stage), "", fmt.Sprintf("from 1 to %d: %s", StageLaying, strings.Join(namesStage[StageDry:], ", ")), "definition")
+		return StageIntake{}, units.OutOfDomain("herd.Class.IntakeAt", 1, formulaBeefIntake.Arguments[1], float64(stage))
 	}
 	return StageIntake{}, &units.ParseError{Quantity: "class " + c.Name, Text: stage.String(), Problem: "no intake is given for this stage", Accepts: stages, Word: true}
 }

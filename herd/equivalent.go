@@ -144,7 +144,7 @@ func (r Reckoned) In(to Reckoning) (Reckoned, error) {
 // Errors: a *units.DomainError where the area is not above 0
 func (r Reckoned) PerHectare(area units.Area) (float64, error) {
 	if !(area > 0) || math.IsInf(float64(area), 1) {
-		return math.NaN(), units.NotPossible("herd.Reckoned.PerHectare", "area", 1, area.Hectares(), "ha", "above 0 ha", "definition")
+		return math.NaN(), units.OutOfDomain("herd.Reckoned.PerHectare", 1, formulaDrySheepRate.Arguments[2], float64(area))
 	}
 	return r.Value / area.Hectares(), nil
 }

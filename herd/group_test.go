@@ -84,7 +84,7 @@ func TestGroupErrors(t *testing.T) {
 		assert.ErrorContains(t, err, "herd.Group.DemandOn: end is")
 		drunk, err := herd.Group{Class: ewe, Head: 12}.WaterOn(0, herd.Summer, end)
 		assert.True(t, math.IsNaN(float64(drunk)))
-		assert.ErrorContains(t, err, "must be 1, 2 or 3: low, middle or high")
+		assert.ErrorContains(t, err, "must be from 1 to 3: low, middle, high")
 	}
 }
 

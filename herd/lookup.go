@@ -19,5 +19,5 @@ func namesOf[R any](rows []R, name func(*R) string) []string {
 
 // noEnd refuses what is no end of a span.
 func noEnd(function string, index int, end units.End) error {
-	return units.NotPossible(function, "end", index, float64(end), "", "1, 2 or 3: low, middle or high", "definition")
+	return units.OutOfDomain(function, index, formulaEquivalentHead.Arguments[4], float64(end))
 }

@@ -29,15 +29,6 @@ func (e *DomainError) Error() string {
 	return fmt.Sprintf("%s: %s is %s, must be %s", e.Function, e.Argument, number(e.Value, e.Unit), e.wanted)
 }
 
-// NotPossible gives the error of an impossible argument of a function or a method whose
-// limits no doc comment tells; wanted says in words what is possible.
-func NotPossible(function, argument string, index int, value float64, unit, wanted, source string) error {
-	return &DomainError{
-		Function: function, Argument: argument, Index: index, Value: value,
-		Low: math.NaN(), High: math.NaN(), Unit: unit, Source: source, wanted: wanted,
-	}
-}
-
 // RangeError says that an argument lies outside what the source of a formula
 // was fitted on or printed for. The formula's value comes with it.
 type RangeError struct {

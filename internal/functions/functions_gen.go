@@ -16,7 +16,6 @@ import (
 var functions = []Function{
 	{Name: "units.NewDate", Parameters: []string{"year", "month", "day"}, Call: units.NewDate},
 	{Name: "units.ParseDate", Parameters: []string{"text"}, Call: units.ParseDate},
-	{Name: "units.NotPossible", Parameters: []string{"function", "argument", "index", "value", "unit", "wanted", "source"}, Call: units.NotPossible},
 	{Name: "units.Between", Parameters: []string{"low", "high", "source"}, Call: units.Between},
 	{Name: "units.Impossible", Parameters: []string{"err"}, Call: units.Impossible},
 	{Name: "units.ParseMoney", Parameters: []string{"text"}, Call: units.ParseMoney},
