@@ -56,10 +56,7 @@ type Frame struct {
 	// Factor is the printed dry matter per area for one gram of dry sample; 0
 	// where the source prints the size alone.
 	Factor units.Yield `json:"factor"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note tells what does not agree.
 	Note string `json:"note,omitempty"`
 }

@@ -169,10 +169,7 @@ type StorageRow struct {
 	Loss units.Span[units.Fraction] `json:"loss"`
 	// AndMore tells that print has no upper end.
 	AndMore bool `json:"and_more"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // StorageRows gives the table of StorageLoss, as a copy.
@@ -243,10 +240,7 @@ type FeederRow struct {
 	By FeederSource `json:"by"`
 	// Waste is the share of what is hauled.
 	Waste units.Fraction `json:"waste"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // FeederRows gives the table of FeederWaste, as a copy.

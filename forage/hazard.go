@@ -86,10 +86,7 @@ type BloatPlant struct {
 	Plant string `json:"plant"`
 	// Tendency is how ready it is to bloat stock.
 	Tendency BloatTendency `json:"tendency"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // BloatPlants gives the table of BloatOf, as a copy.

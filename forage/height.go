@@ -41,10 +41,7 @@ type HeightRow struct {
 	Begin units.Span[units.Height] `json:"begin"`
 	// End is the height at which they come out.
 	End units.Span[units.Height] `json:"end"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // HeightRows gives the table of GrazingHeight, as a copy.

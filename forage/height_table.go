@@ -4,12 +4,12 @@ import "example.org/soum/units"
 
 // tall is a row of heights in inches.
 func tall(crop string, by HeightSource, begin, most, end, left units.Height, source, mark string) HeightRow {
-	return HeightRow{crop, by, inches([2]units.Height{begin, most}), inches([2]units.Height{end, left}), source, mark}
+	return HeightRow{crop, by, inches([2]units.Height{begin, most}), inches([2]units.Height{end, left}), printed(source, mark)}
 }
 
 // tallMetric is a row of single heights in centimetres.
 func tallMetric(crop string, begin, end units.Height) HeightRow {
-	return HeightRow{crop, HeightsByScotland, units.Single(begin * units.HeightCentimetre), units.Single(end * units.HeightCentimetre), "SRUC-SHEEPNET", "B"}
+	return HeightRow{crop, HeightsByScotland, units.Single(begin * units.HeightCentimetre), units.Single(end * units.HeightCentimetre), printed("SRUC-SHEEPNET", "B")}
 }
 
 // heightRows is the table of GrazingHeight.

@@ -45,3 +45,6 @@ func known[R any](rows []R, fits func(*R) bool, what func(*R) string) []string {
 func noRow[Q ~float64](formula *units.Formula, argument, text, problem string, accepts []string, arguments ...float64) (Q, error) {
 	return notANumber[Q](), formula.NoRow(argument, text, problem, accepts, arguments...)
 }
+
+// printed tells where a row stands in print, and how it was come by.
+func printed(source, mark string) units.Printed { return units.Printed{Source: source, Mark: mark} }

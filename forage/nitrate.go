@@ -91,10 +91,7 @@ type NitrateStep struct {
 	Pregnant units.Span[units.Fraction] `json:"pregnant"`
 	// Others is the largest share for stock that is not pregnant.
 	Others units.Span[units.Fraction] `json:"others"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // NitrateSteps gives the scales of nitrate in feed, as a copy.

@@ -25,10 +25,7 @@ type ResponseRow struct {
 	By ResponseSource `json:"by"`
 	// Response is dry matter for each equal mass of nitrogen.
 	Response units.Span[float64] `json:"response"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // ResponseRows gives the table of NitrogenResponse, as a copy.

@@ -105,7 +105,7 @@ func (p Pasture) Density(condition Condition) (units.Span[units.Density], error)
 		return units.Single(notANumber[units.Density]()), units.OutOfDomain(function, 1, formulaDensityOf.Arguments[1], float64(condition))
 	}
 	span := p.densities()[condition-Fair]
-	if printed(span) {
+	if isPrinted(span) {
 		return span, nil
 	}
 	return units.Single(notANumber[units.Density]()), &units.ParseError{
@@ -119,14 +119,14 @@ func (p *Pasture) densities() [Excellent]units.Span[units.Density] {
 	return [...]units.Span[units.Density]{p.Fair, p.Good, p.Excellent}
 }
 
-// printed reports whether a span of density is published.
-func printed(span units.Span[units.Density]) bool { return span.Low > 0 && span.High >= span.Low }
+// isPrinted reports whether a span of density is published.
+func isPrinted(span units.Span[units.Density]) bool { return span.Low > 0 && span.High >= span.Low }
 
 // conditions lists those that the row has a density for.
 func (p *Pasture) conditions() []string {
 	var has []string
 	for i, span := range p.densities() {
-		if printed(span) {
+		if isPrinted(span) {
 			has = append(has, (Fair + Condition(i)).String())
 		}
 	}
@@ -215,7 +215,7 @@ func DensityOf(pasture string, condition Condition, end units.End) (units.Densit
 	var span units.Span[units.Density]
 	if condition >= Fair && condition <= Excellent {
 		p := row.pasture()
-		if span = p.densities()[condition-Fair]; !printed(span) {
+		if span = p.densities()[condition-Fair]; !isPrinted(span) {
 			return noRow[units.Density](&formulaDensityOf, "condition", condition.String(), p.noDensity(condition), p.conditions(), arguments[:]...)
 		}
 	}

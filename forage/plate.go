@@ -64,10 +64,7 @@ type PlateEquation struct {
 	Fit float64 `json:"fit,omitempty"`
 	// Where and when it was measured.
 	Where string `json:"where"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // PlateEquations gives the table of published slopes, as a copy. No intercept is

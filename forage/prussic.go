@@ -48,10 +48,7 @@ type PrussicHeightRow struct {
 	By PrussicSource `json:"by"`
 	// Height is the least height of the stand.
 	Height units.Span[units.Height] `json:"height"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // PrussicWaitRow is a row of the days to wait after a frost.
@@ -62,10 +59,7 @@ type PrussicWaitRow struct {
 	By PrussicSource `json:"by"`
 	// Wait is the days from the frost to grazing.
 	Wait units.Span[units.Days] `json:"wait"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // PrussicHeights gives the least heights for grazing, as a copy.

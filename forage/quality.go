@@ -80,10 +80,7 @@ type ForageRow struct {
 	Share units.Span[units.Fraction] `json:"share"`
 	// Bound is how the span is meant.
 	Bound Bound `json:"bound"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // QualityRows gives the table of Quality, as a copy.
@@ -220,10 +217,7 @@ type GradeStep struct {
 	Limit float64 `json:"limit"`
 	// Grade is the grade.
 	Grade HayGrade `json:"grade"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // GradeSteps gives the grades of hay, as a copy.
@@ -318,10 +312,7 @@ type PastureGrade struct {
 	Legume units.Fraction `json:"legume"`
 	// Share is the share of dead herbage; for low up to that.
 	Share units.Fraction `json:"share"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // PastureGrades gives four classes of pasture, as a copy: what to put into

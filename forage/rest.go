@@ -36,10 +36,7 @@ type RestRow struct {
 	Season Season `json:"season"`
 	// Rest is the printed span.
 	Rest units.Span[units.Days] `json:"rest"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note tells what the figure is, where it is not a span of rest plainly.
 	Note string `json:"note,omitempty"`
 }

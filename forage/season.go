@@ -26,10 +26,7 @@ type GrowthCurve struct {
 	Name string `json:"name"`
 	// Shares of the year's growth, January first, as printed.
 	Shares [12]units.Fraction `json:"shares"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note tells what the row does not say of itself.
 	Note string `json:"note,omitempty"`
 }
@@ -86,10 +83,7 @@ type SeasonCurve struct {
 	Autumn units.Fraction `json:"autumn"`
 	// Annual is the year's growth, 0 where it is not printed with the shares.
 	Annual units.Yield `json:"annual,omitempty"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // SeasonCurves gives the rows of growth by season, of New Zealand, as a copy.
@@ -147,10 +141,7 @@ type GrowthRow struct {
 	When string `json:"when"`
 	// Growth is the mean daily growth.
 	Growth units.Growth `json:"growth"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // GrowthRows gives the table of measured daily growth, as a copy.

@@ -287,10 +287,7 @@ type UseRow struct {
 	Share units.Span[units.Fraction] `json:"share"`
 	// Of tells what the share is of.
 	Of string `json:"of"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note tells what the figure is besides.
 	Note string `json:"note,omitempty"`
 }

@@ -15,10 +15,7 @@ type YieldRow struct {
 	Low    units.Yield `json:"low"`
 	Middle units.Yield `json:"middle"`
 	High   units.Yield `json:"high"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // YieldRows gives the table of CropYield, as a copy.

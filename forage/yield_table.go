@@ -4,7 +4,7 @@ import "example.org/soum/units"
 
 // grown is a row of yields in short tons an acre.
 func grown(crop string, low, middle, high units.Yield, source string) YieldRow {
-	return YieldRow{crop, low * shortTon, middle * shortTon, high * shortTon, source, "A"}
+	return YieldRow{crop, low * shortTon, middle * shortTon, high * shortTon, printed(source, "A")}
 }
 
 // yieldRows is the table of CropYield.

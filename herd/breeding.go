@@ -49,10 +49,7 @@ type BreedingRow struct {
 	Mean units.Days `json:"mean"`
 	// Span is the printed range, the mean at both ends where print gives none.
 	Span units.Span[units.Days] `json:"span"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // BreedingRows gives the table of breeding, as a copy.

@@ -53,10 +53,7 @@ type OverlapRow struct {
 	Name string `json:"name"`
 	// Share is the share of the diets in common.
 	Share units.Span[units.Fraction] `json:"share"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // OverlapRows gives the table of PrintedOverlap, as a copy.

@@ -215,10 +215,7 @@ type DrinkingRow struct {
 	Days units.Days `json:"days"`
 	// Water is the printed span for so many animals and so many days.
 	Water units.Span[units.WaterRate] `json:"water"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // DrinkingRows gives the table of Drinking, as a copy.

@@ -76,10 +76,7 @@ type ReckoningDefinition struct {
 	Unit UnitKind `json:"unit"`
 	// What is one unit, in words.
 	What string `json:"what"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how it was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // Definition gives what one unit of a reckoning is, and who says so.
@@ -162,10 +159,7 @@ type EquivalentRow struct {
 	Units units.Span[float64] `json:"units"`
 	// Weight is the live weight that print names, 0 where it names none.
 	Weight units.LiveWeight `json:"weight"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note says what else print says of the class.
 	Note string `json:"note,omitempty"`
 }
@@ -516,10 +510,7 @@ type ManureUnitRow struct {
 	Class string `json:"class"`
 	// Each is what one animal counts.
 	Each ManureUnits `json:"each"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // ManureUnitRows gives the table of units for manure rules, as a copy.

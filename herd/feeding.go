@@ -470,10 +470,7 @@ type IntakeFigure struct {
 	Intake units.Span[units.Demand] `json:"intake"`
 	// Pasture tells that the figure is the grazed part alone, measured on pasture.
 	Pasture bool `json:"pasture"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note says what a reader of the row should know.
 	Note string `json:"note,omitempty"`
 }

@@ -111,10 +111,7 @@ type HeatStep struct {
 	From float64 `json:"from"`
 	// Level is the class.
 	Level HeatLevel `json:"level"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // HeatSteps gives the scales of heat, as a copy.

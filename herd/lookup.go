@@ -21,3 +21,6 @@ func namesOf[R any](rows []R, name func(*R) string) []string {
 func noEnd(function string, index int, end units.End) error {
 	return units.OutOfDomain(function, index, formulaEquivalentHead.Arguments[4], float64(end))
 }
+
+// printed tells where a row stands in print, and how it was come by.
+func printed(source, mark string) units.Printed { return units.Printed{Source: source, Mark: mark} }

@@ -71,10 +71,7 @@ type ExcretionRow struct {
 	Potash units.Mass `json:"potash"`
 	// Sulfur is S.
 	Sulfur units.Mass `json:"sulfur"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // ExcretionRows gives the table of Excretion, as a copy.

@@ -76,10 +76,7 @@ type WormRow struct {
 	By WormSource `json:"by"`
 	// Days is the printed span.
 	Days units.Span[units.Days] `json:"days"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // WormRows gives the table of WormDays, as a copy.

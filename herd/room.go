@@ -16,10 +16,7 @@ type Room struct {
 	Rate units.Span[units.HeadRate] `json:"rate"`
 	// When says what the figure holds for.
 	When string `json:"when"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // Rooms gives the table of outdoor room, as a copy.

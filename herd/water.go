@@ -47,10 +47,7 @@ type WaterFigure struct {
 	Summer units.Span[units.WaterRate] `json:"summer"`
 	// Winter is the printed span for winter, the same where print gives one.
 	Winter units.Span[units.WaterRate] `json:"winter"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // WaterFigures gives the water table, as a copy.

@@ -66,10 +66,7 @@ type WaterLimit struct {
 	Over bool `json:"over"`
 	// Grade is the class.
 	Grade WaterGrade `json:"grade"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // WaterLimits gives the limits of stock water, as a copy.

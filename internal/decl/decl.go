@@ -26,7 +26,8 @@ type Package struct {
 	Doc        string
 	Quantities []Quantity
 	Enums      []Enum
-	Structs    []string // the exported ones
+	Structs    []string                   // the exported ones
+	Fields     map[string]*ast.StructType // of those, by name
 	Functions  []Function
 	// Undocumented lists exported names without a doc comment.
 	Undocumented []string
@@ -148,7 +149,7 @@ func Read(root, name string) (*Package, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &Package{Name: filepath.Base(name)}
+	p := &Package{Name: filepath.Base(name), Fields: map[string]*ast.StructType{}}
 	kinds := map[string]string{} // type name → underlying type
 	var files []*ast.File
 	for _, path := range paths {
@@ -198,6 +199,7 @@ func (p *Package) addTypes(g *ast.GenDecl, kinds map[string]string, set *token.F
 		}
 		if fields, ok := spec.Type.(*ast.StructType); ok && spec.Name.IsExported() {
 			p.Structs = append(p.Structs, spec.Name.Name)
+			p.Fields[spec.Name.Name] = fields
 			p.noteFields(spec.Name.Name, fields, set)
 		}
 		under, ok := spec.Type.(*ast.Ident)
