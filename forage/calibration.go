@@ -252,14 +252,12 @@ func (f fittedLine) mass(guard *units.Formula, height, readings, confidence floa
 		spread += 1 / n
 	}
 	failure := f.deviation * math.Sqrt(spread)
-	narrow := *guard
-	narrow.Arguments = slices.Clone(guard.Arguments)
-	narrow.Arguments[0].Range = units.Limits{Low: f.lowest, High: f.highest, LowOf: -1, HighOf: -1, Source: "the places clipped"}
+	clipped := units.Between(f.lowest, f.highest, "the places clipped")
 	margin := 0.0
 	if failure > 0 && confidence > 0 && confidence < 1 && f.places >= fewestPlaces {
 		margin = failure * student(confidence, n-float64(f.spent()))
 	}
-	_, err := units.Answer(&narrow, mass+margin, height, readings, n, f.deviation, f.breadth, confidence)
+	_, err := units.AnswerWithin(guard, 0, clipped, mass+margin, height, readings, n, f.deviation, f.breadth, confidence)
 	if units.Impossible(err) {
 		nan := notANumber[units.Yield]()
 		return MassEstimate{nan, nan, nan, nan}, err

@@ -56,10 +56,7 @@ type Frame struct {
 	// Factor is the printed dry matter per area for one gram of dry sample; 0
 	// where the source prints the size alone.
 	Factor units.Yield `json:"factor"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note tells what does not agree.
 	Note string `json:"note,omitempty"`
 }
@@ -75,17 +72,19 @@ func Frames() []Frame { return slices.Clone(frameRows) }
 //
 // Table: areas by frame, of all its plots together
 //
+// Where:
+//   - frame: as in Frames
+//
 // Errors: a *units.ParseError that lists the frames
 //
 // Source: VEGETATION-ATTRIBUTES, CATTLEMAN-2014, LULING-STICK, TEAGASC-CUT,
 // NDMC-CLIP, IDAHO-RANGE, TAMU-1646, as the row says
 func FrameArea(frame string) (units.Area, error) {
-	for i := range frameRows {
-		if frameRows[i].Name == frame {
-			return frameRows[i].Area, nil
-		}
+	row := rowOf(frameRows, func(f *Frame) bool { return f.Name == frame })
+	if row == nil {
+		return noRow[units.Area](&formulaFrameArea, "frame", frame, "no such frame", namesOf(frameRows, func(f *Frame) string { return f.Name }), 0)
 	}
-	return missing[units.Area]("forage.Frame", frame, "no such frame", frameRows, func(f *Frame) string { return f.Name })
+	return row.Area, nil
 }
 
 // RangePlant is a row of the table of air-dry matter by stage.
@@ -132,15 +131,4 @@ func AirDryShare(plant RangePlant, stage PlantStage) (units.Fraction, error) {
 		share = airDryShares[plant-1][stage-1] * units.Percent
 	}
 	return units.Answer(&formulaAirDryShare, share, float64(plant), float64(stage))
-}
-
-// missing refuses a name that no row has, with the names there are.
-func missing[Q ~float64, R any](quantity, text, problem string, rows []R, name func(*R) string) (Q, error) {
-	var names []string
-	for i := range rows {
-		if n := name(&rows[i]); !slices.Contains(names, n) {
-			names = append(names, n)
-		}
-	}
-	return notANumber[Q](), &units.ParseError{Quantity: quantity, Text: text, Problem: problem, Accepts: names, Word: true}
 }

@@ -116,6 +116,14 @@ func (e Carrying) String() string                   { return enum.Word(namesCarr
 func (e Carrying) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
 func (e *Carrying) UnmarshalText(text []byte) error { return enum.Read(namesCarrying, text, e) }
 
+var namesResponseSource = []string{"", "iowa wet", "iowa dry", "wisconsin less", "wisconsin more", "kentucky", "oklahoma"}
+
+func (e ResponseSource) String() string               { return enum.Word(namesResponseSource, e) }
+func (e ResponseSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+func (e *ResponseSource) UnmarshalText(text []byte) error {
+	return enum.Read(namesResponseSource, text, e)
+}
+
 var namesCondition = []string{"", "fair", "good", "excellent"}
 
 func (e Condition) String() string                   { return enum.Word(namesCondition, e) }
@@ -216,14 +224,6 @@ func (e StockpileTrial) String() string               { return enum.Word(namesSt
 func (e StockpileTrial) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
 func (e *StockpileTrial) UnmarshalText(text []byte) error {
 	return enum.Read(namesStockpileTrial, text, e)
-}
-
-var namesResponseSource = []string{"", "iowa wet", "iowa dry", "wisconsin less", "wisconsin more", "kentucky", "oklahoma"}
-
-func (e ResponseSource) String() string               { return enum.Word(namesResponseSource, e) }
-func (e ResponseSource) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
-func (e *ResponseSource) UnmarshalText(text []byte) error {
-	return enum.Read(namesResponseSource, text, e)
 }
 
 var namesRootTest = []string{"", "first", "second", "third", "fourth"}

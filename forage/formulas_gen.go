@@ -32,6 +32,14 @@ var formulaHoopArea = units.Formula{
 	},
 }
 
+var formulaFrameArea = units.Formula{
+	Name: "forage.FrameArea", Source: "VEGETATION-ATTRIBUTES, CATTLEMAN-2014, LULING-STICK, TEAGASC-CUT, NDMC-CLIP, IDAHO-RANGE, TAMU-1646, as the row says",
+	Quantity: "Area", Lookup: "areas by frame, of all its plots together",
+	Arguments: []units.Argument{
+		{Name: "frame", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 var formulaAirDryShare = units.Formula{
 	Name: "forage.AirDryShare", Source: "UTAH-AIR-DRY",
 	Quantity: "Fraction", Lookup: "printed shares by plant and stage",
@@ -288,6 +296,23 @@ var formulaOuterShare = units.Formula{
 	},
 }
 
+var formulaStorageLoss = units.Formula{
+	Name: "forage.StorageLoss", Source: "KENTUCKY-HAY, ISU-STORAGE, WISC-STORAGE, PURDUE-STORAGE",
+	Quantity: "Fraction", Arguments: []units.Argument{
+		{Name: "kept", Words: []string{"inside", "inside on rock", "inside on ground", "covered on pad", "covered on ground", "uncovered on pad", "uncovered on ground", "wrapped"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 8, HighOf: -1}},
+		{Name: "by", Words: []string{"kentucky", "iowa", "wisconsin", "wisconsin long", "purdue"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaFeederWaste = units.Formula{
+	Name: "forage.FeederWaste", Source: "ILL-FEEDERS",
+	Quantity: "Fraction", Arguments: []units.Argument{
+		{Name: "feeder", Words: []string{"cone", "ring", "trailer", "cradle", "sheeted", "poly", "none"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 7, HighOf: -1}},
+		{Name: "by", Words: []string{"buskirk", "oklahoma", "bell"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
 var formulaWasteShare = units.Formula{
 	Name: "forage.WasteShare", Source: "ILL-FEEDERS",
 	Quantity: "Fraction", Lines: []units.Line{
@@ -308,11 +333,64 @@ var formulaRainLoss = units.Formula{
 	},
 }
 
+var formulaWasteCost = units.Formula{
+	Name: "forage.WasteCost", Source: "ILL-FEEDERS",
+	Arguments: []units.Argument{
+		{Name: "bale", Quantity: "FreshFeed", Unit: "lb", Factor: float64(units.FreshPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "waste", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "price", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "bales", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaFeedCost = units.Formula{
+	Name: "forage.FeedCost", Source: "OHIO-HAY-2010",
+	Arguments: []units.Argument{
+		{Name: "feed", Quantity: "FreshFeed", Unit: "lb", Factor: float64(units.FreshPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "price", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaNutrientCost = units.Formula{
+	Name: "forage.NutrientCost", Source: "NDSU-COST",
+	Arguments: []units.Argument{
+		{Name: "price", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "content", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+		{Name: "per", Quantity: "Mass", Unit: "lb", Factor: float64(units.Pound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaHayFertility = units.Formula{
+	Name: "forage.HayFertility", Source: "OHIO-HAY-2010",
+	Arguments: []units.Argument{
+		{Name: "hay", Quantity: "FreshFeed", Unit: "lb", Factor: float64(units.FreshPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "nitrogen", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "phosphorus", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "potassium", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaHeadDayCost = units.Formula{
+	Name: "forage.HeadDayCost", Source: "ALABAMA-HAY",
+	Arguments: []units.Argument{
+		{Name: "total", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
 var formulaBloatRisk = units.Formula{
 	Name: "forage.BloatRisk", Source: "UKY-BLOAT for the threshold; FORAGEBEEF-BLOAT for the kinds of legume; BEEF-FROST for the frost",
 	Lookup: "raised where more than 50 % of the stand is legume (the source does not say whether by mass or by cover), else low",
 	Arguments: []units.Argument{
 		{Name: "legume", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaBloatOf = units.Formula{
+	Name: "forage.BloatOf", Source: "ALBERTA-BLOAT; FORAGEBEEF-BLOAT gives the same of trefoil, sainfoin and cicer milkvetch",
+	Arguments: []units.Argument{
+		{Name: "plant", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
@@ -328,6 +406,16 @@ var formulaTetanyRatio = units.Formula{
 	},
 }
 
+var formulaTetanyRisk = units.Formula{
+	Name: "forage.TetanyRisk", Source: "RAHMAN-2022 and MANITOBA-TETANY the ratio; OHIO-TETANY magnesium",
+	Lookup: "raised where TetanyRatio is above 2.2, or magnesium not above 0.2 % of the dry matter",
+	Arguments: []units.Argument{
+		{Name: "potassium", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "calcium", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+		{Name: "magnesium", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	},
+}
+
 var formulaEndophyteLoss = units.Formula{
 	Name: "forage.EndophyteLoss", Source: "OSU-ENDOPHYTE 45 g a day for each 10 %; the harm in winter and to mares is from memory",
 	Quantity: "LiveGain", Lines: []units.Line{
@@ -335,6 +423,16 @@ var formulaEndophyteLoss = units.Formula{
 	},
 	Arguments: []units.Argument{
 		{Name: "infected", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaGrazingHeight = units.Formula{
+	Name: "forage.GrazingHeight", Source: "UGA-HEIGHTS, LULING-STICK, UMAINE-STICK, TENNESSEE-NATIVE, WSU-HEIGHTS, SRUC-SHEEPNET, MIDDLE-PARK, CORNELL-INTENSIVE",
+	Quantity: "Height", Arguments: []units.Argument{
+		{Name: "crop", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "by", Words: []string{"georgia", "luling", "maine", "tennessee", "washington", "scotland", "middle park", "cornell"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 8, HighOf: -1}},
+		{Name: "moment", Words: []string{"begin", "end"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
 	},
 }
 
@@ -406,6 +504,26 @@ var formulaNitrateAs = units.Formula{
 	},
 }
 
+var formulaNitrateClass = units.Formula{
+	Name: "forage.NitrateClass", Source: "CLEMSON-NITRATE, DAIRYLAND-NITRATE, SERVITECH-NITRATE, OKLAHOMA-NITRATE, MANITOBA-NITRATE, as the scale says",
+	Arguments: []units.Argument{
+		{Name: "amount", Quantity: "Concentration", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "form", Words: []string{"nitrogen", "ion", "potassium"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "scale", Words: []string{"clemson", "dairyland", "servitech", "oklahoma", "manitoba"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+	},
+}
+
+var formulaNitrateRation = units.Formula{
+	Name: "forage.NitrateRation", Source: "CLEMSON-NITRATE, DAIRYLAND-NITRATE (its \"less than half\" is given as half), SERVITECH-NITRATE; MANITOBA-NITRATE for getting used to it",
+	Quantity: "Fraction", Arguments: []units.Argument{
+		{Name: "amount", Quantity: "Concentration", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "form", Words: []string{"nitrogen", "ion", "potassium"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "scale", Words: []string{"clemson", "dairyland", "servitech", "oklahoma", "manitoba"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "stock", Words: []string{"none", "young"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
 var formulaNitrateDilution = units.Formula{
 	Name: "forage.NitrateDilution", Source: "AMAG-NITRATE",
 	Quantity: "Fraction", Lines: []units.Line{
@@ -426,6 +544,72 @@ var formulaNitrateFeed = units.Formula{
 	Arguments: []units.Argument{
 		{Name: "nitrogen", Quantity: "Concentration", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaNitrogenResponse = units.Formula{
+	Name: "forage.NitrogenResponse", Source: "SINGER-2003, BRINK-CASLER, KENTUCKY-STOCKPILE, NOBLE-PERMANENT",
+	Quantity: "Yield", Arguments: []units.Argument{
+		{Name: "nitrogen", Quantity: "Dressing", Unit: "lb/ac", Factor: float64(units.DressingPoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "by", Words: []string{"iowa wet", "iowa dry", "wisconsin less", "wisconsin more", "kentucky", "oklahoma"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 6, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaFertilizer = units.Formula{
+	Name: "forage.Fertilizer", Source: "NOBLE-PERMANENT",
+	Quantity: "Dressing", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "nutrient", Quantity: "Dressing", Unit: "lb/ac", Factor: float64(units.DressingPoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "content", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaDensityOf = units.Formula{
+	Name: "forage.DensityOf", Source: "UMAINE-STICK; NOBLE-PICTURE and NOBLE-DROUGHT for warm-season-grass",
+	Quantity: "Density", Lookup: "dry matter for each unit of ruler height above the stubble, by row and condition of the stand",
+	Arguments: []units.Argument{
+		{Name: "pasture", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "condition", Words: []string{"fair", "good", "excellent"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaTurnInOf = units.Formula{
+	Name: "forage.TurnInOf", Source: "UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET",
+	Quantity: "Height", Lookup: "mean ruler height at turn-in, by row",
+	Arguments: []units.Argument{
+		{Name: "pasture", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaLeaveOf = units.Formula{
+	Name: "forage.LeaveOf", Source: "UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET",
+	Quantity: "Height", Lookup: "mean ruler height at turn-out, by row",
+	Arguments: []units.Argument{
+		{Name: "pasture", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaYieldOf = units.Formula{
+	Name: "forage.YieldOf", Source: "PSU-MONTHS",
+	Quantity: "Yield", Lookup: "yield by row and class of productivity",
+	Arguments: []units.Argument{
+		{Name: "pasture", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "of", Words: []string{"low", "medium", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaShareOf = units.Formula{
+	Name: "forage.ShareOf", Source: "PSU-MONTHS",
+	Quantity: "Fraction", Lookup: "shares by row and month; they are solved from the printed acres for an animal unit a month, each month alone, so that a row sums to 97 to 102.7 % and not to 100",
+	Arguments: []units.Argument{
+		{Name: "pasture", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "month", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 12, HighOf: -1}},
 	},
 }
 
@@ -455,6 +639,32 @@ var formulaCountedCover = units.Formula{
 	},
 }
 
+var formulaPlateSlope = units.Formula{
+	Name: "forage.PlateSlope", Source: "TEAGASC-PLATE, MICHELL-1982, RAYBURN-1998",
+	Quantity: "PlateDensity", Lookup: "dry matter for each unit of compressed height, by row",
+	Arguments: []units.Argument{
+		{Name: "equation", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaPrussicHeight = units.Formula{
+	Name: "forage.PrussicHeight", Source: "NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, KSTATE-SORGHUM, AGPROUD-FROST, DROVERS-FROST, as the source says",
+	Quantity: "Height", Arguments: []units.Argument{
+		{Name: "crop", Words: []string{"sudangrass", "sorghum", "sorghum sudangrass"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "by", Words: []string{"nebraska", "illinois", "kansas", "press", "dairy", "drovers"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 6, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaPrussicWait = units.Formula{
+	Name: "forage.PrussicWait", Source: "NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, AGPROUD-FROST, AGPROUD-PRUSSIC, DROVERS-FROST, as the source says",
+	Quantity: "Days", Arguments: []units.Argument{
+		{Name: "frost", Words: []string{"light", "killing"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "by", Words: []string{"nebraska", "illinois", "kansas", "press", "dairy", "drovers"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 6, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
 var formulaPrussicDaysLeft = units.Formula{
 	Name: "forage.PrussicDaysLeft", Source: "DROVERS-FROST 14 days; AGPROUD-FROST the same; shorter ones are rows of PrussicWaits",
 	Quantity: "Days", Lines: []units.Line{
@@ -462,6 +672,25 @@ var formulaPrussicDaysLeft = units.Formula{
 	},
 	Arguments: []units.Argument{
 		{Name: "since", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaPrussicRisk = units.Formula{
+	Name: "forage.PrussicRisk", Source: "NEBRASKA-PRUSSIC, AGPROUD-FROST heights; DROVERS-FROST, AGPROUD-FROST 14 days",
+	Lookup: "frosted where fewer than 14 days have gone by since the last frost; short where the stand is below 18 in (sudangrass), 24 in (sorghum) or 30 in (their crosses); else lower",
+	Arguments: []units.Argument{
+		{Name: "crop", Words: []string{"sudangrass", "sorghum", "sorghum sudangrass"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "height", Quantity: "Height", Unit: "in", Factor: float64(units.HeightInch), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "since", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaCyanideClass = units.Formula{
+	Name: "forage.CyanideClass", Source: "KSTATE-CYANIDE toxic; AGRILIFE-CYANIDE deadly; that gas leaves a sample is from memory",
+	Lookup: "toxic over 500 ppm of the dry matter, or 200 ppm of the feed as it lies; deadly over 0.1 % of the dry matter; the second limit is not told for feed as it lies",
+	Arguments: []units.Argument{
+		{Name: "amount", Quantity: "Concentration", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "basis", Words: []string{"dry", "as is"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
 	},
 }
 
@@ -485,6 +714,15 @@ var formulaAlfalfaFibre = units.Formula{
 	},
 }
 
+var formulaQuality = units.Formula{
+	Name: "forage.Quality", Source: "OREGON-GRASS, ALBERTA-STAGE, PSU-QUALITY, KENTUCKY-FEEDS, CORNELL-NDF",
+	Quantity: "Fraction", Arguments: []units.Argument{
+		{Name: "forage", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "figure", Words: []string{"protein", "neutral fibre", "acid fibre", "nutrients", "digestible"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
 var formulaQualityAfter = units.Formula{
 	Name: "forage.QualityAfter", Source: "OMAFRA-NDF 0.7; OHIO-PEAQ 5; IDAHO-BUL-1018 protein and ADF; PRITCHARD-GRASS digestibility",
 	Quantity: "Fraction", Lookup: "up 0.7 points a day, up 5 a week, down 2.0 a week, up 3.8 a week, down 0.5 a day, in the order of the words",
@@ -504,6 +742,14 @@ var formulaDaysToFibre = units.Formula{
 		{Name: "now", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 1}},
 		{Name: "target", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 		{Name: "rate", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaGradeOf = units.Formula{
+	Name: "forage.GradeOf", Source: "USDA-HAY-MISSOURI feed value, ADF, protein of grass; USDA-HAY-COPY NDF, nutrients, protein of alfalfa",
+	Arguments: []units.Argument{
+		{Name: "value", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "by", Words: []string{"feed value", "acid fibre", "neutral fibre", "nutrients", "protein", "grass protein"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 6, HighOf: -1}},
 	},
 }
 
@@ -552,23 +798,66 @@ var formulaRestFromGrowth = units.Formula{
 	},
 }
 
+var formulaRestOf = units.Formula{
+	Name: "forage.RestOf", Source: "UGA-HEIGHTS, FAS-ROTATION, CORNELL-PLAN, INDIANA-REST, WVU-PADDOCKS, PENNSYLVANIA-GUIDE, OZARKS-DAIRY, MLA-REST, FARMERS-JOURNAL-ROTATION, IFAS-REST, SRUC-SHEEPNET, SRUC-EWES, PRETORIA-REST, as the row says",
+	Quantity: "Days", Lookup: "rest by situation and season",
+	Arguments: []units.Argument{
+		{Name: "situation", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "season", Words: []string{"spring", "summer", "autumn", "winter", "all year"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaLongestRest = units.Formula{
+	Name: "forage.LongestRest", Source: "WVU-PADDOCKS plan on the longest rest of the season; each rest as its row says",
+	Quantity: "Days", Lookup: "the upper ends of RestRows",
+	Arguments: []units.Argument{
+		{Name: "situation", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaLeafDays = units.Formula{
+	Name: "forage.LeafDays", Source: "DAIRYNZ-LEAF",
+	Quantity: "Days", Lookup: "9 to 11 days in spring (mean 13 to 16 °C), 8 to 10 in summer (18 to 20), 8 to 12 in autumn (14 to 20), 11 to 15 in winter (10 to 13), Northland, New Zealand",
+	Arguments: []units.Argument{
+		{Name: "season", Words: []string{"spring", "summer", "autumn", "winter", "all year"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaCurveShare = units.Formula{
+	Name: "forage.CurveShare", Source: "ND-CURVE, COLORADO-CURVES, PSU-MONTHS, as the row says",
+	Quantity: "Fraction", Lookup: "shares by row and month",
+	Arguments: []units.Argument{
+		{Name: "curve", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "month", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 12, HighOf: -1}},
+	},
+}
+
+var formulaSeasonShare = units.Formula{
+	Name: "forage.SeasonShare", Source: "NZ-SEASONS",
+	Quantity: "Fraction", Lookup: "shares by place and season; the whole for AllYear",
+	Arguments: []units.Argument{
+		{Name: "place", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "season", Words: []string{"spring", "summer", "autumn", "winter", "all year"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+	},
+}
+
+var formulaDailyGrowth = units.Formula{
+	Name: "forage.DailyGrowth", Source: "OSU-PLATE, IRELAND-GROWTH, SIDDC-COVER, BROUGHAM-1955, NI-GROWTH, FAS-ROTATION, as the row says",
+	Quantity: "Growth", Lookup: "growth by place and time",
+	Arguments: []units.Argument{
+		{Name: "place", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "when", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 var formulaStockpile = units.Formula{
 	Name: "forage.Stockpile", Source: "SINGER-2003",
 	Quantity: "Yield", Lookup: "1747 + 15 N in a wet year, 672 + 19 N in a dry one, in lb/ac",
 	Arguments: []units.Argument{
 		{Name: "nitrogen", Quantity: "Dressing", Unit: "lb/ac", Factor: float64(units.DressingPoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}, Range: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.DressingPoundPerAcre), HighOf: -1, Source: "SINGER-2003"}},
 		{Name: "trial", Words: []string{"wet", "dry"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
-	},
-}
-
-var formulaFertilizer = units.Formula{
-	Name: "forage.Fertilizer", Source: "NOBLE-PERMANENT",
-	Quantity: "Dressing", Lines: []units.Line{
-		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "nutrient", Quantity: "Dressing", Unit: "lb/ac", Factor: float64(units.DressingPoundPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "content", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, LowOpen: true}},
 	},
 }
 
@@ -670,6 +959,33 @@ var formulaRootStop = units.Formula{
 	},
 }
 
+var formulaMinimumResidue = units.Formula{
+	Name: "forage.MinimumResidue", Source: "TAMU-5036",
+	Quantity: "Yield", Lookup: "shortgrass 300 to 500 lb/ac, midgrass 750 to 1,000, tallgrass 1,200 to 1,500",
+	Arguments: []units.Argument{
+		{Name: "grass", Words: []string{"shortgrass", "midgrass", "tallgrass"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaSystemUse = units.Formula{
+	Name: "forage.SystemUse", Source: "UGA-EFFICIENCY, AHDB-ROTATION, CORNELL-SMALL-FARMS, MISSISSIPPI-USE, UMAINE-LESSON-5, TAMU-5036, NRCS-BRYAN-528, NOBLE-DROUGHT, MLA-USE, ND-CURVE, SDSU-IG-528, MULGA-1996, as the row says",
+	Quantity: "Fraction", Lookup: "shares by system and source",
+	Arguments: []units.Argument{
+		{Name: "system", Words: []string{"continuous", "slow", "moderate", "strip", "hay", "silage", "green chop", "range growing", "range dormant", "browse"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 10, HighOf: -1}},
+		{Name: "by", Words: []string{"georgia", "britain", "cornell", "mississippi", "maine", "texas range", "bryan", "noble", "australia", "north dakota", "south dakota", "queensland"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 12, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaCropYield = units.Formula{
+	Name: "forage.CropYield", Source: "PSU-MONTHS, KENTUCKY-FEEDS, NRCS-BRYAN-528, MISSOURI-NATIVE",
+	Quantity: "Yield", Arguments: []units.Argument{
+		{Name: "crop", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
 // Formulas gives the package's formulas, as their doc comments declare them.
 //
 // Check: TestFormulasAreAsDocumented
@@ -713,6 +1029,7 @@ func Formulas() []units.Formula {
 		formulaNitrateAs,
 		formulaNitrateDilution,
 		formulaNitrateFeed,
+		formulaFertilizer,
 		formulaPlateCover,
 		formulaCountedCover,
 		formulaPrussicDaysLeft,
@@ -725,7 +1042,6 @@ func Formulas() []units.Formula {
 		formulaReadingsNeeded,
 		formulaRestFromGrowth,
 		formulaStockpile,
-		formulaFertilizer,
 		formulaUsableShare,
 		formulaUsable,
 		formulaAllotment,

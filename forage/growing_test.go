@@ -107,7 +107,7 @@ func TestGrowthCurves(t *testing.T) {
 	assert.ErrorContains(t, err, "alfalfa-grass")
 	for _, month := range []time.Month{0, 13} {
 		got, err := forage.CurveShare("alfalfa-grass", month)
-		assert.ErrorContains(t, err, "none of 1 to 12")
+		assert.ErrorContains(t, err, "must be from 1 to 12")
 		assert.True(t, math.IsNaN(float64(got)))
 	}
 }
@@ -131,8 +131,28 @@ func TestSeasonCurves(t *testing.T) {
 	_, err := forage.SeasonShare("moon", forage.Spring)
 	assert.ErrorContains(t, err, "motueka")
 	for _, season := range []forage.Season{0, 6} {
-		_, err = forage.SeasonShare("motueka", season)
-		assert.ErrorContains(t, err, "no such season")
+		got, err := forage.SeasonShare("motueka", season)
+		assert.True(t, math.IsNaN(float64(got)))
+		refuses(t, err, "season")
+	}
+	for _, end := range []units.End{-1, 0, 4, 7} {
+		got, err := forage.LeafDays(forage.Spring, end)
+		assert.True(t, math.IsNaN(float64(got)))
+		refuses(t, err, "end")
+	}
+	got, err := forage.LeafDays(forage.AllYear, units.Low)
+	assert.True(t, math.IsNaN(float64(got)))
+	assert.ErrorContains(t, err, "one of: spring, summer, autumn, winter")
+	_, err = forage.RestOf("bahiagrass", 9, units.Low)
+	refuses(t, err, "season")
+}
+
+// refuses wants a domain error of an argument.
+func refuses(t *testing.T, err error, argument string) {
+	t.Helper()
+	var none *units.DomainError
+	if assert.ErrorAs(t, err, &none) {
+		assert.Equal(t, argument, none.Argument)
 	}
 }
 

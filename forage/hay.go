@@ -127,10 +127,7 @@ func BaleWeight(diameter, width units.Length, density units.FeedDensity) (units.
 func OuterShare(diameter, layer units.Length) (units.Fraction, error) {
 	inner := float64((diameter - 2*layer) / diameter)
 	if inner < 0 {
-		narrow := formulaOuterShare
-		narrow.Arguments = slices.Clone(formulaOuterShare.Arguments)
-		narrow.Arguments[1].Domain = units.Limits{Low: 0, High: float64(diameter) / 2, LowOf: -1, HighOf: -1}
-		return units.Answer(&narrow, units.Fraction(0), float64(diameter), float64(layer))
+		return units.AnswerWithin(&formulaOuterShare, 1, units.Between(0, float64(diameter)/2, ""), units.Fraction(0), float64(diameter), float64(layer))
 	}
 	return units.Answer(&formulaOuterShare, units.Fraction(1-float64(inner*inner)), float64(diameter), float64(layer))
 }
@@ -172,10 +169,7 @@ type StorageRow struct {
 	Loss units.Span[units.Fraction] `json:"loss"`
 	// AndMore tells that print has no upper end.
 	AndMore bool `json:"and_more"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // StorageRows gives the table of StorageLoss, as a copy.
@@ -193,6 +187,11 @@ func StorageRows() []StorageRow { return slices.Clone(storageRows) }
 // sum and out of the rack. Hay baled too wet heats and can burn the barn down: feel
 // and measure it in the first weeks.
 //
+// Where:
+//   - kept: how
+//   - by: whose figure
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the sources with a figure
 //
 // Note: where print has no upper end, the high end is the printed lower one. That
@@ -200,17 +199,13 @@ func StorageRows() []StorageRow { return slices.Clone(storageRows) }
 //
 // Source: KENTUCKY-HAY, ISU-STORAGE, WISC-STORAGE, PURDUE-STORAGE
 func StorageLoss(kept Storage, by StorageSource, end units.End) (units.Fraction, error) {
-	var has []string
-	for _, row := range storageRows {
-		if row.Kept != kept {
-			continue
-		}
-		if row.By == by {
-			return row.Loss.At(end), nil
-		}
-		has = append(has, row.By.String())
+	arguments := [...]float64{float64(kept), float64(by), float64(end)}
+	row := rowOf(storageRows, func(r *StorageRow) bool { return r.Kept == kept && r.By == by })
+	if row == nil {
+		sources := known(storageRows, func(r *StorageRow) bool { return r.Kept == kept }, func(r *StorageRow) string { return r.By.String() })
+		return noRow[units.Fraction](&formulaStorageLoss, "by", by.String(), fmt.Sprintf("has no loss of hay kept %q", kept), sources, arguments[:]...)
 	}
-	return units.Fraction(math.NaN()), unknownRow("StorageSource", by.String(), fmt.Sprintf("has no loss of hay kept %q", kept), has)
+	return units.Answer(&formulaStorageLoss, row.Loss.At(end), arguments[:]...)
 }
 
 // Feeder is what hay is fed in.
@@ -245,10 +240,7 @@ type FeederRow struct {
 	By FeederSource `json:"by"`
 	// Waste is the share of what is hauled.
 	Waste units.Fraction `json:"waste"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // FeederRows gives the table of FeederWaste, as a copy.
@@ -265,23 +257,22 @@ func FeederRows() []FeederRow { return slices.Clone(feederRows) }
 // to 20 % or more is the general range. Horned stock and calves can be caught in a
 // feeder: look at what is bought.
 //
+// Where:
+//   - feeder: what the hay is fed in
+//   - by: whose trial
+//
 // Errors: a *units.ParseError that lists the trials with a figure of the feeder
 //
 // Note: the caution is from memory, without a source read.
 //
 // Source: ILL-FEEDERS
 func FeederWaste(feeder Feeder, by FeederSource) (units.Fraction, error) {
-	var has []string
-	for _, row := range feederRows {
-		if row.Feeder != feeder {
-			continue
-		}
-		if row.By == by {
-			return row.Waste, nil
-		}
-		has = append(has, row.By.String())
+	row := rowOf(feederRows, func(r *FeederRow) bool { return r.Feeder == feeder && r.By == by })
+	if row == nil {
+		sources := known(feederRows, func(r *FeederRow) bool { return r.Feeder == feeder }, func(r *FeederRow) string { return r.By.String() })
+		return noRow[units.Fraction](&formulaFeederWaste, "by", by.String(), fmt.Sprintf("has no waste of the feeder %q", feeder), sources, float64(feeder), float64(by))
 	}
-	return units.Fraction(math.NaN()), unknownRow("FeederSource", by.String(), fmt.Sprintf("has no waste of the feeder %q", feeder), has)
+	return row.Waste, nil
 }
 
 // WasteShare returns the share of the hay that disappears which is waste.
@@ -334,10 +325,7 @@ func RainLoss(rain units.RainDepth, grass RainedGrass) (units.Fraction, error) {
 	c, x := &rainLosses[grass-1], float64(rain/units.RainMillimetre)
 	loss := units.Fraction((float64(c.square*x*x) + float64(c.slope*x) + c.start) / 1000)
 	if top := -c.slope / (2 * c.square); x > top {
-		narrow := formulaRainLoss
-		narrow.Arguments = slices.Clone(formulaRainLoss.Arguments)
-		narrow.Arguments[0].Range = units.Limits{Low: 0, High: top * float64(units.RainMillimetre), LowOf: -1, HighOf: -1, Source: "AGRONJ-97-604"}
-		return units.Answer(&narrow, loss, arguments[:]...)
+		return units.AnswerWithin(&formulaRainLoss, 0, units.Between(0, top*float64(units.RainMillimetre), "AGRONJ-97-604"), loss, arguments[:]...)
 	}
 	return units.Answer(&formulaRainLoss, loss, arguments[:]...)
 }

@@ -1,8 +1,6 @@
 package forage
 
 import (
-	"errors"
-
 	"github.com/shopspring/decimal"
 
 	"example.org/soum/units"
@@ -28,23 +26,21 @@ type WastedHay struct {
 	Total units.Money `json:"total"`
 }
 
-var wasteCostGuard = guard("WasteCost", "ILL-FEEDERS",
-	units.Argument{Name: "bale", Unit: "lb", Factor: float64(units.FreshPound), Domain: anyAmount},
-	units.Argument{Name: "waste", Unit: "%", Factor: float64(units.Percent), Domain: wholeShare},
-	units.Argument{Name: "bales", Factor: 1, Domain: anyAmount})
-
 // WasteCost tells what hay wasted at a feeder costs: a bale, and all of them, each
 // bale's cost rounded to hundredths before they are added up.
 //
-// Errors: a domain error where weight or number is below 0, or the share is not from 0
-// to 100 %
+// Where:
+//   - bale in lb: weight of one bale; >= 0
+//   - waste in %: share of it that is wasted; 0 to 100
+//   - price: of one bale
+//   - bales: how many; >= 0
 //
 // Check: TestWasteCost
 //
 // Source: ILL-FEEDERS
 func WasteCost(bale units.FreshFeed, waste units.Fraction, price units.Money, bales float64) (WastedHay, error) {
 	each := units.FreshFeed(float64(bale) * float64(waste))
-	all, err := units.Answer(&wasteCostGuard, units.FreshFeed(float64(each)*bales), float64(bale), float64(waste), bales)
+	all, err := units.Answer(&formulaWasteCost, units.FreshFeed(float64(each)*bales), float64(bale), float64(waste), 0, bales)
 	if err != nil {
 		return WastedHay{}, err
 	}
@@ -52,44 +48,54 @@ func WasteCost(bale units.FreshFeed, waste units.Fraction, price units.Money, ba
 	return WastedHay{Each: each, Cost: cost, All: all, Total: times(cost, bales)}, nil
 }
 
-var feedCostGuard = guard("FeedCost", "OHIO-HAY-2010", units.Argument{Name: "feed", Unit: "lb", Factor: float64(units.FreshPound), Domain: anyAmount})
-
 // FeedCost tells what so much bought feed costs.
 //
-// Errors: a domain error where the feed is below 0 or not a number; an error where the
-// price is for no mass
+// Where:
+//   - feed in lb: feed as it lies; >= 0
+//   - price: money for a mass of it
+//
+// Errors: a *units.DomainError where the price is for no mass
 //
 // Check: TestFeedCost
 //
 // Source: OHIO-HAY-2010
 func FeedCost(feed units.FreshFeed, price units.FeedPrice) (units.Money, error) {
-	if _, err := units.Answer(&feedCostGuard, feed, float64(feed)); err != nil {
+	if _, err := units.Answer(&formulaFeedCost, feed, float64(feed), 0); err != nil {
 		return units.Money{}, err
 	}
-	if price.Per == 0 {
-		return units.Money{}, errors.New("forage.FeedCost: price: it is for no mass")
+	if !(price.Per > 0) {
+		return units.Money{}, forNoMass(&formulaFeedCost, 2, price)
 	}
 	return price.Of(feed, cents), nil
 }
 
-var nutrientCostGuard = guard("NutrientCost", "NDSU-COST",
-	units.Argument{Name: "content", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, High: 1, LowOpen: true, LowOf: -1, HighOf: -1}},
-	units.Argument{Name: "per", Unit: "lb", Factor: float64(units.Pound), Domain: anyAmount})
+// forNoMass refuses a price that is not for a mass.
+func forNoMass(formula *units.Formula, index int, price units.FeedPrice) error {
+	mass := units.Argument{Name: "price", Unit: "kg", Factor: 1, Domain: units.Limits{High: infinity, LowOpen: true, LowOf: -1, HighOf: -1}}
+	return units.OutOfDomain(formula.Name, index, mass, float64(price.Per))
+}
 
 // NutrientCost tells what so much of a nutrient costs in a feed, from the feed's price
 // and its content, so that feeds can be compared. Content and price are of the same
 // feed: both as it lies, or both dry.
 //
-// Errors: a domain error where the content is not above 0 and up to 100 %, or the mass
-// is below 0
+// Where:
+//   - price: money for a mass of the feed
+//   - content in %: share of the nutrient in it; > 0 and <= 100
+//   - per in lb: mass of the nutrient; >= 0
+//
+// Errors: a *units.DomainError where the price is for no mass
 //
 // Check: TestNutrientCost
 //
 // Source: NDSU-COST
 func NutrientCost(price units.FeedPrice, content units.Fraction, per units.Mass) (units.Money, error) {
-	feed, err := units.Answer(&nutrientCostGuard, units.FreshFeed(float64(per)/float64(content)), float64(content), float64(per))
+	feed, err := units.Answer(&formulaNutrientCost, units.FreshFeed(float64(per)/float64(content)), 0, float64(content), float64(per))
 	if err != nil {
 		return units.Money{}, err
+	}
+	if !(price.Per > 0) {
+		return units.Money{}, forNoMass(&formulaNutrientCost, 1, price)
 	}
 	return price.Of(feed, cents), nil
 }
@@ -104,8 +110,6 @@ type Fertility struct {
 	Worth units.Money `json:"worth"`
 }
 
-var fertilityGuard = guard("HayFertility", "OHIO-HAY-2010", units.Argument{Name: "hay", Unit: "lb", Factor: float64(units.FreshPound), Domain: anyAmount})
-
 // HayFertility tells what nutrients bought hay brings onto the land it is fed on, 40 lb
 // of nitrogen, 13 of phosphorus and 50 of potassium in a short ton, and what they would
 // cost as fertiliser. The source does not say whether the last two are elements or
@@ -115,14 +119,19 @@ var fertilityGuard = guard("HayFertility", "OHIO-HAY-2010", units.Argument{Name:
 // move; none of the nitrogen that is lost as gas or to water is taken off. Rules on
 // nutrients near water come first.
 //
-// Errors: a domain error where the hay is below 0 or not a number; an error where the
-// prices are of two currencies
+// Where:
+//   - hay in lb: hay as it lies; >= 0
+//   - nitrogen: its price, none where there is none
+//   - phosphorus: the same
+//   - potassium: the same
+//
+// Errors: a *units.ParseError where the prices are of two currencies
 //
 // Check: TestHayFertility
 //
 // Source: OHIO-HAY-2010
 func HayFertility(hay units.FreshFeed, nitrogen, phosphorus, potassium units.FeedPrice) (Fertility, error) {
-	if _, err := units.Answer(&fertilityGuard, hay, float64(hay)); err != nil {
+	if _, err := units.Answer(&formulaHayFertility, hay, float64(hay), 0, 0, 0); err != nil {
 		return Fertility{}, err
 	}
 	var worth units.Money
@@ -131,7 +140,8 @@ func HayFertility(hay units.FreshFeed, nitrogen, phosphorus, potassium units.Fee
 		mass[i] = units.Mass(float64(hay) * float64(hayNutrients[i]))
 		sum, err := worth.Add(price.Of(units.FreshFeed(mass[i]), cents))
 		if err != nil {
-			return Fertility{}, err
+			name := formulaHayFertility.Arguments[i+1].Name
+			return Fertility{}, formulaHayFertility.NoRow(name, price.String(), "another currency than the price before it", []string{worth.Currency}, float64(hay), 0, 0, 0)
 		}
 		worth = sum
 	}
@@ -141,19 +151,18 @@ func HayFertility(hay units.FreshFeed, nitrogen, phosphorus, potassium units.Fee
 // hayNutrients is OHIO-HAY-2010, mark A.
 var hayNutrients = [...]units.Fraction{40 * units.PoundPerShortTon, 13 * units.PoundPerShortTon, 50 * units.PoundPerShortTon}
 
-var headDayGuard = guard("HeadDayCost", "ALABAMA-HAY",
-	units.Argument{Name: "head", Factor: 1, Domain: units.Limits{Low: 0, High: infinity, LowOpen: true, LowOf: -1, HighOf: -1}},
-	units.Argument{Name: "days", Unit: "days", Factor: 1, Domain: units.Limits{Low: 0, High: infinity, LowOpen: true, LowOf: -1, HighOf: -1}})
-
 // HeadDayCost tells what feed costs for one animal in a day.
 //
-// Errors: a domain error where head or days are not above 0
+// Where:
+//   - total: what all of it cost
+//   - head: number of animals; > 0
+//   - days in days: how long; > 0
 //
 // Check: TestHeadDayCost
 //
 // Source: ALABAMA-HAY
 func HeadDayCost(total units.Money, head float64, days units.Days) (units.Money, error) {
-	if _, err := units.Answer(&headDayGuard, head*float64(days), head, float64(days)); err != nil {
+	if _, err := units.Answer(&formulaHeadDayCost, head*float64(days), 0, head, float64(days)); err != nil {
 		return units.Money{}, err
 	}
 	by := decimal.NewFromFloat(head).Mul(decimal.NewFromFloat(float64(days)))

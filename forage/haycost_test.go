@@ -61,7 +61,7 @@ func TestHayFertility(t *testing.T) {
 	assert.InDelta(t, 13, got.Phosphorus.Pounds(), 1e-9)
 	assert.InDelta(t, 50, got.Potassium.Pounds(), 1e-9)
 	_, err = forage.HayFertility(1, price("0.45 USD/lb"), price("0.57 EUR/lb"), price("0.39 USD/lb"))
-	assert.ErrorContains(t, err, "two currencies")
+	assert.ErrorContains(t, err, `phosphorus is "0.57 EUR/lb": another currency than the price before it; it takes one of: USD`)
 	_, err = forage.HayFertility(units.FreshFeed(math.NaN()), price("0.45 USD/lb"), price("0.57 USD/lb"), price("0.39 USD/lb"))
 	assert.True(t, units.Impossible(err))
 }
@@ -77,7 +77,10 @@ func TestHeadDayCost(t *testing.T) {
 // TestFeedCost: what no table holds.
 func TestFeedCost(t *testing.T) {
 	_, err := forage.FeedCost(1, units.FeedPrice{})
-	assert.ErrorContains(t, err, "for no mass")
+	refuses(t, err, "price")
+	assert.ErrorContains(t, err, "price is 0 kg, must be above 0 kg")
+	_, err = forage.NutrientCost(units.FeedPrice{}, 0.5, 1)
+	refuses(t, err, "price")
 	one, err := forage.FeedCost(1*units.FreshTonne, price("200 EUR/t"))
 	require.NoError(t, err)
 	assert.Equal(t, "200.00 EUR", one.Round(2).String())

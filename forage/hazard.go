@@ -1,27 +1,10 @@
 package forage
 
 import (
-	"errors"
 	"slices"
 
 	"example.org/soum/units"
 )
-
-// anyAmount is the limits of what may be any number from nothing up.
-var anyAmount = units.Limits{Low: 0, High: infinity, LowOf: -1, HighOf: -1}
-
-// wholeShare is the limits of a share.
-var wholeShare = units.Limits{Low: 0, High: 1, LowOf: -1, HighOf: -1}
-
-// guard is the limits of a look-up, which no doc comment declares.
-func guard(name, source string, arguments ...units.Argument) units.Formula {
-	return units.Formula{Name: "forage." + name, Source: source, Arguments: arguments}
-}
-
-// unknownRow is the error of a look-up that finds nothing, with what there is.
-func unknownRow(quantity, text, problem string, has []string) error {
-	return &units.ParseError{Quantity: "forage." + quantity, Text: text, Problem: problem, Accepts: has, Word: true}
-}
 
 // StandLimits are the limits of the classes of risk on a stand.
 type StandLimits struct {
@@ -103,10 +86,7 @@ type BloatPlant struct {
 	Plant string `json:"plant"`
 	// Tendency is how ready it is to bloat stock.
 	Tendency BloatTendency `json:"tendency"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // BloatPlants gives the table of BloatOf, as a copy.
@@ -123,19 +103,19 @@ func BloatPlants() []BloatPlant { return slices.Clone(bloatPlants) }
 // pulses can bloat as well as legumes of pasture. What BloatRisk says of hungry
 // stock, hay beforehand and the vet holds.
 //
+// Where:
+//   - plant: as in BloatPlants
+//
 // Errors: a *units.ParseError that lists the plants
 //
 // Source: ALBERTA-BLOAT; FORAGEBEEF-BLOAT gives the same of trefoil, sainfoin and
 // cicer milkvetch
 func BloatOf(plant string) (BloatTendency, error) {
-	names := make([]string, len(bloatPlants))
-	for i, row := range bloatPlants {
-		if row.Plant == plant {
-			return row.Tendency, nil
-		}
-		names[i] = row.Plant
+	row := rowOf(bloatPlants, func(r *BloatPlant) bool { return r.Plant == plant })
+	if row == nil {
+		return 0, formulaBloatOf.NoRow("plant", plant, "no such plant", namesOf(bloatPlants, func(r *BloatPlant) string { return r.Plant }), 0)
 	}
-	return 0, unknownRow("BloatPlant", plant, "no such plant", names)
+	return row.Tendency, nil
 }
 
 // TetanyRatio returns potassium over calcium and magnesium together, in
@@ -153,8 +133,11 @@ func BloatOf(plant string) (BloatTendency, error) {
 // Source: MANITOBA-TETANY for the equivalents in a kilogram of 1 %; RAHMAN-2022
 // for the ratio
 func TetanyRatio(potassium, calcium, magnesium units.Fraction) (float64, error) {
-	ratio := float64(potassium) * potassiumEquivalents / (float64(float64(calcium)*calciumEquivalents) + float64(float64(magnesium)*magnesiumEquivalents))
-	return units.Answer(&formulaTetanyRatio, ratio, float64(potassium), float64(calcium), float64(magnesium))
+	return units.Answer(&formulaTetanyRatio, tetanyRatio(potassium, calcium, magnesium), float64(potassium), float64(calcium), float64(magnesium))
+}
+
+func tetanyRatio(potassium, calcium, magnesium units.Fraction) float64 {
+	return float64(potassium) * potassiumEquivalents / (float64(float64(calcium)*calciumEquivalents) + float64(float64(magnesium)*magnesiumEquivalents))
 }
 
 // Tetany is a class of the risk of grass tetany.
@@ -178,17 +161,20 @@ const (
 // Table: raised where TetanyRatio is above 2.2, or magnesium not above 0.2 % of
 // the dry matter
 //
-// Errors: those of TetanyRatio
+// Where:
+//   - potassium in %: of the dry matter; 0 to 100
+//   - calcium in %: of the dry matter; > 0 and <= 100
+//   - magnesium in %: of the dry matter; > 0 and <= 100
 //
 // Note: which stock and which season suffer, and what an animal looks like, is
 // common practice from memory, without a source read.
 //
 // Source: RAHMAN-2022 and MANITOBA-TETANY the ratio; OHIO-TETANY magnesium
 func TetanyRisk(potassium, calcium, magnesium units.Fraction) (Tetany, error) {
-	ratio, err := TetanyRatio(potassium, calcium, magnesium)
+	ratio, err := units.Answer(&formulaTetanyRisk, tetanyRatio(potassium, calcium, magnesium), float64(potassium), float64(calcium), float64(magnesium))
 	switch {
 	case err != nil:
-		return 0, calledBy("forage.TetanyRisk", err)
+		return 0, err
 	case ratio > hazardLimits.Potassium || magnesium <= hazardLimits.Magnesium:
 		return TetanyRaised, nil
 	}
@@ -213,15 +199,4 @@ func TetanyRisk(potassium, calcium, magnesium units.Fraction) (Tetany, error) {
 // is from memory
 func EndophyteLoss(infected units.Fraction) (units.LiveGain, error) {
 	return units.Answer(&formulaEndophyteLoss, units.LiveGain(endophyteLoss*float64(infected)/0.1), float64(infected))
-}
-
-// calledBy names the function that was called in an error of one that it uses.
-func calledBy(function string, err error) error {
-	var domain *units.DomainError
-	if errors.As(err, &domain) {
-		named := *domain
-		named.Function = function
-		return &named
-	}
-	return err
 }

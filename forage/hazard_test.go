@@ -132,13 +132,15 @@ func TestNitrateRefuses(t *testing.T) {
 		share, err := forage.NitrateRation(feed, forage.NitrateNitrogen, scale, forage.CarryingNone, units.High)
 		assert.True(t, math.IsNaN(float64(share)))
 		assert.ErrorContains(t, err, "tells no share of the ration")
+		assert.ErrorContains(t, err, "one of: clemson, dairyland")
 	}
 	_, err := forage.NitrateClass(feed, 0, forage.NitrateByClemson)
-	assert.ErrorContains(t, err, "no such form")
+	refuses(t, err, "form")
+	assert.ErrorContains(t, err, "nitrogen, ion, potassium")
 	_, err = forage.NitrateClass(feed, forage.NitrateIon, 99)
-	assert.ErrorContains(t, err, "no such scale")
+	refuses(t, err, "scale")
 	_, err = forage.NitrateRation(feed, forage.NitrateIon, forage.NitrateByClemson, 0, units.High)
-	assert.ErrorContains(t, err, "neither")
+	refuses(t, err, "stock")
 	_, err = forage.NitrateAs(feed, 0, forage.NitrateIon)
 	assert.True(t, units.Impossible(err))
 	_, err = forage.NitrateClass(units.Concentration(math.NaN()), forage.NitrateIon, forage.NitrateByClemson)
@@ -269,9 +271,9 @@ func TestPrussicRefuses(t *testing.T) {
 	assert.True(t, math.IsNaN(float64(days)))
 	assert.ErrorContains(t, err, "illinois")
 	_, err = forage.PrussicRisk(0, 1, 20)
-	assert.ErrorContains(t, err, "no such crop")
+	refuses(t, err, "crop")
 	_, err = forage.CyanideClass(1, 0)
-	assert.ErrorContains(t, err, "no such basis")
+	refuses(t, err, "basis")
 }
 
 // TestPrussicIsMonotone: taller or later is never a worse class.

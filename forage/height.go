@@ -2,7 +2,6 @@ package forage
 
 import (
 	"fmt"
-	"math"
 	"slices"
 
 	"example.org/soum/units"
@@ -42,10 +41,7 @@ type HeightRow struct {
 	Begin units.Span[units.Height] `json:"begin"`
 	// End is the height at which they come out.
 	End units.Span[units.Height] `json:"end"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // HeightRows gives the table of GrazingHeight, as a copy.
@@ -65,73 +61,26 @@ func HeightRows() []HeightRow { return slices.Clone(heightRows) }
 // rather 4 to 6. Sorghum and sudangrass have heights below which they kill: PrussicRisk
 // goes before these.
 //
+// Where:
+//   - crop: as in HeightRows
+//   - by: whose figure
+//   - moment: of going in or of coming out
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the crops of the source
 //
 // Source: UGA-HEIGHTS, LULING-STICK, UMAINE-STICK, TENNESSEE-NATIVE, WSU-HEIGHTS,
 // SRUC-SHEEPNET, MIDDLE-PARK, CORNELL-INTENSIVE
 func GrazingHeight(crop string, by HeightSource, moment Moment, end units.End) (units.Height, error) {
-	var has []string
-	for i := range heightRows {
-		row := &heightRows[i]
-		switch {
-		case row.By != by:
-			continue
-		case row.Crop != crop:
-			has = append(has, row.Crop)
-		case moment == MomentBegin:
-			return row.Begin.At(end), nil
-		case moment == MomentEnd:
-			return row.End.At(end), nil
-		default:
-			return units.Height(math.NaN()), unknownRow("Moment", fmt.Sprint(int(moment)), "no such moment", namesMoment[1:])
-		}
+	arguments := [...]float64{0, float64(by), float64(moment), float64(end)}
+	row := rowOf(heightRows, func(r *HeightRow) bool { return r.By == by && r.Crop == crop })
+	if row == nil {
+		crops := known(heightRows, func(r *HeightRow) bool { return r.By == by }, func(r *HeightRow) string { return r.Crop })
+		return noRow[units.Height](&formulaGrazingHeight, "crop", crop, fmt.Sprintf("has no height by %q", by), crops, arguments[:]...)
 	}
-	return units.Height(math.NaN()), unknownRow("HeightRow", crop, fmt.Sprintf("has no height by %q", by), has)
-}
-
-// YieldRow is a row of the table of yields a year.
-type YieldRow struct {
-	// Crop is the crop, lower case with hyphens.
-	Crop string `json:"crop"`
-	// Low, Middle and High are the printed yields; where print has two, the middle is
-	// half way between them.
-	Low    units.Yield `json:"low"`
-	Middle units.Yield `json:"middle"`
-	High   units.Yield `json:"high"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
-}
-
-// YieldRows gives the table of CropYield, as a copy.
-//
-// Check: TestYieldRows
-//
-// Source: PSU-MONTHS, KENTUCKY-FEEDS, NRCS-BRYAN-528, MISSOURI-NATIVE, as the row says
-func YieldRows() []YieldRow { return slices.Clone(yieldRows) }
-
-// CropYield gives what a crop grows in a year, also of crops that are no row of Pastures.
-//
-// Errors: a *units.ParseError that lists the crops
-//
-// Note: dry matter, but hay as it lies of Missouri and of NRCS-BRYAN-528.
-//
-// Source: PSU-MONTHS, KENTUCKY-FEEDS, NRCS-BRYAN-528, MISSOURI-NATIVE
-func CropYield(crop string, end units.End) (units.Yield, error) {
-	var has []string
-	for i := range yieldRows {
-		row := &yieldRows[i]
-		if row.Crop == crop {
-			switch end {
-			case units.Low:
-				return row.Low, nil
-			case units.High:
-				return row.High, nil
-			}
-			return row.Middle, nil
-		}
-		has = append(has, row.Crop)
+	height := row.Begin
+	if moment == MomentEnd {
+		height = row.End
 	}
-	return units.Yield(math.NaN()), unknownRow("YieldRow", crop, "no such crop", has)
+	return units.Answer(&formulaGrazingHeight, height.At(end), arguments[:]...)
 }

@@ -33,36 +33,7 @@ func TestHeightRows(t *testing.T) {
 	assert.True(t, math.IsNaN(float64(height)))
 	assert.ErrorContains(t, err, "low-species")
 	_, err = forage.GrazingHeight("alfalfa", forage.HeightsByGeorgia, 0, units.Low)
-	assert.ErrorContains(t, err, "no such moment")
-}
-
-// TestYieldRows: no crop twice, yields climb or stay, the table a copy.
-func TestYieldRows(t *testing.T) {
-	seen := map[string]bool{}
-	for _, row := range forage.YieldRows() {
-		assert.False(t, seen[row.Crop], row.Crop)
-		seen[row.Crop] = true
-		assert.True(t, 0 < row.Low && row.Low <= row.Middle && row.Middle <= row.High, row.Crop)
-		assert.Regexp(t, keyOfSource, row.Source)
-		assert.Equal(t, "A", row.Mark)
-	}
-	forage.YieldRows()[0].Low = 0
-	assert.NotZero(t, forage.YieldRows()[0].Low)
-	yield, err := forage.CropYield("moss", units.Low)
-	assert.True(t, math.IsNaN(float64(yield)))
-	assert.ErrorContains(t, err, "corn-stover")
-}
-
-// When may I turn into switchgrass, and who says so?
-func ExampleGrazingHeight() {
-	for _, by := range []forage.HeightSource{forage.HeightsByGeorgia, forage.HeightsByLuling} {
-		begin, _ := forage.GrazingHeight("switchgrass", by, forage.MomentBegin, units.Low)
-		end, _ := forage.GrazingHeight("switchgrass", by, forage.MomentEnd, units.High)
-		fmt.Println(by, begin.In(units.US), "down to", end.In(units.US))
-	}
-	// Output:
-	// georgia 18 in down to 12 in
-	// luling 12 in down to 8 in
+	refuses(t, err, "moment")
 }
 
 // What does Scotland print for rotations?
@@ -79,22 +50,14 @@ func ExampleHeightRows() {
 	// rotation-cows-with-calves 8 cm 5 cm
 }
 
-// What do turnips sown in summer grow?
-func ExampleCropYield() {
-	low, _ := forage.CropYield("brassica-sown-in-summer", units.Low)
-	high, _ := forage.CropYield("brassica-sown-in-summer", units.High)
-	fmt.Println(low.In(units.US), "to", high.In(units.US))
-	// Output: 4,000 lb/ac to 8,000 lb/ac
-}
-
-// Which crops have yields of Penn State?
-func ExampleYieldRows() {
-	count := 0
-	for _, row := range forage.YieldRows() {
-		if row.Source == "PSU-MONTHS" {
-			count++
-		}
+// When may I turn into switchgrass, and who says so?
+func ExampleGrazingHeight() {
+	for _, by := range []forage.HeightSource{forage.HeightsByGeorgia, forage.HeightsByLuling} {
+		begin, _ := forage.GrazingHeight("switchgrass", by, forage.MomentBegin, units.Low)
+		end, _ := forage.GrazingHeight("switchgrass", by, forage.MomentEnd, units.High)
+		fmt.Println(by, begin.In(units.US), "down to", end.In(units.US))
 	}
-	fmt.Println(count)
-	// Output: 10
+	// Output:
+	// georgia 18 in down to 12 in
+	// luling 12 in down to 8 in
 }

@@ -2,7 +2,6 @@ package forage
 
 import (
 	"fmt"
-	"math"
 	"slices"
 
 	"example.org/soum/units"
@@ -92,10 +91,7 @@ type NitrateStep struct {
 	Pregnant units.Span[units.Fraction] `json:"pregnant"`
 	// Others is the largest share for stock that is not pregnant.
 	Others units.Span[units.Fraction] `json:"others"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // NitrateSteps gives the scales of nitrate in feed, as a copy.
@@ -106,23 +102,13 @@ type NitrateStep struct {
 // MANITOBA-NITRATE, as the row says
 func NitrateSteps() []NitrateStep { return slices.Clone(nitrateSteps) }
 
-var nitrateGuard = guard("NitrateClass", "the source of the scale", units.Argument{Name: "amount", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: anyAmount})
-
-// nitrateStep finds the class of an amount. A scale printed in several forms is
-// read in the form of the amount, any other after a change of form.
-func nitrateStep(amount units.Concentration, form NitrateForm, scale NitrateScale) (NitrateStep, error) {
-	if _, err := units.Answer(&nitrateGuard, amount, float64(amount)); err != nil {
-		return NitrateStep{}, err
-	}
-	if form.String() == "" {
-		return NitrateStep{}, unknownRow("NitrateForm", fmt.Sprint(int(form)), "no such form", namesNitrateForm[1:])
-	}
-	if scale.String() == "" {
-		return NitrateStep{}, unknownRow("NitrateScale", fmt.Sprint(int(scale)), "no such scale", namesNitrateScale[1:])
-	}
+// nitrateStep finds the class of an amount, where all three are sound. A scale printed
+// in several forms is read in the form of the amount, any other after a change of form.
+func nitrateStep(amount units.Concentration, form NitrateForm, scale NitrateScale) *NitrateStep {
 	printed := slices.ContainsFunc(nitrateSteps, func(s NitrateStep) bool { return s.Scale == scale && s.Form == form })
-	var found NitrateStep
-	for _, step := range nitrateSteps {
+	var found *NitrateStep
+	for i := range nitrateSteps {
+		step := &nitrateSteps[i]
 		if step.Scale != scale || printed && step.Form != form {
 			continue
 		}
@@ -131,7 +117,7 @@ func nitrateStep(amount units.Concentration, form NitrateForm, scale NitrateScal
 			found = step
 		}
 	}
-	return found, nil
+	return found
 }
 
 // NitrateClass gives the class of nitrate in the dry matter of a feed by one scale.
@@ -150,14 +136,18 @@ func nitrateStep(amount units.Concentration, form NitrateForm, scale NitrateScal
 // limits in the three forms do not convert into each other, so that its limit in
 // the form of the amount is used.
 //
-// Errors: a domain error where the amount is below 0 or not a number; a
-// *units.ParseError for a form or a scale that is none
+// Where:
+//   - amount in ppm: of the dry matter; >= 0
+//   - form: in which it is told
+//   - scale: whose classes
 //
 // Source: CLEMSON-NITRATE, DAIRYLAND-NITRATE, SERVITECH-NITRATE, OKLAHOMA-NITRATE,
 // MANITOBA-NITRATE, as the scale says
 func NitrateClass(amount units.Concentration, form NitrateForm, scale NitrateScale) (NitrateLevel, error) {
-	step, err := nitrateStep(amount, form, scale)
-	return step.Level, err
+	if _, err := units.Answer(&formulaNitrateClass, amount, float64(amount), float64(form), float64(scale)); err != nil {
+		return 0, err
+	}
+	return nitrateStep(amount, form, scale).Level, nil
 }
 
 // Carrying is whether an animal is with young.
@@ -176,24 +166,43 @@ const (
 // hold. Mix the feed through, so that no animal picks its own share, and let stock
 // get used to it over a week or two.
 //
-// Errors: those of NitrateClass; an error where the scale tells no share for the
-// class, as Oklahoma and Manitoba for any and Servitech from 2,100 ppm on
+// Where:
+//   - amount in ppm: of the dry matter; >= 0
+//   - form: in which it is told
+//   - scale: whose shares
+//   - stock: with young or not
+//   - end: of the printed span
+//
+// Errors: a *units.ParseError that lists the scales with a share, where this one tells
+// none for the class, as Oklahoma and Manitoba for any and Servitech from 2,100 ppm on
 //
 // Source: CLEMSON-NITRATE, DAIRYLAND-NITRATE (its "less than half" is given as half),
 // SERVITECH-NITRATE; MANITOBA-NITRATE for getting used to it
 func NitrateRation(amount units.Concentration, form NitrateForm, scale NitrateScale, stock Carrying, end units.End) (units.Fraction, error) {
-	step, err := nitrateStep(amount, form, scale)
-	switch {
-	case err != nil:
-		return units.Fraction(math.NaN()), calledBy("forage.NitrateRation", err)
-	case !step.Told:
-		return units.Fraction(math.NaN()), fmt.Errorf("forage.NitrateRation: %s tells no share of the ration for the class %q: do not feed it before an adviser has seen the figures", scale, step.Level)
-	case stock == CarryingNone:
-		return step.Others.At(end), nil
-	case stock == CarryingYoung:
+	arguments := [...]float64{float64(amount), float64(form), float64(scale), float64(stock), float64(end)}
+	if got, err := units.Answer(&formulaNitrateRation, units.Fraction(0), arguments[:]...); err != nil {
+		return got, err
+	}
+	step := nitrateStep(amount, form, scale)
+	if !step.Told {
+		problem := fmt.Sprintf("tells no share of the ration for the class %q: do not feed it before an adviser has seen the figures", step.Level)
+		return noRow[units.Fraction](&formulaNitrateRation, "scale", scale.String(), problem, nitrateTold(amount, form), arguments[:]...)
+	}
+	if stock == CarryingYoung {
 		return step.Pregnant.At(end), nil
 	}
-	return units.Fraction(math.NaN()), unknownRow("Carrying", fmt.Sprint(int(stock)), "neither", namesCarrying[1:])
+	return step.Others.At(end), nil
+}
+
+// nitrateTold lists the scales that tell a share of the ration for so much nitrate.
+func nitrateTold(amount units.Concentration, form NitrateForm) []string {
+	var told []string
+	for scale := NitrateByClemson; scale <= NitrateByManitoba; scale++ {
+		if nitrateStep(amount, form, scale).Told {
+			told = append(told, scale.String())
+		}
+	}
+	return told
 }
 
 // NitrateDilution returns the share of a mixture that a feed high in nitrate may

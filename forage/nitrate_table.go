@@ -13,12 +13,12 @@ const safeNitrateWeight = 100
 // upTo is a row of shares of the ration in per cent.
 func upTo(scale NitrateScale, from float64, level NitrateLevel, pregnant, low, high units.Fraction, source, mark string) NitrateStep {
 	return NitrateStep{scale, NitrateNitrogen, units.Concentration(from) * units.PartPerMillion, level, true,
-		units.Single(pregnant * units.Percent), units.Span[units.Fraction]{Low: low * units.Percent, High: high * units.Percent}, source, mark}
+		units.Single(pregnant * units.Percent), units.Span[units.Fraction]{Low: low * units.Percent, High: high * units.Percent}, printed(source, mark)}
 }
 
 // classOnly is a row without shares of the ration.
 func classOnly(scale NitrateScale, form NitrateForm, from float64, level NitrateLevel, source, mark string) NitrateStep {
-	return NitrateStep{Scale: scale, Form: form, From: units.Concentration(from) * units.PartPerMillion, Level: level, Source: source, Mark: mark}
+	return NitrateStep{Scale: scale, Form: form, From: units.Concentration(from) * units.PartPerMillion, Level: level, Printed: printed(source, mark)}
 }
 
 // nitrateSteps are the scales, each from its lowest class up.

@@ -1,9 +1,7 @@
 package forage
 
 import (
-	"fmt"
 	"slices"
-	"strconv"
 	"time"
 
 	"example.org/soum/units"
@@ -100,26 +98,51 @@ type Pasture struct {
 }
 
 // Density gives the printed span of density for a condition. Where the row has
-// none for it, the error says so: a neighbour's figure is not put in its place.
-func (p Pasture) Density(c Condition) (units.Span[units.Density], error) {
-	var span units.Span[units.Density]
-	switch c {
-	case Fair:
-		span = p.Fair
-	case Good:
-		span = p.Good
-	case Excellent:
-		span = p.Excellent
-	default:
-		return span, fmt.Errorf("forage.Pasture.Density: condition %d is none of fair, good, excellent", int(c))
+// none for it, a neighbour's figure is not put in its place.
+//
+// Errors: a *units.ParseError that lists the conditions that the row has a density
+// for; a *units.DomainError for a number that is no condition
+func (p Pasture) Density(condition Condition) (units.Span[units.Density], error) {
+	const function = "forage.Pasture.Density"
+	if condition < Fair || condition > Excellent {
+		return units.Single(notANumber[units.Density]()), units.OutOfDomain(function, 1, formulaDensityOf.Arguments[1], float64(condition))
 	}
-	if !(span.Low > 0 && span.High >= span.Low) {
-		return span, fmt.Errorf("forage.Pasture.Density: the row %s has no density for a %s stand: take another condition, or give a density of your own", p.Name, c)
+	span := p.densities()[condition-Fair]
+	if isPrinted(span) {
+		return span, nil
 	}
-	return span, nil
+	return units.Single(notANumber[units.Density]()), &units.ParseError{
+		Quantity: "condition", Text: condition.String(), Problem: p.noDensity(condition), Accepts: p.conditions(), Word: true,
+		Function: function, Argument: "condition", Index: 1,
+	}
+}
+
+// densities are the spans of density by condition, Fair first.
+func (p *Pasture) densities() [Excellent]units.Span[units.Density] {
+	return [...]units.Span[units.Density]{p.Fair, p.Good, p.Excellent}
+}
+
+// isPrinted reports whether a span of density is published.
+func isPrinted(span units.Span[units.Density]) bool { return span.Low > 0 && span.High >= span.Low }
+
+// conditions lists those that the row has a density for.
+func (p *Pasture) conditions() []string {
+	var has []string
+	for i, span := range p.densities() {
+		if isPrinted(span) {
+			has = append(has, (Fair + Condition(i)).String())
+		}
+	}
+	return has
+}
+
+func (p *Pasture) noDensity(c Condition) string {
+	return "the row " + p.Name + " has no density for a " + c.String() + " stand: take another condition, or give a density of your own"
 }
 
 // Yield gives the dry matter grown in a year for a class of productivity.
+//
+// Errors: a *units.DomainError for a number that is no class
 func (p Pasture) Yield(of Productivity) (units.Yield, error) {
 	switch of {
 	case ProductivityLow:
@@ -129,7 +152,7 @@ func (p Pasture) Yield(of Productivity) (units.Yield, error) {
 	case ProductivityHigh:
 		return p.YieldHigh, nil
 	}
-	return 0, fmt.Errorf("forage.Pasture.Yield: productivity %d is none of low, medium, high", int(of))
+	return notANumber[units.Yield](), units.OutOfDomain("forage.Pasture.Yield", 1, formulaYieldOf.Arguments[1], float64(of))
 }
 
 // Pastures gives the rows of the library, as copies of the caller's own.
@@ -155,16 +178,21 @@ func Pastures() []Pasture {
 //
 // Source: definition: a look-up in Pastures
 func PastureByName(name string) (Pasture, error) {
-	for i := range pastureRows {
-		if pastureRows[i].name == name {
-			return pastureRows[i].pasture(), nil
-		}
+	if row := pastureRowOf(name); row != nil {
+		return row.pasture(), nil
 	}
-	names := make([]string, len(pastureRows))
-	for i := range pastureRows {
-		names[i] = pastureRows[i].name
-	}
-	return Pasture{}, &units.ParseError{Quantity: "forage.Pasture", Text: name, Problem: "no such row", Accepts: names, Word: true}
+	return Pasture{}, &units.ParseError{Quantity: "forage.Pasture", Text: name, Problem: "no such row", Accepts: namesOf(pastureRows[:], nameOf), Word: true}
+}
+
+func pastureRowOf(name string) *pastureRow {
+	return rowOf(pastureRows[:], func(r *pastureRow) bool { return r.name == name })
+}
+
+func nameOf(r *pastureRow) string { return r.name }
+
+// noPasture is NaN and the error of a look-up by a name that no row has.
+func noPasture[Q ~float64](formula *units.Formula, name string, arguments ...float64) (Q, error) {
+	return noRow[Q](formula, "pasture", name, "no such row", namesOf(pastureRows[:], nameOf), arguments...)
 }
 
 // DensityOf gives one end of the printed density of a row.
@@ -172,53 +200,90 @@ func PastureByName(name string) (Pasture, error) {
 // Table: dry matter for each unit of ruler height above the stubble, by row and
 // condition of the stand
 //
+// Where:
+//   - pasture: as in Pastures
+//   - condition: of the stand
+//   - end: of the printed span
+//
+// Errors: a *units.ParseError that lists the rows, or the conditions that the row has
+// a density for
+//
 // Source: UMAINE-STICK; NOBLE-PICTURE and NOBLE-DROUGHT for warm-season-grass
 func DensityOf(pasture string, condition Condition, end units.End) (units.Density, error) {
-	p, err := PastureByName(pasture)
-	if err != nil {
-		return 0, err
+	arguments := [...]float64{0, float64(condition), float64(end)}
+	row := pastureRowOf(pasture)
+	if row == nil {
+		return noPasture[units.Density](&formulaDensityOf, pasture, arguments[:]...)
 	}
-	span, err := p.Density(condition)
-	if err != nil {
-		return 0, err
+	var span units.Span[units.Density]
+	if condition >= Fair && condition <= Excellent {
+		p := row.pasture()
+		if span = p.densities()[condition-Fair]; !isPrinted(span) {
+			return noRow[units.Density](&formulaDensityOf, "condition", condition.String(), p.noDensity(condition), p.conditions(), arguments[:]...)
+		}
 	}
-	return span.At(end), nil
+	return units.Answer(&formulaDensityOf, span.At(end), arguments[:]...)
 }
 
 // TurnInOf gives one end of the height at which a row may be grazed.
 //
 // Table: mean ruler height at turn-in, by row
 //
+// Where:
+//   - pasture: as in Pastures
+//   - end: of the printed span
+//
+// Errors: a *units.ParseError that lists the rows
+//
 // Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET
 func TurnInOf(pasture string, end units.End) (units.Height, error) {
-	p, err := PastureByName(pasture)
-	return p.TurnIn.At(end), err
+	row := pastureRowOf(pasture)
+	if row == nil {
+		return noPasture[units.Height](&formulaTurnInOf, pasture, 0, float64(end))
+	}
+	return units.Answer(&formulaTurnInOf, inches(row.height.turnIn).At(end), 0, float64(end))
 }
 
 // LeaveOf gives one end of the height to be left on a row.
 //
 // Table: mean ruler height at turn-out, by row
 //
+// Where:
+//   - pasture: as in Pastures
+//   - end: of the printed span
+//
+// Errors: a *units.ParseError that lists the rows
+//
 // Note: common practice, without a source that we could find, never leaves
 // less than 3 in and rather 4 to 6: more than most of the printed figures.
 //
 // Source: UMAINE-STICK, UGA-HEIGHTS, WSU-HEIGHTS, LULING-STICK, SRUC-SHEEPNET
 func LeaveOf(pasture string, end units.End) (units.Height, error) {
-	p, err := PastureByName(pasture)
-	return p.Leave.At(end), err
+	row := pastureRowOf(pasture)
+	if row == nil {
+		return noPasture[units.Height](&formulaLeaveOf, pasture, 0, float64(end))
+	}
+	return units.Answer(&formulaLeaveOf, inches(row.height.leave).At(end), 0, float64(end))
 }
 
 // YieldOf gives the dry matter that a row grows in a year.
 //
 // Table: yield by row and class of productivity
 //
+// Where:
+//   - pasture: as in Pastures
+//   - of: which class of productivity
+//
+// Errors: a *units.ParseError that lists the rows
+//
 // Source: PSU-MONTHS
 func YieldOf(pasture string, of Productivity) (units.Yield, error) {
-	p, err := PastureByName(pasture)
-	if err != nil {
-		return 0, err
+	row := pastureRowOf(pasture)
+	if row == nil {
+		return noPasture[units.Yield](&formulaYieldOf, pasture, 0, float64(of))
 	}
-	return p.Yield(of)
+	yield, _ := row.pasture().Yield(of) // the guard refuses what is no class
+	return units.Answer(&formulaYieldOf, yield, 0, float64(of))
 }
 
 // ShareOf gives the share of the year's yield that a row grows in a month.
@@ -227,16 +292,19 @@ func YieldOf(pasture string, of Productivity) (units.Yield, error) {
 // animal unit a month, each month alone, so that a row sums to 97 to 102.7 % and
 // not to 100
 //
+// Where:
+//   - pasture: as in Pastures
+//   - month: January is 1; 1 to 12
+//
+// Errors: a *units.ParseError that lists the rows
+//
 // Source: PSU-MONTHS
 func ShareOf(pasture string, month time.Month) (units.Fraction, error) {
-	p, err := PastureByName(pasture)
-	if err != nil {
-		return 0, err
+	row := pastureRowOf(pasture)
+	if row == nil {
+		return noPasture[units.Fraction](&formulaShareOf, pasture, 0, float64(month))
 	}
-	if month < time.January || month > time.December {
-		return 0, fmt.Errorf("forage.ShareOf: month %s is none of 1 to 12", strconv.Itoa(int(month)))
-	}
-	return p.Shares[month-time.January], nil
+	return units.Answer(&formulaShareOf, ofMonth(&row.growth.shares, month)*units.Percent, 0, float64(month))
 }
 
 // pasture joins the tables into one row.

@@ -95,20 +95,62 @@ func TestPastureByName(t *testing.T) {
 	}
 }
 
+// TestNoRowIsNoNumber: what is refused is not nought, and an end that is none is not
+// the middle.
+func TestNoRowIsNoNumber(t *testing.T) {
+	for _, look := range []func(string, units.End) (float64, error){
+		func(name string, end units.End) (float64, error) {
+			v, err := forage.DensityOf(name, forage.Good, end)
+			return float64(v), err
+		},
+		func(name string, end units.End) (float64, error) {
+			v, err := forage.TurnInOf(name, end)
+			return float64(v), err
+		},
+		func(name string, end units.End) (float64, error) {
+			v, err := forage.LeaveOf(name, end)
+			return float64(v), err
+		},
+		func(name string, end units.End) (float64, error) {
+			v, err := forage.CropYield(name, end)
+			return float64(v), err
+		},
+	} {
+		got, err := look("moss", units.Low)
+		var wrong *units.ParseError
+		require.ErrorAs(t, err, &wrong)
+		assert.True(t, math.IsNaN(got))
+		assert.Equal(t, 1, wrong.Index)
+		for _, end := range []units.End{-1, 0, 4, 7} {
+			got, err = look("tall-fescue", end)
+			refuses(t, err, "end")
+			assert.True(t, math.IsNaN(got))
+		}
+	}
+	share, err := forage.ShareOf("moss", time.May)
+	assert.True(t, units.Impossible(err) && math.IsNaN(float64(share)))
+	yield, err := forage.Pasture{}.Yield(0)
+	assert.True(t, units.Impossible(err) && math.IsNaN(float64(yield)))
+	span, err := forage.Pasture{}.Density(7)
+	assert.True(t, units.Impossible(err) && math.IsNaN(float64(span.Low)) && math.IsNaN(float64(span.High)))
+	span, err = forage.Pasture{}.Density(forage.Good)
+	assert.True(t, units.Impossible(err) && math.IsNaN(float64(span.Low)) && math.IsNaN(float64(span.High)))
+}
+
 func TestUnpublishedDensityIsSaid(t *testing.T) {
 	for _, c := range []forage.Condition{forage.Fair, forage.Excellent} {
 		_, err := forage.DensityOf("warm-season-grass", c, units.Middle)
 		assert.ErrorContains(t, err, "no density for a "+c.String()+" stand")
 	}
 	_, err := forage.DensityOf("tall-fescue", 0, units.Middle)
-	assert.ErrorContains(t, err, "none of fair, good, excellent")
+	assert.ErrorContains(t, err, "fair, good, excellent")
 	_, err = forage.Pasture{Name: "x", Good: units.Span[units.Density]{Low: 2, High: units.Density(math.NaN())}}.Density(forage.Good)
 	assert.Error(t, err)
 	_, err = forage.YieldOf("tall-fescue", 4)
-	assert.ErrorContains(t, err, "none of low, medium, high")
+	assert.ErrorContains(t, err, "low, medium, high")
 	for _, month := range []time.Month{0, 13} {
 		_, err = forage.ShareOf("tall-fescue", month)
-		assert.ErrorContains(t, err, "none of 1 to 12")
+		assert.ErrorContains(t, err, "must be from 1 to 12")
 	}
 }
 

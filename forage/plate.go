@@ -64,10 +64,7 @@ type PlateEquation struct {
 	Fit float64 `json:"fit,omitempty"`
 	// Where and when it was measured.
 	Where string `json:"where"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // PlateEquations gives the table of published slopes, as a copy. No intercept is
@@ -82,6 +79,9 @@ func PlateEquations() []PlateEquation { return slices.Clone(plateRows) }
 //
 // Table: dry matter for each unit of compressed height, by row
 //
+// Where:
+//   - equation: as in PlateEquations
+//
 // Errors: a *units.ParseError that lists the rows
 //
 // Note: single places strayed from one line by 753 kg/ha, means of twenty by 155
@@ -91,10 +91,9 @@ func PlateEquations() []PlateEquation { return slices.Clone(plateRows) }
 //
 // Source: TEAGASC-PLATE, MICHELL-1982, RAYBURN-1998
 func PlateSlope(equation string) (units.PlateDensity, error) {
-	for i := range plateRows {
-		if plateRows[i].Name == equation {
-			return plateRows[i].Slope, nil
-		}
+	row := rowOf(plateRows, func(r *PlateEquation) bool { return r.Name == equation })
+	if row == nil {
+		return noRow[units.PlateDensity](&formulaPlateSlope, "equation", equation, "no such row", namesOf(plateRows, func(r *PlateEquation) string { return r.Name }), 0)
 	}
-	return missing[units.PlateDensity]("forage.PlateEquation", equation, "no such row", plateRows, func(r *PlateEquation) string { return r.Name })
+	return row.Slope, nil
 }

@@ -2,7 +2,6 @@ package forage
 
 import (
 	"fmt"
-	"math"
 	"slices"
 
 	"example.org/soum/units"
@@ -49,10 +48,7 @@ type PrussicHeightRow struct {
 	By PrussicSource `json:"by"`
 	// Height is the least height of the stand.
 	Height units.Span[units.Height] `json:"height"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // PrussicWaitRow is a row of the days to wait after a frost.
@@ -63,10 +59,7 @@ type PrussicWaitRow struct {
 	By PrussicSource `json:"by"`
 	// Wait is the days from the frost to grazing.
 	Wait units.Span[units.Days] `json:"wait"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // PrussicHeights gives the least heights for grazing, as a copy.
@@ -90,22 +83,23 @@ func PrussicWaits() []PrussicWaitRow { return slices.Clone(prussicWaits) }
 // The sources differ by half: 15 to 30 in for a cross. PrussicRisk takes the
 // highest of them, and its cautions hold.
 //
+// Where:
+//   - crop: which
+//   - by: whose figure
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the sources with a figure of the crop
 //
 // Source: NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, KSTATE-SORGHUM, AGPROUD-FROST,
 // DROVERS-FROST, as the source says
 func PrussicHeight(crop PrussicCrop, by PrussicSource, end units.End) (units.Height, error) {
-	var has []string
-	for _, row := range prussicHeights {
-		if row.Crop != crop {
-			continue
-		}
-		if row.By == by {
-			return row.Height.At(end), nil
-		}
-		has = append(has, row.By.String())
+	arguments := [...]float64{float64(crop), float64(by), float64(end)}
+	row := rowOf(prussicHeights, func(r *PrussicHeightRow) bool { return r.Crop == crop && r.By == by })
+	if row == nil {
+		sources := known(prussicHeights, func(r *PrussicHeightRow) bool { return r.Crop == crop }, func(r *PrussicHeightRow) string { return r.By.String() })
+		return noRow[units.Height](&formulaPrussicHeight, "by", by.String(), fmt.Sprintf("has no height of %q", crop), sources, arguments[:]...)
 	}
-	return units.Height(math.NaN()), unknownRow("PrussicSource", by.String(), fmt.Sprintf("has no height of %q", crop), has)
+	return units.Answer(&formulaPrussicHeight, row.Height.At(end), arguments[:]...)
 }
 
 // PrussicWait gives the days from a frost to grazing, by one source.
@@ -114,22 +108,23 @@ func PrussicHeight(crop PrussicCrop, by PrussicSource, end units.End) (units.Hei
 // call a frost killing at 24 or at 28 °F. PrussicDaysLeft takes the longest wait,
 // and the cautions of PrussicRisk hold. Each new frost starts the wait again.
 //
+// Where:
+//   - frost: light or killing
+//   - by: whose figure
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the sources with a figure for the frost
 //
 // Source: NEBRASKA-PRUSSIC, ILLINOIS-PRUSSIC, AGPROUD-FROST, AGPROUD-PRUSSIC,
 // DROVERS-FROST, as the source says
 func PrussicWait(frost Frost, by PrussicSource, end units.End) (units.Days, error) {
-	var has []string
-	for _, row := range prussicWaits {
-		if row.Frost != frost {
-			continue
-		}
-		if row.By == by {
-			return row.Wait.At(end), nil
-		}
-		has = append(has, row.By.String())
+	arguments := [...]float64{float64(frost), float64(by), float64(end)}
+	row := rowOf(prussicWaits, func(r *PrussicWaitRow) bool { return r.Frost == frost && r.By == by })
+	if row == nil {
+		sources := known(prussicWaits, func(r *PrussicWaitRow) bool { return r.Frost == frost }, func(r *PrussicWaitRow) string { return r.By.String() })
+		return noRow[units.Days](&formulaPrussicWait, "by", by.String(), fmt.Sprintf("has no wait after a %q frost", frost), sources, arguments[:]...)
 	}
-	return units.Days(math.NaN()), unknownRow("PrussicSource", by.String(), fmt.Sprintf("has no wait after a %q frost", frost), has)
+	return units.Answer(&formulaPrussicWait, row.Wait.At(end), arguments[:]...)
 }
 
 // PrussicDaysLeft returns how many more days stock stay off a frosted crop that
@@ -158,10 +153,6 @@ const (
 	PrussicFrosted                    // within the longest printed wait after a frost
 )
 
-var prussicGuard = guard("PrussicRisk", "NEBRASKA-PRUSSIC",
-	units.Argument{Name: "height", Unit: "in", Factor: float64(units.HeightInch), Domain: anyAmount},
-	units.Argument{Name: "since", Unit: "days", Factor: 1, Domain: anyAmount})
-
 // PrussicRisk tells whether a crop that makes prussic acid stands too low or too
 // shortly after a frost to be grazed, by the strictest printed figures.
 //
@@ -176,8 +167,10 @@ var prussicGuard = guard("PrussicRisk", "NEBRASKA-PRUSSIC",
 // where the stand is below 18 in (sudangrass), 24 in (sorghum) or 30 in (their
 // crosses); else lower
 //
-// Errors: a domain error where height or days are below 0 or not a number; a
-// *units.ParseError for a crop that is none
+// Where:
+//   - crop: which
+//   - height in in: of the stand; >= 0
+//   - since in days: since the last frost, light or killing; >= 0
 //
 // Note: for a stand that has had no frost give 14 days or more. Sorghum is the most
 // dangerous of the three and yet its highest printed height is below that of the
@@ -185,11 +178,8 @@ var prussicGuard = guard("PrussicRisk", "NEBRASKA-PRUSSIC",
 //
 // Source: NEBRASKA-PRUSSIC, AGPROUD-FROST heights; DROVERS-FROST, AGPROUD-FROST 14 days
 func PrussicRisk(crop PrussicCrop, height units.Height, since units.Days) (Prussic, error) {
-	if _, err := units.Answer(&prussicGuard, height, float64(height), float64(since)); err != nil {
+	if _, err := units.Answer(&formulaPrussicRisk, height, float64(crop), float64(height), float64(since)); err != nil {
 		return 0, err
-	}
-	if crop.String() == "" {
-		return 0, unknownRow("PrussicCrop", fmt.Sprint(int(crop)), "no such crop", namesPrussicCrop[1:])
 	}
 	if since < longestPrussicWait {
 		return PrussicFrosted, nil
@@ -221,8 +211,6 @@ const (
 	CyanideDeadly                    // highly dangerous
 )
 
-var cyanideGuard = guard("CyanideClass", "KSTATE-CYANIDE", units.Argument{Name: "amount", Unit: "ppm", Factor: float64(units.PartPerMillion), Domain: anyAmount})
-
 // CyanideClass gives the class of prussic acid, HCN, that a laboratory found in a feed.
 //
 // The gas leaves a sample on its way: ask the laboratory how to send it. The
@@ -232,18 +220,17 @@ var cyanideGuard = guard("CyanideClass", "KSTATE-CYANIDE", units.Argument{Name: 
 // deadly over 0.1 % of the dry matter; the second limit is not told for feed as it
 // lies
 //
-// Errors: a domain error where the amount is below 0 or not a number; a
-// *units.ParseError for a basis that is none
+// Where:
+//   - amount in ppm: of prussic acid; >= 0
+//   - basis: what it is a share of
 //
 // Source: KSTATE-CYANIDE toxic; AGRILIFE-CYANIDE deadly; that gas leaves a sample
 // is from memory
 func CyanideClass(amount units.Concentration, basis FeedBasis) (Cyanide, error) {
-	if _, err := units.Answer(&cyanideGuard, amount, float64(amount)); err != nil {
+	if _, err := units.Answer(&formulaCyanideClass, amount, float64(amount), float64(basis)); err != nil {
 		return 0, err
 	}
 	switch {
-	case basis.String() == "":
-		return 0, unknownRow("FeedBasis", fmt.Sprint(int(basis)), "no such basis", namesFeedBasis[1:])
 	case basis == BasisDry && amount > cyanideDeadly:
 		return CyanideDeadly, nil
 	case basis == BasisDry && amount > cyanideToxicDry, basis == BasisAsIs && amount > cyanideToxicAsIs:

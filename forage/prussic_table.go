@@ -3,7 +3,7 @@ package forage
 import "example.org/soum/units"
 
 func prussicInches(crop PrussicCrop, by PrussicSource, low, high units.Height, source, mark string) PrussicHeightRow {
-	return PrussicHeightRow{crop, by, inches([2]units.Height{low, high}), source, mark}
+	return PrussicHeightRow{crop, by, inches([2]units.Height{low, high}), printed(source, mark)}
 }
 
 // prussicHeights is the table of PrussicHeight.
@@ -28,14 +28,14 @@ func waitDays(low, high units.Days) units.Span[units.Days] {
 // below its heights is taken, and its end of two weeks after the frost that kills new
 // shoots agrees with it.
 var prussicWaits = []PrussicWaitRow{
-	{FrostLight, PrussicByNebraska, waitDays(7, 7), "NEBRASKA-PRUSSIC", "A"},
-	{FrostKilling, PrussicByNebraska, waitDays(7, 7), "NEBRASKA-PRUSSIC", "A"},
-	{FrostLight, PrussicByIllinois, waitDays(4, 5), "ILLINOIS-PRUSSIC", "A"},
-	{FrostKilling, PrussicByIllinois, waitDays(8, 10), "ILLINOIS-PRUSSIC", "A"},
-	{FrostKilling, PrussicByPress, waitDays(10, 14), "AGPROUD-FROST", "B"},
-	{FrostKilling, PrussicByDairy, waitDays(5, 6), "AGPROUD-PRUSSIC", "B"},
-	{FrostLight, PrussicByDrovers, waitDays(14, 14), "DROVERS-FROST", "B"},
-	{FrostKilling, PrussicByDrovers, waitDays(10, 14), "DROVERS-FROST", "B"},
+	{FrostLight, PrussicByNebraska, waitDays(7, 7), printed("NEBRASKA-PRUSSIC", "A")},
+	{FrostKilling, PrussicByNebraska, waitDays(7, 7), printed("NEBRASKA-PRUSSIC", "A")},
+	{FrostLight, PrussicByIllinois, waitDays(4, 5), printed("ILLINOIS-PRUSSIC", "A")},
+	{FrostKilling, PrussicByIllinois, waitDays(8, 10), printed("ILLINOIS-PRUSSIC", "A")},
+	{FrostKilling, PrussicByPress, waitDays(10, 14), printed("AGPROUD-FROST", "B")},
+	{FrostKilling, PrussicByDairy, waitDays(5, 6), printed("AGPROUD-PRUSSIC", "B")},
+	{FrostLight, PrussicByDrovers, waitDays(14, 14), printed("DROVERS-FROST", "B")},
+	{FrostKilling, PrussicByDrovers, waitDays(10, 14), printed("DROVERS-FROST", "B")},
 }
 
 // longestPrussicWait is the longest of them.

@@ -2,7 +2,6 @@ package forage
 
 import (
 	"fmt"
-	"math"
 	"slices"
 
 	"example.org/soum/units"
@@ -44,10 +43,7 @@ func AlfalfaFibre(height units.Height, stage AlfalfaStage) (units.Fraction, erro
 	}
 	share := units.Fraction(line.start+float64(line.each*float64(height/units.HeightInch))) * units.Percent
 	if lowest, highest := line.lowest*units.HeightInch, line.highest*units.HeightInch; height < lowest || height > highest {
-		narrow := formulaAlfalfaFibre
-		narrow.Arguments = slices.Clone(formulaAlfalfaFibre.Arguments)
-		narrow.Arguments[0].Range = units.Limits{Low: float64(lowest), High: float64(highest), LowOf: -1, HighOf: -1, Source: "OHIO-FORAGE-2024"}
-		return units.Answer(&narrow, share, arguments[:]...)
+		return units.AnswerWithin(&formulaAlfalfaFibre, 0, units.Between(float64(lowest), float64(highest), "OHIO-FORAGE-2024"), share, arguments[:]...)
 	}
 	return units.Answer(&formulaAlfalfaFibre, share, arguments[:]...)
 }
@@ -84,10 +80,7 @@ type ForageRow struct {
 	Share units.Span[units.Fraction] `json:"share"`
 	// Bound is how the span is meant.
 	Bound Bound `json:"bound"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // QualityRows gives the table of Quality, as a copy.
@@ -105,22 +98,22 @@ func QualityRows() []ForageRow { return slices.Clone(qualityRows) }
 // fibre than in early bud (ALBERTA-STAGE, other samples). Hay that matters is worth a
 // test in a laboratory.
 //
+// Where:
+//   - forage: as in QualityRows
+//   - figure: what is told of it
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the forages with the figure
 //
 // Source: OREGON-GRASS, ALBERTA-STAGE, PSU-QUALITY, KENTUCKY-FEEDS, CORNELL-NDF
 func Quality(forage string, figure QualityFigure, end units.End) (units.Fraction, error) {
-	var has []string
-	for i := range qualityRows {
-		row := &qualityRows[i]
-		if row.Figure != figure {
-			continue
-		}
-		if row.Forage == forage {
-			return row.Share.At(end), nil
-		}
-		has = append(has, row.Forage)
+	arguments := [...]float64{0, float64(figure), float64(end)}
+	row := rowOf(qualityRows, func(r *ForageRow) bool { return r.Figure == figure && r.Forage == forage })
+	if row == nil {
+		forages := known(qualityRows, func(r *ForageRow) bool { return r.Figure == figure }, func(r *ForageRow) string { return r.Forage })
+		return noRow[units.Fraction](&formulaQuality, "forage", forage, fmt.Sprintf("has no figure of %q", figure), forages, arguments[:]...)
 	}
-	return units.Fraction(math.NaN()), unknownRow("ForageRow", forage, fmt.Sprintf("has no figure of %q", figure), has)
+	return units.Answer(&formulaQuality, row.Share.At(end), arguments[:]...)
 }
 
 // QualityDrift is how quickly a figure of quality changes in a growing crop.
@@ -160,14 +153,11 @@ func QualityAfter(now units.Fraction, drift QualityDrift, days units.Days) (unit
 	}
 	after := now + units.Fraction(qualityDrifts[drift-1]*float64(days))
 	if after < 0 || after > 1 {
-		narrow := formulaQualityAfter
-		narrow.Arguments = slices.Clone(formulaQualityAfter.Arguments)
 		last := float64(now) / -qualityDrifts[drift-1]
 		if after > 1 {
 			last = float64(1-now) / qualityDrifts[drift-1]
 		}
-		narrow.Arguments[2].Domain = units.Limits{Low: 0, High: last, LowOf: -1, HighOf: -1}
-		return units.Answer(&narrow, after, arguments[:]...)
+		return units.AnswerWithin(&formulaQualityAfter, 2, units.Between(0, last, ""), after, arguments[:]...)
 	}
 	return units.Answer(&formulaQualityAfter, after, arguments[:]...)
 }
@@ -227,10 +217,7 @@ type GradeStep struct {
 	Limit float64 `json:"limit"`
 	// Grade is the grade.
 	Grade HayGrade `json:"grade"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // GradeSteps gives the grades of hay, as a copy.
@@ -240,42 +227,44 @@ type GradeStep struct {
 // Source: USDA-HAY-MISSOURI, USDA-HAY-COPY, as the row says
 func GradeSteps() []GradeStep { return slices.Clone(gradeSteps) }
 
-var (
-	gradeGuard      = guard("GradeOf", "USDA-HAY-MISSOURI", units.Argument{Name: "value", Factor: 1, Domain: anyAmount})
-	gradeShareGuard = guard("GradeOf", "USDA-HAY-MISSOURI", units.Argument{Name: "value", Unit: "%", Factor: 1, Domain: units.Limits{Low: 0, High: 100, LowOf: -1, HighOf: -1}})
-)
-
 // GradeOf gives the grade of hay in the US trade by one figure: the relative feed value
 // as a number (see herd.ForageValue), the others in per cent of the dry matter.
 //
 // Print calls the figures approximate and grades by looks as well; a lot can have two
 // grades by two figures. A value on a limit goes into the better grade: ours.
 //
-// Errors: a domain error where the value is below 0, a share above 100 % or no number; an
-// error where print has no grade: fibre NDF over 40, nutrients under 58, protein of alfalfa under 18
+// Where:
+//   - value: the feed value, or a share in per cent; >= 0
+//   - by: which figure it is
+//
+// Errors: a *units.DomainError where a share is above 100 %, and where no grade is
+// printed: fibre NDF over 40, nutrients under 58, protein of alfalfa under 18
 //
 // Source: USDA-HAY-MISSOURI feed value, ADF, protein of grass; USDA-HAY-COPY NDF,
 // nutrients, protein of alfalfa
 func GradeOf(value float64, by GradeFigure) (HayGrade, error) {
-	if _, err := units.Answer(&gradeGuard, value, value); err != nil {
+	if _, err := units.Answer(&formulaGradeOf, value, value, float64(by)); err != nil {
 		return 0, err
 	}
-	if by.String() == "" {
-		return 0, unknownRow("GradeFigure", fmt.Sprint(int(by)), "no such figure", namesGradeFigure[1:])
-	}
-	if by != GradeByFeedValue {
-		if _, err := units.Answer(&gradeShareGuard, value, value); err != nil {
-			return 0, err
-		}
+	graded := units.Between(0, 100, "")
+	if by == GradeByFeedValue {
+		graded.High = infinity
 	}
 	fibre := by == GradeByAcidFibre || by == GradeByNeutralFibre
 	for i := range gradeSteps {
 		step := &gradeSteps[i]
-		if step.Figure == by && (fibre && value <= step.Limit || !fibre && value >= step.Limit) {
+		switch {
+		case step.Figure != by:
+		case fibre && value <= step.Limit, !fibre && value >= step.Limit && value <= graded.High:
 			return step.Grade, nil
+		case fibre:
+			graded.High = step.Limit
+		default:
+			graded.Low = step.Limit
 		}
 	}
-	return 0, fmt.Errorf("forage.GradeOf: print has no grade for %s of %v: take another figure", by, value)
+	_, err := units.AnswerWithin(&formulaGradeOf, 0, graded, value, value, float64(by))
+	return 0, err
 }
 
 // CrudeProtein returns the crude protein in a mass of feed.
@@ -323,10 +312,7 @@ type PastureGrade struct {
 	Legume units.Fraction `json:"legume"`
 	// Share is the share of dead herbage; for low up to that.
 	Share units.Fraction `json:"share"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // PastureGrades gives four classes of pasture, as a copy: what to put into

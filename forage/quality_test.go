@@ -13,81 +13,6 @@ import (
 	"example.org/soum/units"
 )
 
-// TestResponseRows: every source once, spans the right way round, the table a copy.
-func TestResponseRows(t *testing.T) {
-	seen := map[forage.ResponseSource]bool{}
-	for _, row := range forage.ResponseRows() {
-		assert.False(t, seen[row.By], row.By)
-		seen[row.By] = true
-		assert.True(t, 0 < row.Response.Low && row.Response.Low <= row.Response.High)
-		assert.Regexp(t, keyOfSource, row.Source)
-		assert.Contains(t, []string{"A", "B", "D"}, row.Mark)
-	}
-	assert.Len(t, seen, 6)
-	forage.ResponseRows()[0].Response.Low = 99
-	assert.Less(t, forage.ResponseRows()[0].Response.Low, 99.0)
-	_, err := forage.NitrogenResponse(1, 0, units.Low)
-	assert.ErrorContains(t, err, "oklahoma")
-	_, err = forage.Stockpile(1, 0)
-	assert.True(t, units.Impossible(err))
-}
-
-// TestStockpileRises: nitrogen never lowers the yield, and the wet year's line is the
-// dry year's but for the printed figures' own crossing, far beyond 100 lb.
-func TestStockpileRises(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		nitrogen := units.Dressing(rapid.Float64Range(0, 100).Draw(t, "lb")) * units.DressingPoundPerAcre
-		wet, err := forage.Stockpile(nitrogen*0.99, forage.StockpileWet)
-		require.NoError(t, err)
-		more, err := forage.Stockpile(nitrogen*0.999, forage.StockpileWet)
-		require.NoError(t, err)
-		dry, err := forage.Stockpile(nitrogen*0.99, forage.StockpileDry)
-		require.NoError(t, err)
-		assert.LessOrEqual(t, wet, more)
-		assert.Less(t, dry, wet)
-		extra, err := forage.NitrogenResponse(nitrogen*0.99, forage.ResponseIowaWet, units.Low)
-		require.NoError(t, err)
-		bare, err := forage.Stockpile(0, forage.StockpileWet)
-		require.NoError(t, err)
-		assert.InEpsilon(t, float64(wet), float64(bare+extra), 1e-12)
-	})
-}
-
-// What does 60 lb of nitrogen make of stockpiled fescue in a dry year?
-func ExampleStockpile() {
-	yield, err := forage.Stockpile(60*units.DressingPoundPerAcre, forage.StockpileDry)
-	fmt.Println(yield.In(units.US), err)
-	// Output: 1,812 lb/ac <nil>
-}
-
-// What do 50 lb of nitrogen bring on bermudagrass?
-func ExampleNitrogenResponse() {
-	extra, err := forage.NitrogenResponse(50*units.DressingPoundPerAcre, forage.ResponseOklahoma, units.Low)
-	fmt.Println(extra.In(units.US), err)
-	// Output: 1,500 lb/ac <nil>
-}
-
-// Who prints what a pound of nitrogen brings?
-func ExampleResponseRows() {
-	for _, row := range forage.ResponseRows() {
-		fmt.Println(row.By, row.Response.Low, row.Response.High, row.Mark)
-	}
-	// Output:
-	// iowa wet 15 15 A
-	// iowa dry 19 19 A
-	// wisconsin less 15 15 A
-	// wisconsin more 18 20 A
-	// kentucky 27 27 D
-	// oklahoma 30 30 B
-}
-
-// How much urea is that?
-func ExampleFertilizer() {
-	urea, err := forage.Fertilizer(50*units.DressingPoundPerAcre, 46*units.Percent)
-	fmt.Printf("%.0f lb/ac %v\n", urea.PoundsPerAcre(), err)
-	// Output: 109 lb/ac <nil>
-}
-
 // TestQualityRows: no figure twice, spans the right way round, limits where print says
 // over or under, each row what Quality gives, the table a copy.
 func TestQualityRows(t *testing.T) {
@@ -141,12 +66,22 @@ func TestGradeSteps(t *testing.T) {
 	}
 	forage.GradeSteps()[0].Limit = 1
 	assert.NotEqual(t, 1.0, forage.GradeSteps()[0].Limit)
-	for value, by := range map[float64]forage.GradeFigure{41: forage.GradeByNeutralFibre, 57: forage.GradeByNutrients, 17: forage.GradeByProtein} {
-		_, err := forage.GradeOf(value, by)
-		assert.ErrorContains(t, err, "print has no grade")
+	for _, c := range []struct {
+		value  float64
+		by     forage.GradeFigure
+		limits string
+	}{
+		{41, forage.GradeByNeutralFibre, "from 0 to 40"}, {57, forage.GradeByNutrients, "from 58 to 100"}, {17, forage.GradeByProtein, "from 18 to 100"},
+		{101, forage.GradeByGrassProtein, "from 0 to 100"}, {101, forage.GradeByAcidFibre, "from 0 to 100"}, {-1, forage.GradeByFeedValue, "at least 0"},
+		{math.Inf(1), forage.GradeByFeedValue, "at least 0"}, {math.NaN(), forage.GradeByProtein, "at least 0"},
+	} {
+		grade, err := forage.GradeOf(c.value, c.by)
+		assert.Zero(t, grade)
+		refuses(t, err, "value")
+		assert.ErrorContains(t, err, c.limits)
 	}
 	_, err := forage.GradeOf(1, 0)
-	assert.ErrorContains(t, err, "no such figure")
+	refuses(t, err, "by")
 }
 
 // TestPastureGrades is a second reading of the four classes; the rows are a copy.

@@ -234,5 +234,3 @@ func sampled[Q ~float64](guard *units.Formula, readings []Q, confidence units.Fr
 
 // unknown is a sampling of nothing.
 var unknown = sampling{mean: math.NaN(), deviation: math.NaN(), failure: math.NaN(), margin: math.NaN(), variation: math.NaN()}
-
-func notANumber[Q ~float64]() Q { return Q(math.NaN()) }

@@ -1,7 +1,6 @@
 package forage
 
 import (
-	"fmt"
 	"slices"
 
 	"example.org/soum/units"
@@ -37,10 +36,7 @@ type RestRow struct {
 	Season Season `json:"season"`
 	// Rest is the printed span.
 	Rest units.Span[units.Days] `json:"rest"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note tells what the figure is, where it is not a span of rest plainly.
 	Note string `json:"note,omitempty"`
 }
@@ -56,6 +52,11 @@ func RestRows() []RestRow { return slices.Clone(restRows) }
 //
 // Table: rest by situation and season
 //
+// Where:
+//   - situation: as in RestRows
+//   - season: of the figure
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the situations, or the seasons that a
 // situation has
 //
@@ -70,25 +71,24 @@ func RestRows() []RestRow { return slices.Clone(restRows) }
 // PENNSYLVANIA-GUIDE, OZARKS-DAIRY, MLA-REST, FARMERS-JOURNAL-ROTATION, IFAS-REST,
 // SRUC-SHEEPNET, SRUC-EWES, PRETORIA-REST, as the row says
 func RestOf(situation string, season Season, end units.End) (units.Days, error) {
-	var seasons []string
-	for i := range restRows {
-		switch r := &restRows[i]; {
-		case r.Situation == situation && r.Season == season:
-			return r.Rest.At(end), nil
-		case r.Situation == situation:
-			seasons = append(seasons, r.Season.String())
-		}
+	arguments := [...]float64{0, float64(season), float64(end)}
+	if row := rowOf(restRows, func(r *RestRow) bool { return r.Situation == situation && r.Season == season }); row != nil {
+		return units.Answer(&formulaRestOf, row.Rest.At(end), arguments[:]...)
 	}
+	seasons := known(restRows, func(r *RestRow) bool { return r.Situation == situation }, func(r *RestRow) string { return r.Season.String() })
 	if seasons != nil {
-		return notANumber[units.Days](), &units.ParseError{Quantity: "forage.Season", Text: season.String(), Problem: "no rest of " + situation + " is printed for it", Accepts: seasons, Word: true}
+		return noRow[units.Days](&formulaRestOf, "season", season.String(), "no rest of "+situation+" is printed for it", seasons, arguments[:]...)
 	}
-	return missing[units.Days]("forage.RestRow", situation, "no such situation", restRows, func(r *RestRow) string { return r.Situation })
+	return noRow[units.Days](&formulaRestOf, "situation", situation, "no such situation", namesOf(restRows, situationOf), arguments[:]...)
 }
 
 // LongestRest gives the longest rest that is printed for a situation over all its
 // seasons: the one that the number of paddocks is planned on.
 //
 // Table: the upper ends of RestRows
+//
+// Where:
+//   - situation: as in RestRows
 //
 // Errors: a *units.ParseError that lists the situations
 //
@@ -105,17 +105,23 @@ func LongestRest(situation string) (units.Days, error) {
 		}
 	}
 	if longest == 0 {
-		return missing[units.Days]("forage.RestRow", situation, "no such situation", restRows, func(r *RestRow) string { return r.Situation })
+		return noRow[units.Days](&formulaLongestRest, "situation", situation, "no such situation", namesOf(restRows, situationOf), 0)
 	}
 	return longest, nil
 }
+
+func situationOf(r *RestRow) string { return r.Situation }
 
 // LeafDays gives one end of the days in which perennial ryegrass puts out a leaf.
 //
 // Table: 9 to 11 days in spring (mean 13 to 16 °C), 8 to 10 in summer (18 to 20),
 // 8 to 12 in autumn (14 to 20), 11 to 15 in winter (10 to 13), Northland, New Zealand
 //
-// Errors: a *units.ParseError that lists the seasons
+// Where:
+//   - season: a quarter of the year
+//   - end: of the printed span
+//
+// Errors: a *units.ParseError that lists the seasons, for all the year
 //
 // Note: a rotation is these days times the leaves wanted (rainfall.RotationDays):
 // graze at two to three leaves, since the fourth is the death of the first. Third-
@@ -125,7 +131,7 @@ func LongestRest(situation string) (units.Days, error) {
 // Source: DAIRYNZ-LEAF
 func LeafDays(season Season, end units.End) (units.Days, error) {
 	if season < Spring || season > Winter {
-		return notANumber[units.Days](), &units.ParseError{Quantity: "forage.Season", Text: fmt.Sprint(season), Problem: "no days of a leaf are printed for it", Accepts: slices.Clone(namesSeason[Spring:AllYear]), Word: true}
+		return noRow[units.Days](&formulaLeafDays, "season", season.String(), "no days of a leaf are printed for it", namesSeason[Spring:AllYear], float64(season), float64(end))
 	}
-	return leafDays[season-1].At(end), nil
+	return units.Answer(&formulaLeafDays, leafDays[season-1].At(end), float64(season), float64(end))
 }

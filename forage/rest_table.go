@@ -4,7 +4,7 @@ import "example.org/soum/units"
 
 // rest makes a row of printed rest, in days.
 func rest(situation string, season Season, low, high units.Days, source, mark, note string) RestRow {
-	return RestRow{situation, season, units.Span[units.Days]{Low: low, High: high}, source, mark, note}
+	return RestRow{situation, season, units.Span[units.Days]{Low: low, High: high}, printed(source, mark), note}
 }
 
 var restRows = []RestRow{

@@ -1,7 +1,6 @@
 package forage
 
 import (
-	"fmt"
 	"slices"
 	"time"
 
@@ -27,10 +26,7 @@ type GrowthCurve struct {
 	Name string `json:"name"`
 	// Shares of the year's growth, January first, as printed.
 	Shares [12]units.Fraction `json:"shares"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note tells what the row does not say of itself.
 	Note string `json:"note,omitempty"`
 }
@@ -48,7 +44,11 @@ func GrowthCurves() []GrowthCurve { return slices.Clone(growthCurves) }
 //
 // Table: shares by row and month
 //
-// Errors: a *units.ParseError that lists the rows; an error for a month that is none
+// Where:
+//   - curve: as in GrowthCurves
+//   - month: January is 1; 1 to 12
+//
+// Errors: a *units.ParseError that lists the rows
 //
 // Note: print differs by place: half of the season's yield in the first two of six
 // months in New York (CORNELL-SEASON), over three quarters before June in Nebraska
@@ -57,15 +57,19 @@ func GrowthCurves() []GrowthCurve { return slices.Clone(growthCurves) }
 //
 // Source: ND-CURVE, COLORADO-CURVES, PSU-MONTHS, as the row says
 func CurveShare(curve string, month time.Month) (units.Fraction, error) {
+	row := rowOf(growthCurves, func(c *GrowthCurve) bool { return c.Name == curve })
+	if row == nil {
+		return noRow[units.Fraction](&formulaCurveShare, "curve", curve, "no such row", namesOf(growthCurves, func(c *GrowthCurve) string { return c.Name }), 0, float64(month))
+	}
+	return units.Answer(&formulaCurveShare, ofMonth(&row.Shares, month), 0, float64(month))
+}
+
+// ofMonth gives the share of a month, 0 of what is no month, for the guard to refuse.
+func ofMonth(shares *[12]units.Fraction, month time.Month) units.Fraction {
 	if month < time.January || month > time.December {
-		return notANumber[units.Fraction](), fmt.Errorf("forage.CurveShare: month %d is none of 1 to 12", int(month))
+		return 0
 	}
-	for i := range growthCurves {
-		if growthCurves[i].Name == curve {
-			return growthCurves[i].Shares[month-time.January], nil
-		}
-	}
-	return missing[units.Fraction]("forage.GrowthCurve", curve, "no such row", growthCurves, func(c *GrowthCurve) string { return c.Name })
+	return shares[month-time.January]
 }
 
 // SeasonCurve is a row of shares of the year's growth by season.
@@ -79,10 +83,7 @@ type SeasonCurve struct {
 	Autumn units.Fraction `json:"autumn"`
 	// Annual is the year's growth, 0 where it is not printed with the shares.
 	Annual units.Yield `json:"annual,omitempty"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // SeasonCurves gives the rows of growth by season, of New Zealand, as a copy.
@@ -97,38 +98,39 @@ func SeasonCurves() []SeasonCurve { return slices.Clone(seasonCurves) }
 //
 // Table: shares by place and season; the whole for AllYear
 //
-// Errors: a *units.ParseError that lists the places, or the seasons
+// Where:
+//   - place: as in SeasonCurves
+//   - season: a quarter, or all the year
+//
+// Errors: a *units.ParseError that lists the places
 //
 // Note: how it is cut counts as much as where: in South Taranaki spring had 36 % cut
 // every two weeks, 46 % cut every four (BAARS-1982).
 //
 // Source: NZ-SEASONS
 func SeasonShare(place string, season Season) (units.Fraction, error) {
-	for i := range seasonCurves {
-		c := &seasonCurves[i]
-		if c.Place != place {
-			continue
-		}
-		switch season {
-		case Spring:
-			return c.Spring, nil
-		case Summer:
-			return c.Summer, nil
-		case Autumn:
-			return c.Autumn, nil
-		case Winter:
-			return c.Winter, nil
-		case AllYear:
-			return c.Winter + c.Spring + c.Summer + c.Autumn, nil
-		}
-		return notANumber[units.Fraction](), noSeason(season)
+	row := rowOf(seasonCurves, func(c *SeasonCurve) bool { return c.Place == place })
+	if row == nil {
+		return noRow[units.Fraction](&formulaSeasonShare, "place", place, "no such place", namesOf(seasonCurves, func(c *SeasonCurve) string { return c.Place }), 0, float64(season))
 	}
-	return missing[units.Fraction]("forage.SeasonCurve", place, "no such place", seasonCurves, func(c *SeasonCurve) string { return c.Place })
+	return units.Answer(&formulaSeasonShare, row.share(season), 0, float64(season))
 }
 
-// noSeason refuses a number that is no season.
-func noSeason(season Season) error {
-	return &units.ParseError{Quantity: "forage.Season", Text: fmt.Sprintf("season %d", int(season)), Problem: "no such season", Accepts: slices.Clone(namesSeason[1:]), Word: true}
+// share is 0 for what is no season, for the guard to refuse.
+func (c *SeasonCurve) share(season Season) units.Fraction {
+	switch season {
+	case Spring:
+		return c.Spring
+	case Summer:
+		return c.Summer
+	case Autumn:
+		return c.Autumn
+	case Winter:
+		return c.Winter
+	case AllYear:
+		return c.Winter + c.Spring + c.Summer + c.Autumn
+	}
+	return 0
 }
 
 // GrowthRow is a row of measured daily growth.
@@ -139,10 +141,7 @@ type GrowthRow struct {
 	When string `json:"when"`
 	// Growth is the mean daily growth.
 	Growth units.Growth `json:"growth"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // GrowthRows gives the table of measured daily growth, as a copy.
@@ -156,6 +155,10 @@ func GrowthRows() []GrowthRow { return slices.Clone(growthRows) }
 //
 // Table: growth by place and time
 //
+// Where:
+//   - place: as in GrowthRows
+//   - when: as there
+//
 // Errors: a *units.ParseError that lists the places, or the times of the place
 //
 // Note: of Ohio's weekly figures some ran together in the archived text; where they
@@ -165,17 +168,12 @@ func GrowthRows() []GrowthRow { return slices.Clone(growthRows) }
 // Source: OSU-PLATE, IRELAND-GROWTH, SIDDC-COVER, BROUGHAM-1955, NI-GROWTH,
 // FAS-ROTATION, as the row says
 func DailyGrowth(place, when string) (units.Growth, error) {
-	var times []string
-	for i := range growthRows {
-		switch r := &growthRows[i]; {
-		case r.Place == place && r.When == when:
-			return r.Growth, nil
-		case r.Place == place:
-			times = append(times, r.When)
-		}
+	if row := rowOf(growthRows, func(r *GrowthRow) bool { return r.Place == place && r.When == when }); row != nil {
+		return row.Growth, nil
 	}
+	times := known(growthRows, func(r *GrowthRow) bool { return r.Place == place }, func(r *GrowthRow) string { return r.When })
 	if times != nil {
-		return notANumber[units.Growth](), &units.ParseError{Quantity: "forage.GrowthRow", Text: when, Problem: "no figure of " + place + " for this time", Accepts: times, Word: true}
+		return noRow[units.Growth](&formulaDailyGrowth, "when", when, "no figure of "+place+" for this time", times, 0, 0)
 	}
-	return missing[units.Growth]("forage.GrowthRow", place, "no such place", growthRows, func(r *GrowthRow) string { return r.Place })
+	return noRow[units.Growth](&formulaDailyGrowth, "place", place, "no such place", namesOf(growthRows, func(r *GrowthRow) string { return r.Place }), 0, 0)
 }

@@ -1,10 +1,6 @@
 package forage
 
 import (
-	"fmt"
-	"math"
-	"slices"
-
 	"example.org/soum/units"
 )
 
@@ -41,74 +37,4 @@ func Stockpile(nitrogen units.Dressing, trial StockpileTrial) (units.Yield, erro
 	}
 	yield := units.Yield(line.bare)*units.PoundPerAcre + units.Yield(float64(line.each*float64(nitrogen)))
 	return units.Answer(&formulaStockpile, yield, float64(nitrogen), float64(trial))
-}
-
-// ResponseSource is whose response of grass to nitrogen is used.
-type ResponseSource int
-
-// The sources of responses.
-const (
-	ResponseIowaWet       ResponseSource = iota + 1 // stockpiled tall fescue, Iowa 1999
-	ResponseIowaDry                                 // stockpiled tall fescue, Iowa 2000
-	ResponseWisconsinLess                           // fescues and orchardgrass at 60 lb/ac, Wisconsin
-	ResponseWisconsinMore                           // the same at 120 lb/ac
-	ResponseKentucky                                // stockpiled fescue on five farms at 46 lb/ac
-	ResponseOklahoma                                // bermudagrass that had no nitrogen before
-)
-
-// ResponseRow is a row of the table of responses to nitrogen.
-type ResponseRow struct {
-	// By is whose figure it is.
-	By ResponseSource `json:"by"`
-	// Response is dry matter for each equal mass of nitrogen.
-	Response units.Span[float64] `json:"response"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
-}
-
-// ResponseRows gives the table of NitrogenResponse, as a copy.
-//
-// Check: TestResponseRows
-//
-// Source: SINGER-2003, BRINK-CASLER, KENTUCKY-STOCKPILE, NOBLE-PERMANENT, as the row says
-func ResponseRows() []ResponseRow { return slices.Clone(responseRows) }
-
-var responseGuard = guard("NitrogenResponse", "the source of the row", units.Argument{Name: "nitrogen", Unit: "lb/ac", Factor: float64(units.DressingPoundPerAcre), Domain: anyAmount})
-
-// NitrogenResponse gives the extra dry matter that nitrogen brings, by one source.
-//
-// The sources run from 15 to 30 times the mass of the nitrogen, each for the amounts it
-// tried; above them it is less. Rules on nitrogen near water, and a soil test, come
-// first. Much nitrogen before drought or frost can bring nitrate: see NitrateClass.
-//
-// Errors: a domain error where the nitrogen is below 0 or not a number; a
-// *units.ParseError for a source that is none
-//
-// Source: SINGER-2003, BRINK-CASLER, KENTUCKY-STOCKPILE, NOBLE-PERMANENT
-func NitrogenResponse(nitrogen units.Dressing, by ResponseSource, end units.End) (units.Yield, error) {
-	if by.String() == "" {
-		return units.Yield(math.NaN()), unknownRow("ResponseSource", fmt.Sprint(int(by)), "no such source", namesResponseSource[1:])
-	}
-	var extra units.Yield
-	for i := range responseRows {
-		if responseRows[i].By == by {
-			extra = units.Yield(responseRows[i].Response.At(end) * float64(nitrogen))
-		}
-	}
-	return units.Answer(&responseGuard, extra, float64(nitrogen))
-}
-
-// Fertilizer returns the fertiliser that holds so much of a nutrient.
-//
-// Formula: nutrient / content
-//
-// Where:
-//   - nutrient in lb/ac: nutrient wanted; >= 0
-//   - content in %: share of the nutrient in the fertiliser, 46 for nitrogen in urea; > 0 and <= 100
-//
-// Source: NOBLE-PERMANENT
-func Fertilizer(nutrient units.Dressing, content units.Fraction) (units.Dressing, error) {
-	return units.Answer(&formulaFertilizer, units.Dressing(float64(nutrient)/float64(content)), float64(nutrient), float64(content))
 }

@@ -2,7 +2,6 @@ package forage
 
 import (
 	"slices"
-	"strconv"
 
 	"example.org/soum/units"
 )
@@ -226,17 +225,20 @@ const (
 //
 // Table: shortgrass 300 to 500 lb/ac, midgrass 750 to 1,000, tallgrass 1,200 to 1,500
 //
-// Errors: a *units.ParseError that lists the kinds
+// Where:
+//   - grass: which kind of range
+//   - end: of the printed span
 //
 // Note: cattle ate less where under 750 lb/ac stood in south Texas, 623 on the
 // Rolling Plains (the same source): short grass hurts the stock as well.
 //
 // Source: TAMU-5036
 func MinimumResidue(grass RangeGrass, end units.End) (units.Yield, error) {
-	if grass < Shortgrass || grass > Tallgrass {
-		return notANumber[units.Yield](), noWord("forage.RangeGrass", int(grass), namesRangeGrass[1:])
+	var residue units.Yield
+	if grass >= Shortgrass && grass <= Tallgrass {
+		residue = residues[grass-1].At(end)
 	}
-	return residues[grass-1].At(end), nil
+	return units.Answer(&formulaMinimumResidue, residue, float64(grass), float64(end))
 }
 
 // GrazingSystem is a way of using grass.
@@ -285,10 +287,7 @@ type UseRow struct {
 	Share units.Span[units.Fraction] `json:"share"`
 	// Of tells what the share is of.
 	Of string `json:"of"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figures were come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note tells what the figure is besides.
 	Note string `json:"note,omitempty"`
 }
@@ -310,7 +309,12 @@ func UseRows() []UseRow { return slices.Clone(useRows) }
 //
 // Table: shares by system and source
 //
-// Errors: a *units.ParseError that lists the sources of a system, or the systems
+// Where:
+//   - system: which
+//   - by: whose figure
+//   - end: of the printed span
+//
+// Errors: a *units.ParseError that lists the sources of the system
 //
 // Note: sources disagree about continuous grazing most: 25 % on range, 30 to 40,
 // 45 on improved grass, 50.
@@ -319,22 +323,11 @@ func UseRows() []UseRow { return slices.Clone(useRows) }
 // UMAINE-LESSON-5, TAMU-5036, NRCS-BRYAN-528, NOBLE-DROUGHT, MLA-USE, ND-CURVE,
 // SDSU-IG-528, MULGA-1996, as the row says
 func SystemUse(system GrazingSystem, by UseSource, end units.End) (units.Fraction, error) {
-	var sources []string
-	for i := range useRows {
-		switch r := &useRows[i]; {
-		case r.System == system && r.By == by:
-			return r.Share.At(end), nil
-		case r.System == system:
-			sources = append(sources, r.By.String())
-		}
+	arguments := [...]float64{float64(system), float64(by), float64(end)}
+	row := rowOf(useRows, func(r *UseRow) bool { return r.System == system && r.By == by })
+	if row == nil {
+		sources := known(useRows, func(r *UseRow) bool { return r.System == system }, func(r *UseRow) string { return r.By.String() })
+		return noRow[units.Fraction](&formulaSystemUse, "by", by.String(), "has no figure of a system "+system.String(), sources, arguments[:]...)
 	}
-	if sources != nil {
-		return notANumber[units.Fraction](), &units.ParseError{Quantity: "forage.UseSource", Text: by.String(), Problem: "has no figure of a system " + system.String(), Accepts: sources, Word: true}
-	}
-	return notANumber[units.Fraction](), noWord("forage.GrazingSystem", int(system), namesGrazingSystem[1:])
-}
-
-// noWord refuses a number that is none of an enumeration's.
-func noWord(quantity string, number int, names []string) error {
-	return &units.ParseError{Quantity: quantity, Text: strconv.Itoa(number), Problem: "no such word", Accepts: slices.Clone(names), Word: true}
+	return units.Answer(&formulaSystemUse, row.Share.At(end), arguments[:]...)
 }

@@ -40,7 +40,7 @@ var residues = [...]units.Span[units.Yield]{
 
 // used makes a row of shares used, in per cent.
 func used(system GrazingSystem, by UseSource, low, high units.Fraction, of, source, mark, note string) UseRow {
-	return UseRow{system, by, units.Span[units.Fraction]{Low: low * units.Percent, High: high * units.Percent}, of, source, mark, note}
+	return UseRow{system, by, units.Span[units.Fraction]{Low: low * units.Percent, High: high * units.Percent}, of, printed(source, mark), note}
 }
 
 const (

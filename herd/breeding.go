@@ -49,10 +49,7 @@ type BreedingRow struct {
 	Mean units.Days `json:"mean"`
 	// Span is the printed range, the mean at both ends where print gives none.
 	Span units.Span[units.Days] `json:"span"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // BreedingRows gives the table of breeding, as a copy.
@@ -69,6 +66,12 @@ func BreedingRows() []BreedingRow { return slices.Clone(breedingRows) }
 // days, a mare 335 to 341, a ewe 147 to 150, a goose egg 28 to 35. A row of
 // another source for the same animal is the next to try.
 //
+// Where:
+//   - animal: as in BreedingRows
+//   - figure: what is counted
+//   - by: whose figure
+//   - end: of the printed range, its middle being the printed mean
+//
 // Errors: a *units.ParseError that lists the animals, or the sources, that have
 // such a figure
 //
@@ -76,26 +79,32 @@ func BreedingRows() []BreedingRow { return slices.Clone(breedingRows) }
 // HAIR-SHEEP-LITTERS, BLACKLANDS-ALPACAS gestation; MERCK-CYCLES cycles and heats;
 // MSU-INCUBATION, INCUBATION-LISTS incubation
 func BreedingDays(animal string, figure BreedingFigure, by BreedingSource, end units.End) (units.Days, error) {
-	row, err := breedingRow(animal, figure, by)
+	arguments := [...]float64{0, float64(figure), float64(by), float64(end)}
+	row, err := breedingRow(&formulaBreedingDays, "animal", animal, figure, by, arguments[:]...)
 	if err != nil {
 		return units.Days(math.NaN()), err
 	}
-	if end == units.Middle {
-		return row.Mean, nil
+	days := row.Mean
+	if end != units.Middle {
+		days = row.Span.At(end)
 	}
-	return row.Span.At(end), nil
+	return units.Answer(&formulaBreedingDays, days, arguments[:]...)
 }
 
-// breedingRow looks a row up, or tells what would have been there.
-func breedingRow(animal string, figure BreedingFigure, by BreedingSource) (BreedingRow, error) {
+// breedingRow looks a row up for a look-up, or tells what it would have had: argument
+// is the one that names the animal.
+func breedingRow(formula *units.Formula, argument, animal string, figure BreedingFigure, by BreedingSource, arguments ...float64) (*BreedingRow, error) {
+	for i := range breedingRows {
+		if row := &breedingRows[i]; row.Animal == animal && row.Figure == figure && row.By == by {
+			return row, nil
+		}
+	}
 	var sources, animals []string
 	for _, row := range breedingRows {
-		switch {
-		case row.Figure != figure:
+		if row.Figure != figure {
 			continue
-		case row.Animal == animal && row.By == by:
-			return row, nil
-		case row.Animal == animal:
+		}
+		if row.Animal == animal {
 			sources = append(sources, row.By.String())
 		}
 		if !slices.Contains(animals, row.Animal) {
@@ -103,14 +112,9 @@ func breedingRow(animal string, figure BreedingFigure, by BreedingSource) (Breed
 		}
 	}
 	if sources != nil {
-		return BreedingRow{}, noRow("herd.BreedingSource", by.String(), fmt.Sprintf("has no %s of %q", figure, animal), sources)
+		return nil, formula.NoRow("by", by.String(), fmt.Sprintf("has no %s of %q", figure, animal), sources, arguments...)
 	}
-	return BreedingRow{}, noRow("herd.BreedingRow", animal, fmt.Sprintf("no figure of %s for this animal", figure), animals)
-}
-
-// noRow says that a table has no such row, and which it has.
-func noRow(quantity, text, problem string, has []string) error {
-	return &units.ParseError{Quantity: quantity, Text: text, Problem: problem, Accepts: has, Word: true}
+	return nil, formula.NoRow(argument, animal, fmt.Sprintf("no figure of %s for this animal", figure), animals, arguments...)
 }
 
 // ExpectedDates is a day to be expected, with the days that print allows around
@@ -126,7 +130,7 @@ type ExpectedDates struct {
 
 // after counts a row's days on from a day, a part of a day up to the nearest
 // whole one.
-func (row BreedingRow) after(from units.Date) ExpectedDates {
+func (row *BreedingRow) after(from units.Date) ExpectedDates {
 	on := func(d units.Days) units.Date { return from.Add(int(math.Round(float64(d)))) }
 	return ExpectedDates{on(row.Span.Low), on(row.Mean), on(row.Span.High)}
 }
@@ -137,6 +141,11 @@ func (row BreedingRow) after(from units.Date) ExpectedDates {
 // A mare that foals before day 320 foals too soon [VT-REPRODUCTION]. A birth that
 // does not get on, or one well past the late day, is a case for the vet.
 //
+// Where:
+//   - service: the day of service
+//   - animal: as in BreedingRows
+//   - by: whose figure
+//
 // Errors: a *units.ParseError that lists the animals, or the sources, that have
 // a gestation
 //
@@ -145,7 +154,7 @@ func (row BreedingRow) after(from units.Date) ExpectedDates {
 // Source: the rows of BreedingDays; the counting is ours: the day of service is
 // day 0, and parts of days are rounded
 func DueDate(service units.Date, animal string, by BreedingSource) (ExpectedDates, error) {
-	row, err := breedingRow(animal, Gestation, by)
+	row, err := breedingRow(&formulaDueDate, "animal", animal, Gestation, by, 0, 0, float64(by))
 	if err != nil {
 		return ExpectedDates{}, err
 	}
@@ -157,6 +166,11 @@ func DueDate(service units.Date, animal string, by BreedingSource) (ExpectedDate
 // the day; served on the late day, one that goes the shortest. Breeders count
 // five months back for sheep and goats [MISSOURI-BREEDING].
 //
+// Where:
+//   - birth: the day on which it should give birth
+//   - animal: as in BreedingRows
+//   - by: whose figure
+//
 // Errors: a *units.ParseError that lists the animals, or the sources, that have
 // a gestation
 //
@@ -165,16 +179,20 @@ func DueDate(service units.Date, animal string, by BreedingSource) (ExpectedDate
 // Source: the rows of BreedingDays; the counting is ours: the day of service is
 // day 0, and parts of days are rounded
 func ServiceDate(birth units.Date, animal string, by BreedingSource) (ExpectedDates, error) {
-	row, err := breedingRow(animal, Gestation, by)
+	row, err := breedingRow(&formulaServiceDate, "animal", animal, Gestation, by, 0, 0, float64(by))
 	if err != nil {
 		return ExpectedDates{}, err
 	}
-	row.Mean, row.Span = -row.Mean, units.Span[units.Days]{Low: -row.Span.High, High: -row.Span.Low}
-	return row.after(birth), nil
+	back := BreedingRow{Mean: -row.Mean, Span: units.Span[units.Days]{Low: -row.Span.High, High: -row.Span.Low}}
+	return back.after(birth), nil
 }
 
 // NextHeat gives the day on which an animal that was in heat on a day, and did
 // not hold, comes back.
+//
+// Where:
+//   - heat: a day of the heat
+//   - animal: as in BreedingRows
 //
 // Errors: a *units.ParseError that lists the animals that have a cycle
 //
@@ -182,7 +200,7 @@ func ServiceDate(birth units.Date, animal string, by BreedingSource) (ExpectedDa
 //
 // Source: MERCK-CYCLES
 func NextHeat(heat units.Date, animal string) (ExpectedDates, error) {
-	row, err := breedingRow(animal, Cycle, ByMerck)
+	row, err := breedingRow(&formulaNextHeat, "animal", animal, Cycle, ByMerck, 0, 0)
 	if err != nil {
 		return ExpectedDates{}, err
 	}
@@ -191,6 +209,11 @@ func NextHeat(heat units.Date, animal string) (ExpectedDates, error) {
 
 // HatchDate gives the day on which eggs set on a day should hatch.
 //
+// Where:
+//   - set: the day on which they are set
+//   - bird: as in BreedingRows
+//   - by: whose figure
+//
 // Errors: a *units.ParseError that lists the birds, or the sources, that have an
 // incubation
 //
@@ -198,7 +221,7 @@ func NextHeat(heat units.Date, animal string) (ExpectedDates, error) {
 //
 // Source: MSU-INCUBATION; INCUBATION-LISTS
 func HatchDate(set units.Date, bird string, by BreedingSource) (ExpectedDates, error) {
-	row, err := breedingRow(bird, Incubation, by)
+	row, err := breedingRow(&formulaHatchDate, "bird", bird, Incubation, by, 0, 0, float64(by))
 	if err != nil {
 		return ExpectedDates{}, err
 	}
@@ -210,13 +233,17 @@ func HatchDate(set units.Date, bird string, by BreedingSource) (ExpectedDates, e
 // [MERCK-CYCLES], and one bred too young may not come through the birth. Keep
 // young males apart from about the low end on; ask a vet or an adviser.
 //
+// Where:
+//   - animal: cow, ewe, doe, sow or mare
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the animals that have a figure
 //
 // Source: MERCK-CYCLES
 func PubertyMonths(animal string, end units.End) (float64, error) {
 	span, found := pubertyMonths[animal]
 	if !found {
-		return math.NaN(), noRow("herd.PubertyMonths", animal, "no age at puberty for this animal", slices.Sorted(maps.Keys(pubertyMonths)))
+		return math.NaN(), formulaPubertyMonths.NoRow("animal", animal, "no age at puberty for this animal", slices.Sorted(maps.Keys(pubertyMonths)), 0, float64(end))
 	}
-	return span.At(end), nil
+	return units.Answer(&formulaPubertyMonths, span.At(end), 0, float64(end))
 }

@@ -4,7 +4,7 @@ import "example.org/soum/units"
 
 // bred is a row with the printed mean and the printed span around it.
 func bred(animal string, figure BreedingFigure, by BreedingSource, mean, low, high units.Days, source, mark string) BreedingRow {
-	return BreedingRow{animal, figure, by, mean, units.Span[units.Days]{Low: low, High: high}, source, mark}
+	return BreedingRow{animal, figure, by, mean, units.Span[units.Days]{Low: low, High: high}, printed(source, mark)}
 }
 
 // bredOn is a row of one printed figure, without a span.

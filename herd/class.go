@@ -2,7 +2,6 @@ package herd
 
 import (
 	"slices"
-	"strconv"
 
 	"example.org/soum/units"
 )
@@ -36,6 +35,13 @@ func (k Kind) Ruminant() bool {
 // Equine tells whether the kind is of the horse family: what poisons horses
 // poisons donkeys.
 func (k Kind) Equine() bool { return k == Horses || k == Donkeys }
+
+// EatsHay reports whether hay stands in for the pasture of this kind: ruminants,
+// horses and donkeys, rabbits and geese; pigs and other poultry have a ration
+// instead.
+func (k Kind) EatsHay() bool {
+	return k.Ruminant() || k.Equine() || k == Rabbits || k == Geese
+}
 
 // Bird tells whether the kind is a bird.
 func (k Kind) Bird() bool { return k >= Chickens && k <= Ducks }
@@ -128,47 +134,6 @@ type Class struct {
 	Note string `json:"note,omitempty"`
 }
 
-// Room is a row of the table of outdoor room: how many head of a class print
-// puts on an area of pasture. It is room to walk and rest, not feed: what the
-// grass carries is another sum.
-type Room struct {
-	// Class is the stock in words, lower case with hyphens.
-	Class string `json:"class"`
-	// Rate is the printed span of head on an area.
-	Rate units.Span[units.HeadRate] `json:"rate"`
-	// When says what the figure holds for.
-	When string `json:"when"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
-}
-
-// Rooms gives the table of outdoor room, as a copy.
-//
-// Note: sources differ. Eight sows to the acre for a season [UMN-SOW] are about
-// twice the newer 10 to 15 a hectare [SOW-GROUND-COVER]; hens run from 500 an
-// acre to 2,000 a hectare [HENS-500, EGG-ORGANIC]. A rate that was tested is no
-// advice. Bare ground loses soil and breeds parasites: where cover falls, take
-// stock off, and keep to the local rules on outdoor stock.
-//
-// Check: TestRoomsAgainstPrint
-//
-// Source: ours: a collection, each figure with the source and mark on its row
-func Rooms() []Room { return slices.Clone(rooms) }
-
-// HeadPerArea returns how many animals an area holds by the room of each.
-//
-// Formula: 1 / room
-//
-// Where:
-//   - room in ft2: ground for one animal; > 0
-//
-// Source: HENS-500 87.12 ft² each; definition: its inverse
-func HeadPerArea(room units.Area) (units.HeadRate, error) {
-	return units.Answer(&formulaHeadPerArea, units.HeadRate(1/float64(room)), float64(room))
-}
-
 // Classes gives the table of stock classes, each row a copy.
 //
 // Check: TestClassesAgainstPrint, TestClassesAreCopies
@@ -196,15 +161,14 @@ func ClassByName(name string) (Class, error) {
 			return c, nil
 		}
 	}
-	names := make([]string, len(classes))
-	for i, c := range classes {
-		names[i] = c.Name
-	}
+	names := namesOf(classes, func(c *Class) string { return c.Name })
 	return Class{}, &units.ParseError{Quantity: "herd.Class", Text: name, Problem: "no such class", Accepts: names, Word: true}
 }
 
-// IntakeAt gives the class's row for a stage; a stage that the class has no row
-// for is an error that lists those it has.
+// IntakeAt gives the class's row for a stage.
+//
+// Errors: a *units.ParseError that lists the stages that the class has a row for; a
+// *units.DomainError for a number that is no stage
 func (c Class) IntakeAt(stage Stage) (StageIntake, error) {
 	for _, row := range c.Intake {
 		if row.Stage == stage {
@@ -215,11 +179,10 @@ func (c Class) IntakeAt(stage Stage) (StageIntake, error) {
 	for i, row := range c.Intake {
 		stages[i] = row.Stage.String()
 	}
-	text := stage.String()
-	if text == "" {
-		text = "stage " + strconv.Itoa(int(stage))
+	if stage.String() == "" {
+		return StageIntake{}, units.OutOfDomain("herd.Class.IntakeAt", 1, formulaBeefIntake.Arguments[1], float64(stage))
 	}
-	return StageIntake{}, &units.ParseError{Quantity: "class " + c.Name, Text: text, Problem: "no intake is given for this stage", Accepts: stages, Word: true}
+	return StageIntake{}, &units.ParseError{Quantity: "class " + c.Name, Text: stage.String(), Problem: "no intake is given for this stage", Accepts: stages, Word: true}
 }
 
 // WaterAt gives the rule of what the class drinks at a stage.

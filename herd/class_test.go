@@ -154,11 +154,27 @@ func TestIntakeAtAnotherStage(t *testing.T) {
 	row, err := ewe.IntakeAt(herd.StageLactating)
 	require.NoError(t, err)
 	same(t, "ewe in milk", 4.5*units.Percent, row.Share.At(units.Middle))
-	for _, stage := range []herd.Stage{herd.StageLaying, 0, -1, 99} {
+	_, err = ewe.IntakeAt(herd.StageLaying)
+	assert.ErrorContains(t, err, "dry, lactating, late gestation")
+	assert.ErrorContains(t, err, "ewe")
+	var none *units.DomainError
+	for _, stage := range []herd.Stage{0, -1, 99} {
 		_, err = ewe.IntakeAt(stage)
-		assert.ErrorContains(t, err, "dry, lactating, late gestation")
-		assert.ErrorContains(t, err, "ewe")
+		require.ErrorAs(t, err, &none)
+		assert.Equal(t, "stage", none.Argument)
+		assert.ErrorContains(t, err, "dry, late gestation, lactating, growing, laying")
 	}
+}
+
+// TestEatsHay: those that hay feeds in place of grass, and nobody else.
+func TestEatsHay(t *testing.T) {
+	var eats []string
+	for kind := herd.Kind(-1); kind <= herd.Donkeys+1; kind++ {
+		if kind.EatsHay() {
+			eats = append(eats, kind.String())
+		}
+	}
+	assert.Equal(t, []string{"cattle", "sheep", "goats", "horses", "geese", "camelids", "deer", "rabbits", "donkeys"}, eats)
 }
 
 func TestKinds(t *testing.T) {
@@ -225,37 +241,6 @@ func TestBirdsByEquation(t *testing.T) {
 	}
 }
 
-// TestRoomsAgainstPrint compares the table of outdoor room with a second
-// reading, row by row, and sees that what is handed out is a copy.
-func TestRoomsAgainstPrint(t *testing.T) {
-	rows, rooms := secondReading(t, "testdata/rooms.csv"), herd.Rooms()
-	require.Len(t, rooms, len(rows))
-	for i, row := range rows {
-		got := rooms[i]
-		assert.Equal(t, []string{row[0], row[4], row[5]}, []string{got.Class, strings.Fields(got.Source)[0], got.Mark}, "row %d", i)
-		assert.NotEmpty(t, got.When, "row %d", i)
-		assert.Regexp(t, sourceKey, got.Source)
-		same(t, row[0], roomRate(t, row[1], row[3]), got.Rate.Low)
-		same(t, row[0], roomRate(t, row[2], row[3]), got.Rate.High)
-	}
-	rooms[0].Class = "spoilt"
-	assert.NotEqual(t, "spoilt", herd.Rooms()[0].Class)
-}
-
-// roomRate reads a number of head on a unit of area, or an area for one head.
-func roomRate(t *testing.T, number, unit string) units.HeadRate {
-	if strings.HasPrefix(unit, "head/") {
-		rate, err := units.ParseHeadRate(number + " " + unit)
-		require.NoError(t, err)
-		return rate
-	}
-	room, err := units.ParseArea(number + " " + unit)
-	require.NoError(t, err)
-	rate, err := herd.HeadPerArea(room)
-	require.NoError(t, err)
-	return rate
-}
-
 // secondReading reads a table of testdata that the tests compare themselves.
 func secondReading(t *testing.T, path string) [][]string {
 	data, err := os.ReadFile(path)
@@ -265,34 +250,6 @@ func secondReading(t *testing.T, path string) [][]string {
 	rows, err := reader.ReadAll()
 	require.NoError(t, err)
 	return rows[1:]
-}
-
-// How many hens has an acre room for at 87.12 square feet each, and what do
-// others say?
-func ExampleHeadPerArea() {
-	rate, err := herd.HeadPerArea(87.12 * units.SquareFoot)
-	fmt.Println(rate.In(units.US), err)
-	for _, room := range herd.Rooms() {
-		if room.Class == "laying-hen" {
-			fmt.Println(room.Rate.High.In(units.US), room.When, room.Source)
-		}
-	}
-	// Output:
-	// 500 head/ac <nil>
-	// 809 head/ac at most, organic range, British code EGG-ORGANIC
-	// 500 head/ac a week, as one grower reads it HENS-500
-}
-
-// How many sows may a field of 2 acres hold?
-func ExampleRooms() {
-	for _, room := range herd.Rooms() {
-		if room.Class == "sow" {
-			fmt.Printf("%.0f to %.0f, %s (%s)\n", room.Rate.Low.HeadPerAcre()*2, room.Rate.High.HeadPerAcre()*2, room.When, room.Source)
-		}
-	}
-	// Output:
-	// 16 to 16, at most, on good pasture, for a season (UMN-SOW)
-	// 8 to 12, rotated, ground cover kept over three quarters; 25 was tried too (SOW-GROUND-COVER)
 }
 
 // TestRowOfOnesOwn: a user's row is the same struct, with words for the

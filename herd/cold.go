@@ -95,10 +95,10 @@ func WindChill(temperature units.Temperature, wind units.Speed, rule ChillRule) 
 	}
 	felt := units.Fahrenheit(chillAt(degrees, mph))
 	if temperature < chillColdest || temperature > chillWarmest {
-		return beyondPrint(&formulaWindChill, felt, 0, float64(chillColdest), float64(chillWarmest), "NEB-COLD", arguments[:]...)
+		return units.AnswerWithin(&formulaWindChill, 0, units.Between(float64(chillColdest), float64(chillWarmest), "NEB-COLD"), felt, arguments[:]...)
 	}
 	if wind < chillCalmest || wind > chillWildest {
-		return beyondPrint(&formulaWindChill, felt, 1, float64(chillCalmest), float64(chillWildest), "NEB-COLD", arguments[:]...)
+		return units.AnswerWithin(&formulaWindChill, 1, units.Between(float64(chillCalmest), float64(chillWildest), "NEB-COLD"), felt, arguments[:]...)
 	}
 	return units.Answer(&formulaWindChill, felt, arguments[:]...)
 }

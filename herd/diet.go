@@ -27,7 +27,7 @@ const (
 //   - plants: the class
 //   - place in %: where in the printed span, 0 its low end and 100 its high; 0 to 100
 //
-// Errors: a *units.DomainError for other kinds, since there is no printed diet
+// Errors: a *units.ParseError for other kinds, since there is no printed diet
 //
 // Note: the spans are of each class by itself: those of goats add up to 60 to
 // 110 %, so all at the low end are no diet. What stands there decides: goats in a
@@ -38,7 +38,7 @@ const (
 func DietShare(kind Kind, plants Plants, place units.Fraction) (units.Fraction, error) {
 	arguments := [...]float64{float64(kind), float64(plants), float64(place)}
 	if kind > Horses {
-		return unprinted(&formulaDietShare, units.Fraction(0), 0, float64(Horses), "print has the diets of cattle, sheep, goats and horses, the kinds 1 to 4, alone", arguments[:]...)
+		return units.NoFigure[units.Fraction](&formulaDietShare, 0, "no diet of this kind is printed", namesKind[Cattle:Horses+1], arguments[:]...)
 	}
 	var span units.Span[units.Fraction]
 	if kind >= Cattle && plants >= PlantsGrass && plants <= PlantsBrowse {
@@ -53,10 +53,7 @@ type OverlapRow struct {
 	Name string `json:"name"`
 	// Share is the share of the diets in common.
 	Share units.Span[units.Fraction] `json:"share"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // OverlapRows gives the table of PrintedOverlap, as a copy.
@@ -70,19 +67,22 @@ func OverlapRows() []OverlapRow { return slices.Clone(overlapRows) }
 // their diets, at an end of the printed span. No figure of cattle with goats was
 // found. Overlap rises where the good feed is gone.
 //
+// Where:
+//   - name: as in OverlapRows
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the rows, where none has the name
 //
 // Source: MYSTERUD-2000, MACCRACKEN-1981, KRYSL-1984, MCINNIS-1987, HUBBARD-1976,
 // HANSEN-1975, EKBLAD-1993, as the row says
 func PrintedOverlap(name string, end units.End) (units.Fraction, error) {
-	var names []string
-	for _, row := range overlapRows {
-		if row.Name == name {
-			return row.Share.At(end), nil
+	for i := range overlapRows {
+		if row := &overlapRows[i]; row.Name == name {
+			return units.Answer(&formulaPrintedOverlap, row.Share.At(end), 0, float64(end))
 		}
-		names = append(names, row.Name)
 	}
-	return units.Fraction(math.NaN()), noRow("herd.OverlapRow", name, "no printed overlap of this name", names)
+	names := namesOf(overlapRows, func(row *OverlapRow) string { return row.Name })
+	return units.Fraction(math.NaN()), formulaPrintedOverlap.NoRow("name", name, "no printed overlap of this name", names, 0, float64(end))
 }
 
 var dietGuard = units.Formula{

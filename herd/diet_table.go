@@ -13,7 +13,7 @@ var dietShares = [...][3]units.Span[units.Fraction]{
 
 // overlap is a row with one figure at both ends.
 func overlap(name string, low, high float64, source, mark string) OverlapRow {
-	return OverlapRow{name, percent(low, high), source, mark}
+	return OverlapRow{name, percent(low, high), printed(source, mark)}
 }
 
 // overlapRows is the table of PrintedOverlap.

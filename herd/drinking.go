@@ -66,7 +66,7 @@ func BeefWater(drinker BeefDrinker, temperature units.Temperature) (units.WaterR
 	}
 	water := units.WaterRate(along(beefWaterDegrees[:], beefWater[drinker-1][:], temperature.Fahrenheit())) * units.GallonPerDay
 	if temperature < beefWaterColdest || temperature > beefWaterHottest {
-		return beyondPrint(&formulaBeefWater, water, 1, float64(beefWaterColdest), float64(beefWaterHottest), "WINCHESTER-1956", arguments[:]...)
+		return units.AnswerWithin(&formulaBeefWater, 1, units.Between(float64(beefWaterColdest), float64(beefWaterHottest), "WINCHESTER-1956"), water, arguments[:]...)
 	}
 	return units.Answer(&formulaBeefWater, water, arguments[:]...)
 }
@@ -119,7 +119,7 @@ func CowWater(weight units.LiveWeight, milk units.Milk, temperature units.Temper
 	arguments := [...]float64{float64(weight), float64(milk), float64(temperature)}
 	got, err := units.Answer(&formulaCowWater, water, arguments[:]...)
 	if err == nil && (temperature < cowWaterColdest || temperature > cowWaterHottest) {
-		return beyondPrint(&formulaCowWater, water, 2, float64(cowWaterColdest), float64(cowWaterHottest), "KSU-COW-WATER", arguments[:]...)
+		return units.AnswerWithin(&formulaCowWater, 2, units.Between(float64(cowWaterColdest), float64(cowWaterHottest), "KSU-COW-WATER"), water, arguments[:]...)
 	}
 	return got, err
 }
@@ -182,7 +182,7 @@ func WaterByWeight(curve WaterCurve, weight units.LiveWeight) (units.WaterRate, 
 	water := units.WaterRate(along(row.pounds, row.gallons, float64(weight/units.LivePound))) * units.GallonPerDay
 	low, high := units.LiveWeight(row.pounds[0])*units.LivePound, units.LiveWeight(row.pounds[len(row.pounds)-1])*units.LivePound
 	if weight < low || weight > high {
-		return beyondPrint(&formulaWaterByWeight, water, 1, float64(low), float64(high), row.source, arguments[:]...)
+		return units.AnswerWithin(&formulaWaterByWeight, 1, units.Between(float64(low), float64(high), row.source), water, arguments[:]...)
 	}
 	return units.Answer(&formulaWaterByWeight, water, arguments[:]...)
 }
@@ -215,10 +215,7 @@ type DrinkingRow struct {
 	Days units.Days `json:"days"`
 	// Water is the printed span for so many animals and so many days.
 	Water units.Span[units.WaterRate] `json:"water"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // DrinkingRows gives the table of Drinking, as a copy.
@@ -227,11 +224,6 @@ type DrinkingRow struct {
 //
 // Source: ours: a collection, each figure with the source and mark on its row
 func DrinkingRows() []DrinkingRow { return slices.Clone(drinkingRows) }
-
-var drinkingGuard = units.Formula{
-	Name: "herd.Drinking", Source: "the source of the row",
-	Arguments: []units.Argument{{Name: "head", Factor: 1, Domain: anyNumber}},
-}
 
 // Drinking gives what so many animals drink in a day by the printed figures that
 // go by head: at the low end of the printed span, half way, or at its high end.
@@ -247,37 +239,41 @@ var drinkingGuard = units.Formula{
 // a loss of a tenth of the body's water kills most (NDSU-AS1763). A vet, an
 // adviser and the local rules decide.
 //
+// Where:
+//   - animal: as in DrinkingRows
+//   - by: whose figure
+//   - head: number of animals; >= 0
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the animals, or the sources, that have a
-// figure; a domain error where head is below 0 or not a number
+// figure
 //
 // Source: KSU-WATER, OHIO-WATER, LINCOLN-WATER, NC-WATER, MCGREGOR-1986,
 // NDSU-WATER-2008, NDSU-AS1763-COPY, HENS-WATER, SDSU-C274, as the row says
 func Drinking(animal string, by DrinkingSource, head float64, end units.End) (units.WaterRate, error) {
-	row, err := drinkingRow(animal, by)
-	if err != nil {
-		return units.WaterRate(math.NaN()), err
+	arguments := [...]float64{0, float64(by), head, float64(end)}
+	for i := range drinkingRows {
+		if row := &drinkingRows[i]; row.Animal == animal && row.By == by {
+			water := row.Water.At(end) * units.WaterRate(head/row.Head/float64(row.Days))
+			return units.Answer(&formulaDrinking, water, arguments[:]...)
+		}
 	}
-	return units.Answer(&drinkingGuard, row.Water.At(end)*units.WaterRate(head/row.Head/float64(row.Days)), head)
+	return units.WaterRate(math.NaN()), noDrinking(animal, by, arguments[:]...)
 }
 
-// drinkingRow looks a row up, or tells what would have been there.
-func drinkingRow(animal string, by DrinkingSource) (DrinkingRow, error) {
-	var sources, animals []string
+// noDrinking tells which animals, or which sources of an animal, have a figure.
+func noDrinking(animal string, by DrinkingSource, arguments ...float64) error {
+	var sources []string
 	for _, row := range drinkingRows {
-		switch {
-		case row.Animal == animal && row.By == by:
-			return row, nil
-		case row.Animal == animal:
+		if row.Animal == animal {
 			sources = append(sources, row.By.String())
-		}
-		if !slices.Contains(animals, row.Animal) {
-			animals = append(animals, row.Animal)
 		}
 	}
 	if sources != nil {
-		return DrinkingRow{}, noRow("herd.DrinkingSource", by.String(), fmt.Sprintf("has no figure of %q", animal), sources)
+		return formulaDrinking.NoRow("by", by.String(), fmt.Sprintf("has no figure of %q", animal), sources, arguments...)
 	}
-	return DrinkingRow{}, noRow("herd.DrinkingRow", animal, "no figure of what this animal drinks", animals)
+	animals := namesOf(drinkingRows, func(row *DrinkingRow) string { return row.Animal })
+	return formulaDrinking.NoRow("animal", animal, "no figure of what this animal drinks", animals, arguments...)
 }
 
 // FeedWater is a rule of water by the feed eaten.

@@ -53,24 +53,24 @@ var waterCurves = [...]waterCurve{
 
 // drunk is a row of so many gallons for so many head in a day.
 func drunk(animal string, by DrinkingSource, head, low, high float64, source, mark string) DrinkingRow {
-	return DrinkingRow{animal, by, head, 1, gallons(low, high), source, mark}
+	return DrinkingRow{animal, by, head, 1, gallons(low, high), printed(source, mark)}
 }
 
 // drunkLitres is a row of litres a head and day.
 func drunkLitres(animal string, by DrinkingSource, litres float64, source, mark string) DrinkingRow {
 	each := units.WaterRate(litres) * units.LitrePerDay
-	return DrinkingRow{animal, by, 1, 1, units.Single(each), source, mark}
+	return DrinkingRow{animal, by, 1, 1, units.Single(each), printed(source, mark)}
 }
 
 // drunkWeekly is a row of gallons for a hundred birds in a week.
 func drunkWeekly(animal string, low, high float64) DrinkingRow {
-	return DrinkingRow{animal, DrinkByCompilation, 100, units.Week, gallons(low, high), "HENS-WATER", "B"}
+	return DrinkingRow{animal, DrinkByCompilation, 100, units.Week, gallons(low, high), printed("HENS-WATER", "B")}
 }
 
 // drunkPounds is a row of pounds of water a head and day.
 func drunkPounds(animal string, low, high float64) DrinkingRow {
 	span := units.Span[units.WaterRate]{Low: units.WaterRate(low) * waterPound, High: units.WaterRate(high) * waterPound}
-	return DrinkingRow{animal, DrinkByCompilation, 1, 1, span, "HENS-WATER", "B"}
+	return DrinkingRow{animal, DrinkByCompilation, 1, 1, span, printed("HENS-WATER", "B")}
 }
 
 // waterPound is a pound of water a day as a volume, a litre to the kilogram.

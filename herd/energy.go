@@ -133,7 +133,7 @@ const (
 //   - chain: whose factors
 //   - level: which energy
 //
-// Errors: a *units.DomainError where the chain prints no factor for the level: net
+// Errors: a *units.ParseError where the chain prints no factor for the level: net
 // energy of the ruminants' chain, and all but digestible energy of the pound's
 //
 // Note: net energy is one number here; for beef and dairy cattle it is told apart
@@ -144,7 +144,13 @@ func EnergyOfNutrients(tdn units.NutrientRate, chain EnergyChain, level EnergyLe
 	each, share := chainRow(chain, level)
 	energy := units.EnergyRate(float64(tdn) * float64(each) * share)
 	if share == 0 {
-		return unprinted(&formulaEnergyOfNutrients, energy, 2, float64(EnergyDigestible), "the source prints no factor for this energy",
+		var levels []string
+		for _, row := range chainRows {
+			if row.chain == chain {
+				levels = append(levels, row.level.String())
+			}
+		}
+		return units.NoFigure[units.EnergyRate](&formulaEnergyOfNutrients, 2, "the source prints no factor for this energy", levels,
 			float64(tdn), float64(chain), float64(level))
 	}
 	return units.Answer(&formulaEnergyOfNutrients, energy, float64(tdn), float64(chain), float64(level))
@@ -178,7 +184,7 @@ func UpkeepNutrient(table UpkeepTable, weight units.LiveWeight) (units.NutrientR
 	need := units.NutrientRate(alongTable(rows, float64(weight)))
 	first, last := rows[0].at, rows[len(rows)-1].at
 	if float64(weight) < first || float64(weight) > last {
-		return beyondPrint(&formulaUpkeepNutrient, need, 1, first, last, source, float64(table), float64(weight))
+		return units.AnswerWithin(&formulaUpkeepNutrient, 1, units.Between(first, last, source), need, float64(table), float64(weight))
 	}
 	return units.Answer(&formulaUpkeepNutrient, need, float64(table), float64(weight))
 }
@@ -231,8 +237,8 @@ const (
 //   - stock: which animal
 //   - value: digestible nutrients or protein
 //
-// Errors: a *units.DomainError where print has no figure: the protein of the cow
-// in late gestation
+// Errors: a *units.ParseError where print has no figure: the protein of the cow in
+// late gestation
 //
 // Note: needs of animals in good flesh and mild weather; see ColdNeed. An adviser
 // balances a ration on an analysis of the feed.
@@ -241,7 +247,7 @@ const (
 func FeedNeed(stock NeedStock, value FeedValue) (units.NutrientRate, error) {
 	need := needOf(stock, value)
 	if need == 0 {
-		return unprinted(&formulaFeedNeed, need, 1, float64(FeedDigestible), "there is no printed figure for this animal", float64(stock), float64(value))
+		return units.NoFigure[units.NutrientRate](&formulaFeedNeed, 1, "no figure is printed for this animal", namesFeedValue[FeedDigestible:FeedProtein], float64(stock), float64(value))
 	}
 	return units.Answer(&formulaFeedNeed, need, float64(stock), float64(value))
 }

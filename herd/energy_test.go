@@ -109,7 +109,7 @@ func ExampleEnergyOfNutrients() {
 	fmt.Println(err)
 	// Output:
 	// 25.4 Mcal <nil>
-	// the source prints no factor for this energy: herd.EnergyOfNutrients: level is 3, must be from 1 to 1
+	// herd.EnergyOfNutrients: level is "net": the source prints no factor for this energy; it takes one of: digestible
 }
 
 // How much protein holds a ewe of 70 kg?

@@ -210,24 +210,6 @@ func (e HeatLevel) String() string                   { return enum.Word(namesHea
 func (e HeatLevel) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
 func (e *HeatLevel) UnmarshalText(text []byte) error { return enum.Read(namesHeatLevel, text, e) }
 
-var namesWaterScale = []string{"", "montana solids", "dakota solids", "saskatchewan solids", "laboratory solids", "dakota sulfate", "dakota sulfate earlier", "south dakota sulfate", "canadian sulfate", "saskatchewan sulfate", "laboratory sulfate", "south dakota nitrate nitrogen", "south dakota nitrate", "minnesota nitrate nitrogen"}
-
-func (e WaterScale) String() string                   { return enum.Word(namesWaterScale, e) }
-func (e WaterScale) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
-func (e *WaterScale) UnmarshalText(text []byte) error { return enum.Read(namesWaterScale, text, e) }
-
-var namesDrinkers = []string{"", "grown", "breeding", "young", "poultry"}
-
-func (e Drinkers) String() string                   { return enum.Word(namesDrinkers, e) }
-func (e Drinkers) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
-func (e *Drinkers) UnmarshalText(text []byte) error { return enum.Read(namesDrinkers, text, e) }
-
-var namesWaterGrade = []string{"", "good", "analyse", "loosens", "satisfactory", "reasonable", "poor", "risk", "unfit"}
-
-func (e WaterGrade) String() string                   { return enum.Word(namesWaterGrade, e) }
-func (e WaterGrade) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
-func (e *WaterGrade) UnmarshalText(text []byte) error { return enum.Read(namesWaterGrade, text, e) }
-
 var namesManureKind = []string{"", "unknown", "beef cow", "dairy cow", "heifer", "breeding pig", "slaughter pig", "hen", "turkey", "steer", "turkey hen"}
 
 func (e ManureKind) String() string                   { return enum.Word(namesManureKind, e) }
@@ -353,3 +335,21 @@ var namesWaterRule = []string{"", "unknown", "cattle", "horse", "dairy cow", "sm
 func (e WaterRule) String() string                   { return enum.Word(namesWaterRule, e) }
 func (e WaterRule) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
 func (e *WaterRule) UnmarshalText(text []byte) error { return enum.Read(namesWaterRule, text, e) }
+
+var namesWaterScale = []string{"", "montana solids", "dakota solids", "saskatchewan solids", "laboratory solids", "dakota sulfate", "dakota sulfate earlier", "south dakota sulfate", "canadian sulfate", "saskatchewan sulfate", "laboratory sulfate", "south dakota nitrate nitrogen", "south dakota nitrate", "minnesota nitrate nitrogen"}
+
+func (e WaterScale) String() string                   { return enum.Word(namesWaterScale, e) }
+func (e WaterScale) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WaterScale) UnmarshalText(text []byte) error { return enum.Read(namesWaterScale, text, e) }
+
+var namesDrinkers = []string{"", "grown", "breeding", "young", "poultry"}
+
+func (e Drinkers) String() string                   { return enum.Word(namesDrinkers, e) }
+func (e Drinkers) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *Drinkers) UnmarshalText(text []byte) error { return enum.Read(namesDrinkers, text, e) }
+
+var namesWaterGrade = []string{"", "good", "analyse", "loosens", "satisfactory", "reasonable", "poor", "risk", "unfit"}
+
+func (e WaterGrade) String() string                   { return enum.Word(namesWaterGrade, e) }
+func (e WaterGrade) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
+func (e *WaterGrade) UnmarshalText(text []byte) error { return enum.Read(namesWaterGrade, text, e) }

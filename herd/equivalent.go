@@ -1,10 +1,8 @@
 package herd
 
 import (
-	"fmt"
 	"math"
 	"slices"
-	"strconv"
 
 	"example.org/soum/units"
 )
@@ -78,10 +76,7 @@ type ReckoningDefinition struct {
 	Unit UnitKind `json:"unit"`
 	// What is one unit, in words.
 	What string `json:"what"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how it was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // Definition gives what one unit of a reckoning is, and who says so.
@@ -92,7 +87,8 @@ type ReckoningDefinition struct {
 // 1.35. The 26 lb of feed a day are oven dry with some and air dry with others:
 // UnitDemand. A dry sheep weighs 50 kg, or 45 kg in Victoria.
 //
-// Errors: a *units.ParseError that lists the reckonings, where it is none
+// Where:
+//   - reckoning: whose unit
 //
 // Check: TestDefinitions
 //
@@ -103,12 +99,8 @@ func Definition(reckoning Reckoning) (ReckoningDefinition, error) {
 			return d, nil
 		}
 	}
-	return ReckoningDefinition{}, noReckoning(reckoning)
-}
-
-// noReckoning says that a number is none of the reckonings.
-func noReckoning(r Reckoning) error {
-	return &units.ParseError{Quantity: "herd.Reckoning", Text: "reckoning " + strconv.Itoa(int(r)), Problem: "no such reckoning", Accepts: slices.Clone(namesReckoning[1:]), Word: true}
+	_, err := units.Answer(&formulaDefinition, 0.0, float64(reckoning))
+	return ReckoningDefinition{}, err
 }
 
 // Reckoned is a number of units together with the reckoning they are of. It has
@@ -145,7 +137,14 @@ func (r Reckoned) In(to Reckoning) (Reckoned, error) {
 }
 
 // PerHectare gives the units on each hectare of the land that can be grazed.
-func (r Reckoned) PerHectare(area units.Area) float64 { return r.Value / area.Hectares() }
+//
+// Errors: a *units.DomainError where the area is not above 0
+func (r Reckoned) PerHectare(area units.Area) (float64, error) {
+	if !(area > 0) || math.IsInf(float64(area), 1) {
+		return math.NaN(), units.OutOfDomain("herd.Reckoned.PerHectare", 1, formulaDrySheepRate.Arguments[2], float64(area))
+	}
+	return r.Value / area.Hectares(), nil
+}
 
 // EquivalentRow is a row of a table of equivalents: what some animals of a
 // class count in the units of a reckoning.
@@ -160,30 +159,35 @@ type EquivalentRow struct {
 	Units units.Span[float64] `json:"units"`
 	// Weight is the live weight that print names, 0 where it names none.
 	Weight units.LiveWeight `json:"weight"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note says what else print says of the class.
 	Note string `json:"note,omitempty"`
 }
 
 // Each gives what one animal of the row counts, at one end of the span.
-func (r EquivalentRow) Each(end units.End) Reckoned {
-	return Reckoned{r.Units.At(end) / r.Head, r.Reckoning}
+//
+// Errors: a *units.DomainError for an end that is none
+func (r EquivalentRow) Each(end units.End) (Reckoned, error) {
+	if end < units.Low || end > units.High {
+		return Reckoned{math.NaN(), r.Reckoning}, noEnd("herd.EquivalentRow.Each", 1, end)
+	}
+	return Reckoned{r.each(end), r.Reckoning}, nil
 }
+
+func (r *EquivalentRow) each(end units.End) float64 { return r.Units.At(end) / r.Head }
 
 // Equivalents gives the rows of one reckoning, as a copy; none where it goes by
 // weight alone.
 //
-// Errors: a *units.ParseError that lists the reckonings, where it is none
+// Where:
+//   - reckoning: whose rows
 //
 // Check: TestEquivalentsAgainstPrint
 //
 // Source: ours: a collection, each row with its source
 func Equivalents(reckoning Reckoning) ([]EquivalentRow, error) {
-	if reckoning.String() == "" {
-		return nil, noReckoning(reckoning)
+	if _, err := units.Answer(&formulaEquivalents, 0.0, float64(reckoning)); err != nil {
+		return nil, err
 	}
 	rows := []EquivalentRow{}
 	for i := range equivalents {
@@ -196,8 +200,11 @@ func Equivalents(reckoning Reckoning) ([]EquivalentRow, error) {
 
 // Equivalent gives the row of a class in a reckoning.
 //
-// Errors: a *units.ParseError that lists the classes of the reckoning, or the
-// reckonings
+// Where:
+//   - stock: a class of the reckoning's rows
+//   - reckoning: whose row
+//
+// Errors: a *units.ParseError that lists the classes of the reckoning
 //
 // Note: the same animal counts differently by source, and the choice is yours. A
 // horse is 0.8 (ReckoningEuropean, ReckoningNix), 0.9 at rest
@@ -216,16 +223,28 @@ func Equivalents(reckoning Reckoning) ([]EquivalentRow, error) {
 //
 // Source: ours: a look-up in the tables of Equivalents
 func Equivalent(stock string, reckoning Reckoning) (EquivalentRow, error) {
-	if reckoning.String() == "" {
-		return EquivalentRow{}, noReckoning(reckoning)
+	row := equivalent(stock, reckoning)
+	if row == nil {
+		return EquivalentRow{}, noEquivalent(&formulaEquivalent, "stock", stock, reckoning, 0, float64(reckoning))
 	}
-	var names []string
+	return *row, nil
+}
+
+// equivalent looks a row up, nil where there is none.
+func equivalent(stock string, reckoning Reckoning) *EquivalentRow {
 	for i := range equivalents {
-		switch row := &equivalents[i]; {
-		case row.Reckoning != reckoning:
-		case row.Class == stock:
-			return *row, nil
-		default:
+		if row := &equivalents[i]; row.Class == stock && row.Reckoning == reckoning {
+			return row
+		}
+	}
+	return nil
+}
+
+// noEquivalent tells which classes a reckoning has.
+func noEquivalent(formula *units.Formula, argument, stock string, reckoning Reckoning, arguments ...float64) error {
+	var names []string
+	for _, row := range equivalents {
+		if row.Reckoning == reckoning {
 			names = append(names, row.Class)
 		}
 	}
@@ -233,7 +252,7 @@ func Equivalent(stock string, reckoning Reckoning) (EquivalentRow, error) {
 	if names == nil {
 		problem = "the reckoning " + reckoning.String() + " has no classes: it goes by weight"
 	}
-	return EquivalentRow{}, &units.ParseError{Quantity: "herd.Class", Text: stock, Problem: problem, Accepts: names, Word: true}
+	return formula.NoRow(argument, stock, problem, names, arguments...)
 }
 
 // TotalEquivalent gives a herd in the units of one reckoning: each class's head
@@ -256,32 +275,29 @@ func TotalEquivalent(classes []string, head []float64, reckoning Reckoning, end 
 	}
 	sum := 0.0
 	for i, class := range classes {
-		row, err := Equivalent(class, reckoning)
-		if err != nil {
-			return total, err
+		row := equivalent(class, reckoning)
+		if row == nil {
+			return total, noEquivalent(&totalEquivalent, "classes", class, reckoning, 0, head[i], float64(reckoning), float64(end))
 		}
-		part, err := units.Answer(&headOfTotal, head[i]*row.Each(end).Value, head[i])
+		part, err := units.Answer(&totalEquivalent, head[i]*row.each(end), 0, head[i], float64(reckoning), float64(end))
 		if err != nil {
 			return total, err
 		}
 		sum += part
 	}
 	var err error
-	total.Value, err = units.Answer(&sumOfEquivalents, sum)
+	total.Value, err = units.Answer(&totalEquivalent, sum, 0, 0, float64(reckoning), float64(end))
 	return total, err
 }
 
-// Lists and names are outside what a doc comment can declare, so these guards
-// stand here.
-var (
-	headOfTotal = units.Formula{Name: "herd.TotalEquivalent", Source: "SA-DSE", Arguments: []units.Argument{
-		{Name: "head", Factor: 1, Domain: anyNumber},
-	}}
-	sumOfEquivalents = units.Formula{Name: "herd.TotalEquivalent", Source: "SA-DSE"}
-	headOfOthers     = units.Formula{Name: "herd.EquivalentHead", Source: "SA-DSE", Arguments: []units.Argument{
-		{Name: "head", Factor: 1, Domain: anyNumber},
-	}}
-)
+// totalEquivalent is the limits of TotalEquivalent, one entry of each list: a doc
+// comment cannot declare those of lists.
+var totalEquivalent = units.Formula{Name: "herd.TotalEquivalent", Source: "SA-DSE", Arguments: []units.Argument{
+	{Name: "classes", Factor: 1, Domain: anyNumber},
+	{Name: "head", Factor: 1, Domain: anyNumber},
+	formulaEquivalent.Arguments[1],
+	formulaEquivalentHead.Arguments[4],
+}}
 
 // asManyHead refuses lists of different lengths.
 func asManyHead(want, got int, function string) error {
@@ -296,8 +312,14 @@ func asManyHead(want, got int, function string) error {
 // another, both at one end of their spans, by one reckoning. Print rounds it to
 // whole head.
 //
-// Errors: a *units.DomainError where head is negative or not a number; a
-// *units.ParseError for a class that the reckoning has no row of
+// Where:
+//   - head: number of animals; >= 0
+//   - of: their class, one of the reckoning's rows
+//   - to: the other class
+//   - reckoning: whose rows
+//   - end: of the printed spans
+//
+// Errors: a *units.ParseError for a class that the reckoning has no row of
 //
 // Note: it compares what they count, which is mostly feed. Unlike kinds eat
 // unlike plants, so that a mixed herd may carry more than the sum says, and the
@@ -307,15 +329,15 @@ func asManyHead(want, got int, function string) error {
 //
 // Source: SA-DSE its column of head equal to 100 wethers
 func EquivalentHead(head float64, of, to string, reckoning Reckoning, end units.End) (float64, error) {
-	from, err := Equivalent(of, reckoning)
-	if err != nil {
-		return math.NaN(), err
+	arguments := [...]float64{head, 0, 0, float64(reckoning), float64(end)}
+	from, other := equivalent(of, reckoning), equivalent(to, reckoning)
+	switch {
+	case from == nil:
+		return math.NaN(), noEquivalent(&formulaEquivalentHead, "of", of, reckoning, arguments[:]...)
+	case other == nil:
+		return math.NaN(), noEquivalent(&formulaEquivalentHead, "to", to, reckoning, arguments[:]...)
 	}
-	other, err := Equivalent(to, reckoning)
-	if err != nil {
-		return math.NaN(), err
-	}
-	return units.Answer(&headOfOthers, head*from.Each(end).Value/other.Each(end).Value, head)
+	return units.Answer(&formulaEquivalentHead, head*from.each(end)/other.each(end), arguments[:]...)
 }
 
 // Conversion returns the units of one reckoning in a unit of another, where a
@@ -328,20 +350,27 @@ func EquivalentHead(head float64, of, to string, reckoning Reckoning, end units.
 //   - from: the reckoning of the one unit
 //   - to: the reckoning that it is told in
 //
-// Errors: a *units.DomainError for any other pair, since print has no rate for
-// it: reckon the herd anew from its classes
+// Errors: a *units.ParseError for any other pair, since no source prints a rate for
+// it: count the herd anew from its classes
 //
 // Source: MLA-DSE 1 AE is 8.4 DSE; definition: a unit is one of its own
 func Conversion(from, to Reckoning) (float64, error) {
 	factor := conversion(from, to)
 	if factor == 0 && from.String() != "" && to.String() != "" {
-		narrow := formulaConversion
-		narrow.Arguments = slices.Clone(formulaConversion.Arguments)
-		narrow.Arguments[1].Domain = units.Limits{Low: float64(from), High: float64(from), LowOf: -1, HighOf: -1}
-		_, err := units.Answer(&narrow, factor, float64(from), float64(to))
-		return math.NaN(), fmt.Errorf("no source prints a rate from %s to %s: %w", from, to, err)
+		return units.NoFigure[float64](&formulaConversion, 1, "no source prints a rate from "+from.String(), convertsTo(from), float64(from), float64(to))
 	}
 	return units.Answer(&formulaConversion, factor, float64(from), float64(to))
+}
+
+// convertsTo lists the reckonings for which there is a rate.
+func convertsTo(from Reckoning) []string {
+	var names []string
+	for to := ReckoningWeight; to <= ReckoningGreylags; to++ {
+		if conversion(from, to) != 0 {
+			names = append(names, to.String())
+		}
+	}
+	return names
 }
 
 // conversion is 0 where print has none.
@@ -428,10 +457,9 @@ const (
 func MerinoDrySheep(weight units.LiveWeight, state MerinoState) (float64, error) {
 	value := merinoDrySheep(weight, state)
 	if least := merinoLeast(state); weight < least {
-		narrow := formulaMerinoDrySheep
-		narrow.Arguments = slices.Clone(formulaMerinoDrySheep.Arguments)
-		narrow.Arguments[0].Range.Low = float64(least)
-		return units.Answer(&narrow, value, float64(weight), float64(state))
+		within := formulaMerinoDrySheep.Arguments[0].Range
+		within.Low = float64(least)
+		return units.AnswerWithin(&formulaMerinoDrySheep, 0, within, value, float64(weight), float64(state))
 	}
 	return units.Answer(&formulaMerinoDrySheep, value, float64(weight), float64(state))
 }
@@ -482,10 +510,7 @@ type ManureUnitRow struct {
 	Class string `json:"class"`
 	// Each is what one animal counts.
 	Each ManureUnits `json:"each"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // ManureUnitRows gives the table of units for manure rules, as a copy.
@@ -516,45 +541,35 @@ func TotalManureUnits(classes []string, head []float64) (ManureUnits, error) {
 	for i, class := range classes {
 		at := slices.IndexFunc(manureUnitRows, func(row ManureUnitRow) bool { return row.Class == class })
 		if at < 0 {
-			return none, noManureRow(class)
+			names := namesOf(manureUnitRows, func(row *ManureUnitRow) string { return row.Class })
+			return none, totalManureUnits.NoRow("classes", class, "no such class in the rules on manure; others go by ManureUnitsByWeight", names, 0, head[i])
 		}
-		part, err := units.Answer(&headOfManure, head[i]*manureUnitRows[at].Each.Value, head[i])
+		part, err := units.Answer(&totalManureUnits, head[i]*manureUnitRows[at].Each.Value, 0, head[i])
 		if err != nil {
 			return none, err
 		}
 		sum += part
 	}
-	total, err := units.Answer(&sumOfManure, sum)
+	total, err := units.Answer(&totalManureUnits, sum, 0, 0)
 	return ManureUnits{total}, err
 }
 
-func noManureRow(class string) error {
-	var names []string
-	for _, row := range manureUnitRows {
-		names = append(names, row.Class)
-	}
-	return &units.ParseError{Quantity: "herd.Class", Text: class, Problem: "no such class in the rules on manure; others go by ManureUnitsByWeight", Accepts: names, Word: true}
-}
+// totalManureUnits is the limits of TotalManureUnits, one entry of each list.
+var totalManureUnits = units.Formula{Name: "herd.TotalManureUnits", Source: "MINN-116-06", Arguments: []units.Argument{
+	{Name: "classes", Factor: 1, Domain: anyNumber},
+	{Name: "head", Factor: 1, Domain: anyNumber},
+}}
 
 // ManureUnitsByWeight gives an animal that the statute does not list in units
 // for manure rules, by its weight over 1,000 lb.
 //
-// Errors: a *units.DomainError where the weight is negative or not a number
+// Where:
+//   - weight in lb: live weight of one animal; >= 0
 //
 // Check: TestManureUnitsByWeight
 //
 // Source: MINN-116-06 others
 func ManureUnitsByWeight(weight units.LiveWeight) (ManureUnits, error) {
-	value, err := units.Answer(&weightOfManure, float64(weight)/thousandPounds, float64(weight))
+	value, err := units.Answer(&formulaManureUnitsByWeight, float64(weight)/thousandPounds, float64(weight))
 	return ManureUnits{value}, err
 }
-
-var (
-	headOfManure = units.Formula{Name: "herd.TotalManureUnits", Source: "MINN-116-06", Arguments: []units.Argument{
-		{Name: "head", Factor: 1, Domain: anyNumber},
-	}}
-	sumOfManure    = units.Formula{Name: "herd.TotalManureUnits", Source: "MINN-116-06"}
-	weightOfManure = units.Formula{Name: "herd.ManureUnitsByWeight", Source: "MINN-116-06", Arguments: []units.Argument{
-		{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: anyNumber},
-	}}
-)

@@ -48,8 +48,8 @@ func TestEquivalentsAgainstPrint(t *testing.T) {
 		same(t, of, head, got.Head)
 		same(t, of, low, got.Units.Low)
 		same(t, of, high, got.Units.High)
-		same(t, of, low/head, got.Each(units.Low).Value)
-		same(t, of, high/head, got.Each(units.High).Value)
+		same(t, of, low/head, each(t, got, units.Low))
+		same(t, of, high/head, each(t, got, units.High))
 		weight := units.LiveWeight(0)
 		if row[5] != "" {
 			weight, err = units.ParseLiveWeight(row[5])
@@ -121,21 +121,25 @@ func TestDefinitions(t *testing.T) {
 	} {
 		row, err := herd.Equivalent(class, reckoning)
 		require.NoError(t, err)
-		same(t, reckoning.String(), 1, row.Each(units.Middle).Value)
+		same(t, reckoning.String(), 1, each(t, row, units.Middle))
 	}
 	for _, r := range []herd.Reckoning{-1, 0, herd.Reckoning(len(reckonings()) + 1)} {
 		_, errA := herd.Definition(r)
 		_, errB := herd.Equivalents(r)
 		_, errC := herd.Equivalent("cow", r)
 		for _, err := range []error{errA, errB, errC} {
-			var wrong *units.ParseError
+			var wrong *units.DomainError
 			require.ErrorAs(t, err, &wrong)
-			assert.Contains(t, wrong.Accepts, "vallentine")
-			wrong.Accepts[0] = "spoilt"
+			assert.Equal(t, "reckoning", wrong.Argument)
+			assert.ErrorContains(t, err, "vallentine")
 		}
 		assert.Equal(t, "3 units of no reckoning", herd.Reckoned{Value: 3, Reckoning: r}.String())
 	}
-	assert.Equal(t, "weight", herd.ReckoningWeight.String())
+	_, err := herd.Conversion(herd.ReckoningAdultEquivalent, herd.ReckoningNix)
+	var wrong *units.ParseError
+	require.ErrorAs(t, err, &wrong)
+	wrong.Accepts[0] = "spoilt"
+	assert.Equal(t, "adult equivalent", herd.ReckoningAdultEquivalent.String())
 }
 
 func TestEquivalentRefuses(t *testing.T) {
@@ -190,7 +194,9 @@ func TestTotalEquivalent(t *testing.T) {
 		total, err := herd.TotalEquivalent([]string{"cow-with-calf", "breeding-ewe"}, []float64{10, 100}, herd.ReckoningDrySheepSouthAustralia, end)
 		require.NoError(t, err)
 		same(t, end.String(), want, total.Value)
-		same(t, end.String(), want/20, total.PerHectare(20*units.Hectare))
+		perHectare, err := total.PerHectare(20 * units.Hectare)
+		require.NoError(t, err)
+		same(t, end.String(), want/20, perHectare)
 	}
 	// 320 * 1.2 + 160 * 1.6 = 384 + 256 = 640, a lesson's sum of animal units by weight
 	large, err := herd.AnimalUnits(1200 * units.LivePound)
@@ -281,8 +287,8 @@ func TestSourcesDisagree(t *testing.T) {
 	} {
 		row, err := herd.Equivalent(c.class, c.reckoning)
 		require.NoError(t, err)
-		same(t, c.class, c.low, row.Each(units.Low).Value)
-		same(t, c.class, c.high, row.Each(units.High).Value)
+		same(t, c.class, c.low, each(t, row, units.Low))
+		same(t, c.class, c.high, each(t, row, units.High))
 	}
 }
 
@@ -313,7 +319,7 @@ func TestConversionAndBack(t *testing.T) {
 	same(t, "84 / 8.4", 10, back.Value)
 	assert.Equal(t, herd.ReckoningAdultEquivalent, back.Reckoning)
 	none, err := sheep.In(herd.ReckoningDrySheepVictoria)
-	assert.ErrorContains(t, err, "no source prints a rate from dry sheep mla to dry sheep victoria")
+	assert.ErrorContains(t, err, `to is "dry sheep victoria": no source prints a rate from dry sheep mla; it takes one of: adult equivalent, dry sheep mla`)
 	assert.True(t, units.Impossible(err) && math.IsNaN(none.Value))
 	_, err = herd.Conversion(0, herd.ReckoningNix)
 	assert.ErrorContains(t, err, "from is 0")
@@ -420,12 +426,22 @@ func TestTheCompilerKeepsUnitsApart(t *testing.T) {
 	})
 }
 
+// each gives what one animal of a row counts.
+func each(t *testing.T, row herd.EquivalentRow, end units.End) float64 {
+	t.Helper()
+	one, err := row.Each(end)
+	require.NoError(t, err)
+	return one.Value
+}
+
 // What does a ewe count in dry sheep, by two Australian sets?
 func ExampleEquivalent() {
 	south, err := herd.Equivalent("breeding-ewe", herd.ReckoningDrySheepSouthAustralia)
-	fmt.Println(south.Each(units.Low), south.Source, err)
+	dse, _ := south.Each(units.Low)
+	fmt.Println(dse, south.Source, err)
 	tasmania, err := herd.Equivalent("ewe-with-lambs", herd.ReckoningDrySheepTasmania)
-	fmt.Println(tasmania.Each(units.Low), tasmania.Source, err)
+	dse, _ = tasmania.Each(units.Low)
+	fmt.Println(dse, tasmania.Source, err)
 	// Output:
 	// 1.5 DSE (dry sheep south australia) SA-DSE <nil>
 	// 3.3 DSE (dry sheep tasmania) CRADLE-COAST-DSE <nil>

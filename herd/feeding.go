@@ -1,7 +1,6 @@
 package herd
 
 import (
-	"fmt"
 	"math"
 	"slices"
 
@@ -44,8 +43,8 @@ const (
 //   - stage: dry or lactating
 //   - source: whose guideline
 //
-// Errors: a *units.DomainError for any other stage, and where the guideline
-// prints no figure
+// Errors: a *units.ParseError for any other stage, and where the guideline prints no
+// figure
 //
 // Note: the sources disagree, so the guideline is an argument: a dry cow on
 // average forage eats 2.2 % (HIBBERD-THRIFT) or 2.0 % (NEB-RASBY), one in milk
@@ -61,9 +60,10 @@ func BeefIntake(tdn units.Fraction, stage Stage, source BeefSource) (units.Fract
 	arguments := [...]float64{float64(tdn), float64(stage), float64(source)}
 	switch {
 	case stage != StageDry && stage != StageLactating:
-		return unprinted(&formulaBeefIntake, share, 1, float64(StageDry), "the guidelines are for cows that are dry or lactating", arguments[:]...)
+		accepts := []string{StageDry.String(), StageLactating.String()}
+		return units.NoFigure[units.Fraction](&formulaBeefIntake, 1, "the guidelines are for cows that are dry or lactating", accepts, arguments[:]...)
 	case share == 0:
-		return unprinted(&formulaBeefIntake, share, 2, float64(BeefHibberdThrift), "this guideline prints no figure for such forage at this stage", arguments[:]...)
+		return units.NoFigure[units.Fraction](&formulaBeefIntake, 2, "prints no figure for such forage at this stage", beefSources(tdn, stage), arguments[:]...)
 	}
 	return units.Answer(&formulaBeefIntake, share, arguments[:]...)
 }
@@ -85,26 +85,15 @@ func beefShare(tdn units.Fraction, stage Stage, source BeefSource) units.Fractio
 	return 0
 }
 
-// unprinted refuses arguments that are possible each by itself but of which
-// print has no figure together. Other faults of the arguments come first.
-func unprinted[Q ~float64](formula *units.Formula, value Q, argument int, printed float64, why string, arguments ...float64) (Q, error) {
-	if got, err := units.Answer(formula, value, arguments...); units.Impossible(err) {
-		return got, err
+// beefSources lists the guidelines with a figure for a stage and a class of forage.
+func beefSources(tdn units.Fraction, stage Stage) []string {
+	var sources []string
+	for source := BeefHibberdThrift; source <= BeefNebraska; source++ {
+		if beefShare(tdn, stage, source) != 0 {
+			sources = append(sources, source.String())
+		}
 	}
-	narrow := *formula
-	narrow.Arguments = slices.Clone(formula.Arguments)
-	narrow.Arguments[argument].Domain = units.Limits{Low: printed, High: printed, LowOf: -1, HighOf: -1}
-	_, err := units.Answer(&narrow, value, arguments...)
-	return Q(math.NaN()), fmt.Errorf("%s: %w", why, err)
-}
-
-// beyondPrint gives the value beside a range error, for limits of a source that
-// hold for some of the words of another argument only.
-func beyondPrint[Q ~float64](formula *units.Formula, value Q, argument int, low, high float64, source string, arguments ...float64) (Q, error) {
-	narrow := *formula
-	narrow.Arguments = slices.Clone(formula.Arguments)
-	narrow.Arguments[argument].Range = units.Limits{Low: low, High: high, LowOf: -1, HighOf: -1, Source: source}
-	return units.Answer(&narrow, value, arguments...)
+	return sources
 }
 
 // IntakeByFibre returns what an animal can eat in a day as a share of its
@@ -254,7 +243,7 @@ func EweIntake(weight units.LiveWeight, state EweState) (units.Demand, error) {
 	rows := eweColumn(state)
 	intake := units.Demand(alongTable(rows, float64(weight)))
 	if heaviest := rows[len(rows)-1].at; float64(weight) > heaviest { // columns end apart
-		return beyondPrint(&formulaEweIntake, intake, 0, rows[0].at, heaviest, "NRC-1985-SHEEP", float64(weight), float64(state))
+		return units.AnswerWithin(&formulaEweIntake, 0, units.Between(rows[0].at, heaviest, "NRC-1985-SHEEP"), intake, float64(weight), float64(state))
 	}
 	return units.Answer(&formulaEweIntake, intake, float64(weight), float64(state))
 }
@@ -441,8 +430,12 @@ const (
 // Low forage goes with high concentrate, so the ends of the parts do not add up
 // to the ends of the total.
 //
-// Errors: a *units.ParseError that lists the classes or the kinds of feed, where
-// the word is none of them
+// Where:
+//   - horse: which class
+//   - feed: which column
+//   - end: of the printed span
+//
+// Errors: a *units.ParseError that lists the classes
 //
 // Note: grazing all day a horse eats 1.5 to 2.5 % of its weight in dry matter
 // (EXT-HORSE), or 1.5 to 3.1 with a mean of 2.0 (HORSE-GLOSSARY). Change a horse's
@@ -451,19 +444,17 @@ const (
 //
 // Source: VT-HORSE table 5
 func HorseIntake(horse string, feed HorseFeed, end units.End) (units.Fraction, error) {
-	var names []string
-	for i := range horseRows {
-		row := &horseRows[i]
-		if row.class != horse {
-			names = append(names, row.class)
-			continue
-		}
-		if feed < HorseForage || feed > HorseTotal {
-			return units.Fraction(math.NaN()), &units.ParseError{Quantity: "herd.HorseFeed", Text: fmt.Sprint(int(feed)), Problem: "no such feed", Accepts: namesHorseFeed[1:], Word: true}
-		}
-		return row.shares[feed-HorseForage].At(end), nil
+	arguments := [...]float64{0, float64(feed), float64(end)}
+	known := slices.IndexFunc(horseRows, func(row horseRow) bool { return row.class == horse })
+	if known < 0 {
+		names := namesOf(horseRows, func(row *horseRow) string { return row.class })
+		return units.Fraction(math.NaN()), formulaHorseIntake.NoRow("horse", horse, "no such class", names, arguments[:]...)
 	}
-	return units.Fraction(math.NaN()), &units.ParseError{Quantity: "herd.HorseClass", Text: horse, Problem: "no such class", Accepts: names, Word: true}
+	var share units.Fraction
+	if feed >= HorseForage && feed <= HorseTotal {
+		share = horseRows[known].shares[feed-HorseForage].At(end)
+	}
+	return units.Answer(&formulaHorseIntake, share, arguments[:]...)
 }
 
 // IntakeFigure is a printed figure of what one animal of a stated kind ate, or
@@ -479,10 +470,7 @@ type IntakeFigure struct {
 	Intake units.Span[units.Demand] `json:"intake"`
 	// Pasture tells that the figure is the grazed part alone, measured on pasture.
 	Pasture bool `json:"pasture"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note says what a reader of the row should know.
 	Note string `json:"note,omitempty"`
 }
@@ -500,6 +488,10 @@ func IntakeFigures() []IntakeFigure { return slices.Clone(intakeFigures) }
 // Table: what pigs and poultry took from pasture when it was measured, and what
 // cattle, sheep, goats and horses are reckoned to eat
 //
+// Where:
+//   - name: as in IntakeFigures
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the rows, where none has the name
 //
 // Note: what hens and pigs take from pasture is not what their ration may leave
@@ -510,14 +502,13 @@ func IntakeFigures() []IntakeFigure { return slices.Clone(intakeFigures) }
 //
 // Source: each row names its own: IntakeFigures
 func MeasuredIntake(name string, end units.End) (units.Demand, error) {
-	var names []string
 	for i := range intakeFigures {
 		if intakeFigures[i].Name == name {
-			return intakeFigures[i].Intake.At(end), nil
+			return units.Answer(&formulaMeasuredIntake, intakeFigures[i].Intake.At(end), 0, float64(end))
 		}
-		names = append(names, intakeFigures[i].Name)
 	}
-	return units.Demand(math.NaN()), &units.ParseError{Quantity: "herd.IntakeFigure", Text: name, Problem: "no such row", Accepts: names, Word: true}
+	names := namesOf(intakeFigures, func(row *IntakeFigure) string { return row.Name })
+	return units.Demand(math.NaN()), formulaMeasuredIntake.NoRow("name", name, "no such row", names, 0, float64(end))
 }
 
 // DairyAppetite is how heat tells on what a dairy cow eats.
@@ -530,16 +521,10 @@ const (
 	AppetiteMuchLess                          // above 86 °F
 )
 
-var appetiteGuard = units.Formula{
-	Name: "herd.Appetite", Source: "DELLAIT-HEAT",
-	Arguments: []units.Argument{
-		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: math.Inf(-1), LowOf: -1, High: math.Inf(1), HighOf: -1}},
-	},
-}
-
 // Appetite tells whether a dairy cow eats less for the heat.
 //
-// Errors: a *units.DomainError where the temperature is not a number
+// Where:
+//   - temperature in °C: of the air; any
 //
 // Note: humid air makes it worse, and the bounds here are of temperature alone.
 // Other print has intake fall by more than 20 % above 26 °C (CAMPERDOWN-HEAT), and
@@ -550,7 +535,7 @@ var appetiteGuard = units.Formula{
 //
 // Source: DELLAIT-HEAT less above 75 °F, much less above 86 °F
 func Appetite(temperature units.Temperature) (DairyAppetite, error) {
-	if _, err := units.Answer(&appetiteGuard, temperature, float64(temperature)); err != nil {
+	if _, err := units.Answer(&formulaAppetite, temperature, float64(temperature)); err != nil {
 		return 0, err
 	}
 	switch {

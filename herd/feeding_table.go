@@ -89,12 +89,14 @@ var growingRows = [len(growingWeights)][len(growingGains)]float64{
 	{7.4, 8.9, 10.3, 10.8, 11.0}, // 500 kg
 }
 
-// horseRows is what horses are expected to eat, forage, concentrate and total:
-// VT-HORSE table 5, A.
-var horseRows = []struct {
+type horseRow struct {
 	class  string
 	shares [3]units.Span[units.Fraction]
-}{
+}
+
+// horseRows is what horses are expected to eat, forage, concentrate and total:
+// VT-HORSE table 5, A.
+var horseRows = []horseRow{
 	{"maintenance", [3]units.Span[units.Fraction]{percent(1.5, 2.0), percent(0, 0.5), percent(1.5, 2.0)}},
 	{"late-gestation", [3]units.Span[units.Fraction]{percent(1.0, 1.5), percent(0.5, 1.0), percent(1.5, 2.0)}},
 	{"early-lactation", [3]units.Span[units.Fraction]{percent(1.0, 2.0), percent(1.0, 2.0), percent(2.0, 3.0)}},
@@ -130,39 +132,39 @@ const (
 
 // intakeFigures is the table of printed intakes.
 var intakeFigures = []IntakeFigure{
-	{"broiler-on-pasture", Chickens, 0, units.Single(10.7 * g), true, "RIVERA-2007", "A", "Aged 25 to 80 days; up to 7 % of their protein and 3 % of their energy."},
-	{"barnacle-goose-wild", Geese, 0, units.Single(135 * g), true, "WILDFOWL-EBBINGE", "A", "Wild, on winter grass."},
-	{"domestic-goose", Geese, 0, eaten(240, 420), true, "GEESE-SPAIN", "B", "No agency prints a figure of a farm goose."},
-	{"sow-pregnant", Pigs, 0, units.Single(units.Demand(2.4)), true, "THUENEN-SOW", "A", "Grass-clover of 8.1 MJ metabolizable energy a kg: half of maintenance. ORGANIC-SOW measured a sixth of it."},
-	{"organic-sow-pregnant", Pigs, 0, units.Single(420 * g), true, "ORGANIC-SOW", "A", "2.4 kg fresh. THUENEN-SOW measured six times as much."},
-	{"organic-sow-peak-milk", Pigs, 0, units.Single(574 * g), true, "ORGANIC-SOW", "A", "3.2 kg fresh."},
-	{"organic-sow-day-40", Pigs, 0, units.Single(472 * g), true, "ORGANIC-SOW", "A", "2.6 kg fresh."},
-	{"sow-spring", Pigs, 0, eatenKilograms(0.2, 1.8), true, "RIVERA-EDWARDS-2001", "A", organic},
-	{"sow-summer", Pigs, 0, eatenKilograms(0.9, 4.8), true, "RIVERA-EDWARDS-2001", "A", organic},
+	{"broiler-on-pasture", Chickens, 0, units.Single(10.7 * g), true, printed("RIVERA-2007", "A"), "Aged 25 to 80 days; up to 7 % of their protein and 3 % of their energy."},
+	{"barnacle-goose-wild", Geese, 0, units.Single(135 * g), true, printed("WILDFOWL-EBBINGE", "A"), "Wild, on winter grass."},
+	{"domestic-goose", Geese, 0, eaten(240, 420), true, printed("GEESE-SPAIN", "B"), "No agency prints a figure of a farm goose."},
+	{"sow-pregnant", Pigs, 0, units.Single(units.Demand(2.4)), true, printed("THUENEN-SOW", "A"), "Grass-clover of 8.1 MJ metabolizable energy a kg: half of maintenance. ORGANIC-SOW measured a sixth of it."},
+	{"organic-sow-pregnant", Pigs, 0, units.Single(420 * g), true, printed("ORGANIC-SOW", "A"), "2.4 kg fresh. THUENEN-SOW measured six times as much."},
+	{"organic-sow-peak-milk", Pigs, 0, units.Single(574 * g), true, printed("ORGANIC-SOW", "A"), "3.2 kg fresh."},
+	{"organic-sow-day-40", Pigs, 0, units.Single(472 * g), true, printed("ORGANIC-SOW", "A"), "2.6 kg fresh."},
+	{"sow-spring", Pigs, 0, eatenKilograms(0.2, 1.8), true, printed("RIVERA-EDWARDS-2001", "A"), organic},
+	{"sow-summer", Pigs, 0, eatenKilograms(0.9, 4.8), true, printed("RIVERA-EDWARDS-2001", "A"), organic},
 
-	{"ewe-upkeep", Sheep, 150 * lb, eatenPounds(2.6), false, "NCSU-EWE", "A", ofTwins},
-	{"ewe-late-gestation", Sheep, 150 * lb, eatenPounds(4.0), false, "NCSU-EWE", "A", ofTwins},
-	{"ewe-lactating", Sheep, 150 * lb, eatenPounds(4.4), false, "NCSU-EWE", "A", ofTwins + " 2.9 % of weight; NCAT-MATH prints 4.5 %."},
-	{"ewe-crossbred-breeding", Sheep, 0, units.Single(units.Demand(1.11)), false, "EWE-TRIAL", "A", "One trial."},
-	{"ewe-crossbred-mid-pregnancy", Sheep, 0, units.Single(units.Demand(1.20)), false, "EWE-TRIAL", "A", "One trial."},
-	{"ewe-crossbred-late-pregnancy", Sheep, 0, units.Single(units.Demand(1.44)), false, "EWE-TRIAL", "A", "One trial."},
-	{"nz-ewe-45-flushing", Sheep, 45 * kg, eatenKilograms(1.20, 1.28), false, "NZ-FEED", "B", nzEwe},
-	{"nz-ewe-55-flushing", Sheep, 55 * kg, eatenKilograms(1.35, 1.5), false, "NZ-FEED", "B", nzEwe},
-	{"nz-ewe-45-three-months", Sheep, 45 * kg, eatenKilograms(0.89, 0.90), false, "NZ-FEED", "B", nzEwe + " Three months before lambing."},
-	{"nz-ewe-55-three-months", Sheep, 55 * kg, eatenKilograms(0.95, 1.05), false, "NZ-FEED", "B", nzEwe + " Three months before lambing."},
-	{"nz-ewe-65-three-months", Sheep, 65 * kg, eatenKilograms(1.10, 1.20), false, "NZ-FEED", "B", nzEwe + " Three months before lambing."},
-	{"nz-ewe-45-two-months", Sheep, 45 * kg, eatenKilograms(0.90, 0.95), false, "NZ-FEED", "B", nzEwe + " Two months before lambing."},
-	{"nz-ewe-55-two-months", Sheep, 55 * kg, eatenKilograms(1.0, 1.10), false, "NZ-FEED", "B", nzEwe + " Two months before lambing."},
-	{"nz-ewe-65-two-months", Sheep, 65 * kg, eatenKilograms(1.15, 1.25), false, "NZ-FEED", "B", nzEwe + " Two months before lambing."},
-	{"boer-cross-buck", Goats, 200 * lb, eatenPounds(3.55), false, "LANGSTON-BUCK", "A", "At rest, holding weight."},
+	{"ewe-upkeep", Sheep, 150 * lb, eatenPounds(2.6), false, printed("NCSU-EWE", "A"), ofTwins},
+	{"ewe-late-gestation", Sheep, 150 * lb, eatenPounds(4.0), false, printed("NCSU-EWE", "A"), ofTwins},
+	{"ewe-lactating", Sheep, 150 * lb, eatenPounds(4.4), false, printed("NCSU-EWE", "A"), ofTwins + " 2.9 % of weight; NCAT-MATH prints 4.5 %."},
+	{"ewe-crossbred-breeding", Sheep, 0, units.Single(units.Demand(1.11)), false, printed("EWE-TRIAL", "A"), "One trial."},
+	{"ewe-crossbred-mid-pregnancy", Sheep, 0, units.Single(units.Demand(1.20)), false, printed("EWE-TRIAL", "A"), "One trial."},
+	{"ewe-crossbred-late-pregnancy", Sheep, 0, units.Single(units.Demand(1.44)), false, printed("EWE-TRIAL", "A"), "One trial."},
+	{"nz-ewe-45-flushing", Sheep, 45 * kg, eatenKilograms(1.20, 1.28), false, printed("NZ-FEED", "B"), nzEwe},
+	{"nz-ewe-55-flushing", Sheep, 55 * kg, eatenKilograms(1.35, 1.5), false, printed("NZ-FEED", "B"), nzEwe},
+	{"nz-ewe-45-three-months", Sheep, 45 * kg, eatenKilograms(0.89, 0.90), false, printed("NZ-FEED", "B"), nzEwe + " Three months before lambing."},
+	{"nz-ewe-55-three-months", Sheep, 55 * kg, eatenKilograms(0.95, 1.05), false, printed("NZ-FEED", "B"), nzEwe + " Three months before lambing."},
+	{"nz-ewe-65-three-months", Sheep, 65 * kg, eatenKilograms(1.10, 1.20), false, printed("NZ-FEED", "B"), nzEwe + " Three months before lambing."},
+	{"nz-ewe-45-two-months", Sheep, 45 * kg, eatenKilograms(0.90, 0.95), false, printed("NZ-FEED", "B"), nzEwe + " Two months before lambing."},
+	{"nz-ewe-55-two-months", Sheep, 55 * kg, eatenKilograms(1.0, 1.10), false, printed("NZ-FEED", "B"), nzEwe + " Two months before lambing."},
+	{"nz-ewe-65-two-months", Sheep, 65 * kg, eatenKilograms(1.15, 1.25), false, printed("NZ-FEED", "B"), nzEwe + " Two months before lambing."},
+	{"boer-cross-buck", Goats, 200 * lb, eatenPounds(3.55), false, printed("LANGSTON-BUCK", "A"), "At rest, holding weight."},
 
-	{"dairy-cow-40-kg-milk", Cattle, 650 * kg, units.Single(units.Demand(20.7)), false, "EFSA-2018 table E.1", "A", riskWork + " 40 % of it not forage."},
-	{"beef-1-kg-gain", Cattle, 400 * kg, units.Single(units.Demand(9.6)), false, "EFSA-2018 table E.1", "A", riskWork + " 15 % of it not forage."},
-	{"beef-maize-silage", Cattle, 300 * kg, units.Single(units.Demand(6.6)), false, "EFSA-2018 table E.1", "A", riskWork + " Gains 1.4 kg; 25 % of it not forage."},
-	{"beef-straw", Cattle, 300 * kg, units.Single(units.Demand(8.0)), false, "EFSA-2018 table E.1", "A", riskWork + " Gains 0.9 kg; 68 % of it not forage."},
-	{"beef-cereals", Cattle, 400 * kg, units.Single(units.Demand(10.0)), false, "EFSA-2018 table E.1", "A", riskWork + " Gains 1.4 kg; 85 % of it not forage."},
-	{"ewe-twins", Sheep, 80 * kg, units.Single(units.Demand(2.8)), false, "EFSA-2018 table E.1", "A", riskWork + " 50 % of it not forage."},
-	{"goat-6-kg-milk", Goats, 60 * kg, units.Single(units.Demand(3.4)), false, "EFSA-2018 table E.1", "A", riskWork + " 65 % of it not forage."},
-	{"goat-fattening", Goats, 40 * kg, units.Single(units.Demand(1.5)), false, "EFSA-2018 table E.1", "A", riskWork + " Gains 0.3 kg; 40 % of it not forage."},
-	{"horse-moderate-work", Horses, 450 * kg, units.Single(units.Demand(9.0)), false, "EFSA-2018 table E.1", "A", riskWork + " 50 % of it not forage."},
+	{"dairy-cow-40-kg-milk", Cattle, 650 * kg, units.Single(units.Demand(20.7)), false, printed("EFSA-2018 table E.1", "A"), riskWork + " 40 % of it not forage."},
+	{"beef-1-kg-gain", Cattle, 400 * kg, units.Single(units.Demand(9.6)), false, printed("EFSA-2018 table E.1", "A"), riskWork + " 15 % of it not forage."},
+	{"beef-maize-silage", Cattle, 300 * kg, units.Single(units.Demand(6.6)), false, printed("EFSA-2018 table E.1", "A"), riskWork + " Gains 1.4 kg; 25 % of it not forage."},
+	{"beef-straw", Cattle, 300 * kg, units.Single(units.Demand(8.0)), false, printed("EFSA-2018 table E.1", "A"), riskWork + " Gains 0.9 kg; 68 % of it not forage."},
+	{"beef-cereals", Cattle, 400 * kg, units.Single(units.Demand(10.0)), false, printed("EFSA-2018 table E.1", "A"), riskWork + " Gains 1.4 kg; 85 % of it not forage."},
+	{"ewe-twins", Sheep, 80 * kg, units.Single(units.Demand(2.8)), false, printed("EFSA-2018 table E.1", "A"), riskWork + " 50 % of it not forage."},
+	{"goat-6-kg-milk", Goats, 60 * kg, units.Single(units.Demand(3.4)), false, printed("EFSA-2018 table E.1", "A"), riskWork + " 65 % of it not forage."},
+	{"goat-fattening", Goats, 40 * kg, units.Single(units.Demand(1.5)), false, printed("EFSA-2018 table E.1", "A"), riskWork + " Gains 0.3 kg; 40 % of it not forage."},
+	{"horse-moderate-work", Horses, 450 * kg, units.Single(units.Demand(9.0)), false, printed("EFSA-2018 table E.1", "A"), riskWork + " 50 % of it not forage."},
 }

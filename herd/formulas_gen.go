@@ -10,13 +10,56 @@ import (
 
 var inf = math.Inf(1)
 
-var formulaHeadPerArea = units.Formula{
-	Name: "herd.HeadPerArea", Source: "HENS-500 87.12 ft² each; definition: its inverse",
-	Quantity: "HeadRate", Lines: []units.Line{
-		{Value: units.Term{Op: "/", Terms: []units.Term{{Number: 1}, {Argument: 1}}}},
+var formulaBreedingDays = units.Formula{
+	Name: "herd.BreedingDays", Source: "FRANDSON-8, BREEDING-LISTS, VT-REPRODUCTION, MISSOURI-BREEDING, HAIR-SHEEP-LITTERS, BLACKLANDS-ALPACAS gestation; MERCK-CYCLES cycles and heats; MSU-INCUBATION, INCUBATION-LISTS incubation",
+	Quantity: "Days", Arguments: []units.Argument{
+		{Name: "animal", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "figure", Words: []string{"gestation", "cycle", "heat length", "first heat", "incubation"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+		{Name: "by", Words: []string{"frandson", "lists", "other lists", "virginia", "missouri", "hair sheep", "alpaca farm", "merck", "mississippi"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 9, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
 	},
+}
+
+var formulaDueDate = units.Formula{
+	Name: "herd.DueDate", Source: "the rows of BreedingDays; the counting is ours: the day of service is day 0, and parts of days are rounded",
 	Arguments: []units.Argument{
-		{Name: "room", Quantity: "Area", Unit: "ft2", Factor: float64(units.SquareFoot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "service", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "animal", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "by", Words: []string{"frandson", "lists", "other lists", "virginia", "missouri", "hair sheep", "alpaca farm", "merck", "mississippi"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 9, HighOf: -1}},
+	},
+}
+
+var formulaServiceDate = units.Formula{
+	Name: "herd.ServiceDate", Source: "the rows of BreedingDays; the counting is ours: the day of service is day 0, and parts of days are rounded",
+	Arguments: []units.Argument{
+		{Name: "birth", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "animal", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "by", Words: []string{"frandson", "lists", "other lists", "virginia", "missouri", "hair sheep", "alpaca farm", "merck", "mississippi"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 9, HighOf: -1}},
+	},
+}
+
+var formulaNextHeat = units.Formula{
+	Name: "herd.NextHeat", Source: "MERCK-CYCLES",
+	Arguments: []units.Argument{
+		{Name: "heat", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "animal", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaHatchDate = units.Formula{
+	Name: "herd.HatchDate", Source: "MSU-INCUBATION; INCUBATION-LISTS",
+	Arguments: []units.Argument{
+		{Name: "set", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "bird", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "by", Words: []string{"frandson", "lists", "other lists", "virginia", "missouri", "hair sheep", "alpaca farm", "merck", "mississippi"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 9, HighOf: -1}},
+	},
+}
+
+var formulaPubertyMonths = units.Formula{
+	Name: "herd.PubertyMonths", Source: "MERCK-CYCLES",
+	Arguments: []units.Argument{
+		{Name: "animal", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
 	},
 }
 
@@ -68,6 +111,14 @@ var formulaDietShare = units.Formula{
 		{Name: "kind", Words: []string{"cattle", "sheep", "goats", "horses", "pigs", "chickens", "turkeys", "geese", "ducks", "camelids", "deer", "rabbits", "donkeys"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 13, HighOf: -1}},
 		{Name: "plants", Words: []string{"grass", "forbs", "browse"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
 		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaPrintedOverlap = units.Formula{
+	Name: "herd.PrintedOverlap", Source: "MYSTERUD-2000, MACCRACKEN-1981, KRYSL-1984, MCINNIS-1987, HUBBARD-1976, HANSEN-1975, EKBLAD-1993, as the row says",
+	Quantity: "Fraction", Arguments: []units.Argument{
+		{Name: "name", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
 	},
 }
 
@@ -125,6 +176,16 @@ var formulaWaterByWeight = units.Formula{
 	Arguments: []units.Argument{
 		{Name: "curve", Words: []string{"growing cool", "finishing cool", "growing hot", "finishing hot", "dairy heifer"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
 		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaDrinking = units.Formula{
+	Name: "herd.Drinking", Source: "KSU-WATER, OHIO-WATER, LINCOLN-WATER, NC-WATER, MCGREGOR-1986, NDSU-WATER-2008, NDSU-AS1763-COPY, HENS-WATER, SDSU-C274, as the row says",
+	Quantity: "WaterRate", Arguments: []units.Argument{
+		{Name: "animal", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "by", Words: []string{"kansas", "ohio", "lincoln", "carolina", "australia", "dakota", "dakota table", "compilation", "south dakota"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 9, HighOf: -1}},
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
 	},
 }
 
@@ -239,6 +300,39 @@ var formulaFeedNeed = units.Formula{
 	},
 }
 
+var formulaDefinition = units.Formula{
+	Name: "herd.Definition", Source: "ours: a collection, each definition with its source",
+	Arguments: []units.Argument{
+		{Name: "reckoning", Words: []string{"weight", "metabolic", "vallentine", "manitoba", "smallholder", "extension", "california", "texas", "federal", "bryan", "montana", "idaho", "southern", "iowa horses", "jornada", "mexico", "south africa", "european", "nix", "entry level", "stewardship", "scottish", "adult equivalent", "dry sheep mla", "dry sheep victoria", "dry sheep merino", "dry sheep south australia", "dry sheep tasmania", "new zealand", "new zealand smallholding", "tropical weight", "tropical short", "tropical storck", "tropical chewaka", "greylags"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 35, HighOf: -1}},
+	},
+}
+
+var formulaEquivalents = units.Formula{
+	Name: "herd.Equivalents", Source: "ours: a collection, each row with its source",
+	Arguments: []units.Argument{
+		{Name: "reckoning", Words: []string{"weight", "metabolic", "vallentine", "manitoba", "smallholder", "extension", "california", "texas", "federal", "bryan", "montana", "idaho", "southern", "iowa horses", "jornada", "mexico", "south africa", "european", "nix", "entry level", "stewardship", "scottish", "adult equivalent", "dry sheep mla", "dry sheep victoria", "dry sheep merino", "dry sheep south australia", "dry sheep tasmania", "new zealand", "new zealand smallholding", "tropical weight", "tropical short", "tropical storck", "tropical chewaka", "greylags"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 35, HighOf: -1}},
+	},
+}
+
+var formulaEquivalent = units.Formula{
+	Name: "herd.Equivalent", Source: "ours: a look-up in the tables of Equivalents",
+	Arguments: []units.Argument{
+		{Name: "stock", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "reckoning", Words: []string{"weight", "metabolic", "vallentine", "manitoba", "smallholder", "extension", "california", "texas", "federal", "bryan", "montana", "idaho", "southern", "iowa horses", "jornada", "mexico", "south africa", "european", "nix", "entry level", "stewardship", "scottish", "adult equivalent", "dry sheep mla", "dry sheep victoria", "dry sheep merino", "dry sheep south australia", "dry sheep tasmania", "new zealand", "new zealand smallholding", "tropical weight", "tropical short", "tropical storck", "tropical chewaka", "greylags"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 35, HighOf: -1}},
+	},
+}
+
+var formulaEquivalentHead = units.Formula{
+	Name: "herd.EquivalentHead", Source: "SA-DSE its column of head equal to 100 wethers",
+	Arguments: []units.Argument{
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "of", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "to", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "reckoning", Words: []string{"weight", "metabolic", "vallentine", "manitoba", "smallholder", "extension", "california", "texas", "federal", "bryan", "montana", "idaho", "southern", "iowa horses", "jornada", "mexico", "south africa", "european", "nix", "entry level", "stewardship", "scottish", "adult equivalent", "dry sheep mla", "dry sheep victoria", "dry sheep merino", "dry sheep south australia", "dry sheep tasmania", "new zealand", "new zealand smallholding", "tropical weight", "tropical short", "tropical storck", "tropical chewaka", "greylags"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 35, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
 var formulaConversion = units.Formula{
 	Name: "herd.Conversion", Source: "MLA-DSE 1 AE is 8.4 DSE; definition: a unit is one of its own",
 	Lookup: "an adult equivalent is 8.4 dry sheep, and back; a unit of any reckoning is one of its own",
@@ -275,6 +369,13 @@ var formulaMerinoDrySheep = units.Formula{
 	Arguments: []units.Argument{
 		{Name: "weight", Quantity: "LiveWeight", Unit: "kg", Factor: float64(units.LiveKilogram), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}, Range: units.Limits{Low: 35 * float64(units.LiveKilogram), LowOf: -1, High: 60 * float64(units.LiveKilogram), HighOf: -1, Source: "MMFS-12-14"}},
 		{Name: "state", Words: []string{"dry", "pregnant single", "pregnant twin", "lactating single", "lactating twin"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
+	},
+}
+
+var formulaManureUnitsByWeight = units.Formula{
+	Name: "herd.ManureUnitsByWeight", Source: "MINN-116-06 others",
+	Arguments: []units.Argument{
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
@@ -417,6 +518,32 @@ var formulaAsFed = units.Formula{
 	},
 }
 
+var formulaHorseIntake = units.Formula{
+	Name: "herd.HorseIntake", Source: "VT-HORSE table 5",
+	Quantity: "Fraction", Lookup: "feed that is air dry, about 90 % dry matter, by class and kind of feed. Low forage goes with high concentrate, so the ends of the parts do not add up to the ends of the total.",
+	Arguments: []units.Argument{
+		{Name: "horse", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "feed", Words: []string{"forage", "concentrate", "total"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaMeasuredIntake = units.Formula{
+	Name: "herd.MeasuredIntake", Source: "each row names its own: IntakeFigures",
+	Quantity: "Demand", Lookup: "what pigs and poultry took from pasture when it was measured, and what cattle, sheep, goats and horses are reckoned to eat",
+	Arguments: []units.Argument{
+		{Name: "name", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaAppetite = units.Formula{
+	Name: "herd.Appetite", Source: "DELLAIT-HEAT less above 75 °F, much less above 86 °F",
+	Arguments: []units.Argument{
+		{Name: "temperature", Quantity: "Temperature", Unit: "°C", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 var formulaWeightAfter = units.Formula{
 	Name: "herd.WeightAfter", Source: "definition: a mean gain times the days",
 	Quantity: "LiveWeight", Lines: []units.Line{
@@ -486,26 +613,11 @@ var formulaHeatAdjusted = units.Formula{
 	},
 }
 
-var formulaDissolvedSolids = units.Formula{
-	Name: "herd.DissolvedSolids", Source: "SERVITECH-WATER 0.64 of the conductivity in µmho/cm",
-	Lines: []units.Line{
-		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Number: 640}}}},
-	},
+var formulaHeatClass = units.Formula{
+	Name: "herd.HeatClass", Source: "CLEMSON-HEAT safety index; EXT-DAIRY-HEAT 72 and 68; EAGLE-HEAT three classes; SLOVENIA-HEAT",
 	Arguments: []units.Argument{
-		{Name: "conductivity", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-	},
-}
-
-var formulaDietSulfur = units.Formula{
-	Name: "herd.DietSulfur", Source: "NDSU-SULFATE-2008 that both count; the sum is ours: a ppm is a gram in a cubic metre, and SO4 holds 0.334 of S by the atomic weights",
-	Quantity: "Fraction", Lines: []units.Line{
-		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 1000}}}, {Argument: 2}}}, {Number: 0.334}}}, {Op: "*", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}, {Argument: 3}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "sulfate", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "water", Quantity: "WaterRate", Unit: "gal/day", Factor: float64(units.GallonPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "feed", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "sulfur", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "index", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "scale", Words: []string{"safety index", "dairy index", "high yield index", "dairy classes", "slovenian classes"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 5, HighOf: -1}},
 	},
 }
 
@@ -580,6 +692,38 @@ var formulaYearlyManure = units.Formula{
 	},
 	Arguments: []units.Argument{
 		{Name: "daily", Quantity: "Mass", Unit: "lb", Factor: float64(units.Pound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaExcretion = units.Formula{
+	Name: "herd.Excretion", Source: "NVZ-2015, NVZ-2008, NI-2018, WISC-A3601, IRELAND-N, AWMFH-2008, WATERSHED-MODEL, ESEU-2021 and others, as the row says",
+	Quantity: "Mass", Arguments: []units.Argument{
+		{Name: "animal", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "by", Words: []string{"england", "england earlier", "ulster", "wisconsin", "for first crop", "ireland", "scotland", "handbook", "watershed", "guideline", "chamber", "paper", "elsewhere"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 13, HighOf: -1}},
+		{Name: "of", Words: []string{"manure", "nitrogen", "phosphorus", "phosphate", "potassium", "potash", "sulfur"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 7, HighOf: -1}},
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaExcretedInLife = units.Formula{
+	Name: "herd.ExcretedInLife", Source: "NI-2018",
+	Quantity: "Mass", Arguments: []units.Argument{
+		{Name: "bird", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "by", Words: []string{"england", "england earlier", "ulster", "wisconsin", "for first crop", "ireland", "scotland", "handbook", "watershed", "guideline", "chamber", "paper", "elsewhere"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 13, HighOf: -1}},
+		{Name: "of", Words: []string{"manure", "nitrogen", "phosphorus", "phosphate", "potassium", "potash", "sulfur"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 7, HighOf: -1}},
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaManureVolume = units.Formula{
+	Name: "herd.ManureVolume", Source: "NVZ-2015; NVZ-2008 pigs; SCOTLAND-SLURRY, its month a twelfth of 365 days",
+	Quantity: "Volume", Arguments: []units.Argument{
+		{Name: "animal", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "by", Words: []string{"england", "england earlier", "ulster", "wisconsin", "for first crop", "ireland", "scotland", "handbook", "watershed", "guideline", "chamber", "paper", "elsewhere"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 13, HighOf: -1}},
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
@@ -662,6 +806,25 @@ var formulaHatchDays = units.Formula{
 	},
 }
 
+var formulaWormDays = units.Formula{
+	Name: "herd.WormDays", Source: "WVU-WORMS, OHIO-WORMS, EXT-GOAT-WORMS, NCAT-WORMS, PARKES-WORMS, as the row says",
+	Quantity: "Days", Arguments: []units.Argument{
+		{Name: "stage", Words: []string{"egg to infective", "infective to laying", "larvae peak", "larvae down", "larvae dead", "move out"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 6, HighOf: -1}},
+		{Name: "by", Words: []string{"west virginia", "ohio", "temperate", "tropics", "ncat", "trade"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 6, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaWormRisk = units.Formula{
+	Name: "herd.WormRisk", Source: "EXT-GOAT-WORMS, NCAT-WORMS the rest; WVU-WORMS infective from 4 days on",
+	Arguments: []units.Argument{
+		{Name: "before", Words: []string{"cattle", "sheep", "goats", "horses", "pigs", "chickens", "turkeys", "geese", "ducks", "camelids", "deer", "rabbits", "donkeys"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 13, HighOf: -1}},
+		{Name: "after", Words: []string{"cattle", "sheep", "goats", "horses", "pigs", "chickens", "turkeys", "geese", "ducks", "camelids", "deer", "rabbits", "donkeys"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 13, HighOf: -1}},
+		{Name: "rest", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rule", Words: []string{"temperate", "tropics", "ncat"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
 var formulaLarvalClimb = units.Formula{
 	Name: "herd.LarvalClimb", Source: "NCAT-WORMS; SDSU-WORMS",
 	Quantity: "Height", Lookup: "the printed span",
@@ -693,6 +856,16 @@ var formulaBirdsFollow = units.Formula{
 	Quantity: "Days", Lookup: "three to four days",
 	Arguments: []units.Argument{
 		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaHeadPerArea = units.Formula{
+	Name: "herd.HeadPerArea", Source: "HENS-500 87.12 ft² each; definition: its inverse",
+	Quantity: "HeadRate", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Number: 1}, {Argument: 1}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "room", Quantity: "Area", Unit: "ft2", Factor: float64(units.SquareFoot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
@@ -807,6 +980,38 @@ var formulaWater = units.Formula{
 	},
 }
 
+var formulaWaterQuality = units.Formula{
+	Name: "herd.WaterQuality", Source: "MONTANA-SOLIDS; NDSU-STOCK-WATER; NDSU-SULFATE-2008; SRC-STOCK-WATER; SPECTRUM-WATER; SDSU-SULFATE-2012; CANADA-SULFATE-2017; SDSU-NITRATE-WATER; UMN-NITRATE-WATER",
+	Arguments: []units.Argument{
+		{Name: "amount", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "scale", Words: []string{"montana solids", "dakota solids", "saskatchewan solids", "laboratory solids", "dakota sulfate", "dakota sulfate earlier", "south dakota sulfate", "canadian sulfate", "saskatchewan sulfate", "laboratory sulfate", "south dakota nitrate nitrogen", "south dakota nitrate", "minnesota nitrate nitrogen"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 13, HighOf: -1}},
+		{Name: "stock", Words: []string{"grown", "breeding", "young", "poultry"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 4, HighOf: -1}},
+	},
+}
+
+var formulaDissolvedSolids = units.Formula{
+	Name: "herd.DissolvedSolids", Source: "SERVITECH-WATER 0.64 of the conductivity in µmho/cm",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Number: 640}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "conductivity", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaDietSulfur = units.Formula{
+	Name: "herd.DietSulfur", Source: "NDSU-SULFATE-2008 that both count; the sum is ours: a ppm is a gram in a cubic metre, and SO4 holds 0.334 of S by the atomic weights",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Op: "+", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Number: 1000}}}, {Argument: 2}}}, {Number: 0.334}}}, {Op: "*", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "sulfate", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "water", Quantity: "WaterRate", Unit: "gal/day", Factor: float64(units.GallonPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "feed", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "sulfur", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
 var formulaPairWeight = units.Formula{
 	Name: "herd.PairWeight", Source: "IFAS-PAIR worked example",
 	Quantity: "LiveWeight", Lines: []units.Line{
@@ -825,7 +1030,6 @@ var formulaPairWeight = units.Formula{
 // Source: definition: written from the doc comments
 func Formulas() []units.Formula {
 	return []units.Formula{
-		formulaHeadPerArea,
 		formulaCriticalTemperature,
 		formulaWindChill,
 		formulaColdNeed,
@@ -871,8 +1075,6 @@ func Formulas() []units.Formula {
 		formulaHeatIndex,
 		formulaDewPointHeatIndex,
 		formulaHeatAdjusted,
-		formulaDissolvedSolids,
-		formulaDietSulfur,
 		formulaDemand,
 		formulaFeed,
 		formulaManurePerUnitYear,
@@ -892,6 +1094,7 @@ func Formulas() []units.Formula {
 		formulaWormStubble,
 		formulaFlyDays,
 		formulaBirdsFollow,
+		formulaHeadPerArea,
 		formulaTapeWeight,
 		formulaGirthWeight,
 		formulaAnimalUnits,
@@ -903,6 +1106,8 @@ func Formulas() []units.Formula {
 		formulaUnitMonth,
 		formulaDrySheepRate,
 		formulaWater,
+		formulaDissolvedSolids,
+		formulaDietSulfur,
 		formulaPairWeight,
 	}
 }

@@ -1,6 +1,10 @@
 package herd
 
-import "example.org/soum/units"
+import (
+	"math"
+
+	"example.org/soum/units"
+)
 
 // Event is a change in a group: what is left out stays as it was.
 type Event struct {
@@ -128,18 +132,29 @@ func (g *Group) grown(weight units.LiveWeight, days units.Days) units.LiveWeight
 
 // DemandOn gives the dry matter that the group wants from pasture on a day, at
 // one end of the class's printed spans.
+//
+// Errors: a *units.DomainError for an end that is none; a *units.ParseError for a
+// stage that the class has no intake for
 func (g Group) DemandOn(date units.Date, end units.End) (units.Demand, error) {
+	if end < units.Low || end > units.High {
+		return units.Demand(math.NaN()), noEnd("herd.Group.DemandOn", 2, end)
+	}
 	s := g.On(date)
 	intake, err := g.Class.IntakeAt(s.Stage)
 	if err != nil {
-		return 0, err
+		return units.Demand(math.NaN()), err
 	}
 	return Demand(s.Head, s.Weight, intake.Share.At(end), g.Class.Pasture.At(end))
 }
 
 // WaterOn gives the water that the group drinks on a day in a season, at one
 // end of the printed span. The cautions of Water hold.
+//
+// Errors: those of Water, and a *units.DomainError for an end that is none
 func (g Group) WaterOn(date units.Date, season Season, end units.End) (units.WaterRate, error) {
+	if end < units.Low || end > units.High {
+		return units.WaterRate(math.NaN()), noEnd("herd.Group.WaterOn", 3, end)
+	}
 	s := g.On(date)
 	place := units.Span[units.Fraction]{Low: 0, High: units.Whole}.At(end)
 	return Water(s.Head, s.Weight, g.Class.WaterAt(s.Stage), season, place)

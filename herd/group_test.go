@@ -2,6 +2,7 @@ package herd_test
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"testing"
 	"time"
@@ -72,9 +73,19 @@ func TestGroupErrors(t *testing.T) {
 	assert.True(t, units.Impossible(err))
 	_, err = herd.Group{Class: goose, Head: 12}.WaterOn(0, herd.Summer, units.High)
 	assert.True(t, units.Impossible(err))
-	assert.ErrorContains(t, err, "no printed figure")
-	_, err = herd.Group{}.DemandOn(0, units.Low)
-	assert.Error(t, err)
+	assert.ErrorContains(t, err, "no figure is printed")
+	none, err := herd.Group{}.DemandOn(0, units.Low)
+	assert.True(t, units.Impossible(err) && math.IsNaN(float64(none)))
+	ewe, err := herd.ClassByName("ewe")
+	require.NoError(t, err)
+	for _, end := range []units.End{-1, 0, 4, 7} {
+		none, err = herd.Group{Class: ewe, Head: 12}.DemandOn(0, end)
+		assert.True(t, math.IsNaN(float64(none)))
+		assert.ErrorContains(t, err, "herd.Group.DemandOn: end is")
+		drunk, err := herd.Group{Class: ewe, Head: 12}.WaterOn(0, herd.Summer, end)
+		assert.True(t, math.IsNaN(float64(drunk)))
+		assert.ErrorContains(t, err, "must be from 1 to 3: low, middle, high")
+	}
 }
 
 // TestGroupWater: a ewe in milk has a rule of her own.

@@ -74,10 +74,7 @@ type GrowthFigure struct {
 	Market units.LiveWeight `json:"market"`
 	// Conversion is the feed for each unit of gain, 0 where print gives none.
 	Conversion float64 `json:"conversion"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 	// Note says what a reader of the row should know.
 	Note string `json:"note,omitempty"`
 }

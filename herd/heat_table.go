@@ -2,57 +2,15 @@ package herd
 
 // heatSteps are the classes of each scale, from the lowest index of each on.
 var heatSteps = []HeatStep{
-	{SafetyIndex, 75, HeatAlert, "CLEMSON-HEAT", "A"},
-	{SafetyIndex, 79, HeatDanger, "CLEMSON-HEAT", "A"},
-	{SafetyIndex, 84, HeatEmergency, "CLEMSON-HEAT", "A"},
-	{DairyIndex, 72, HeatStressed, "EXT-DAIRY-HEAT", "A"},
-	{HighYieldIndex, 68, HeatStressed, "EXT-DAIRY-HEAT", "A"},
-	{DairyClasses, 68, HeatMild, "EAGLE-HEAT", "B"},
-	{DairyClasses, 72, HeatModerate, "EAGLE-HEAT", "B"},
-	{DairyClasses, 80, HeatSevere, "EAGLE-HEAT", "B"},
-	{SlovenianClasses, 72, HeatModerate, "SLOVENIA-HEAT", "B"},
-	{SlovenianClasses, 78, HeatSevere, "SLOVENIA-HEAT", "B"},
-	{SlovenianClasses, 89, HeatVerySevere, "SLOVENIA-HEAT", "B"},
-}
-
-// Limits of stock water in ppm. An "over" is printed as over the figure; where it
-// is not, the figure itself belongs to the class.
-var waterLimits = []WaterLimit{
-	{MontanaSolids, DrinkersGrown, 1000, false, GradeLoosens, "MONTANA-SOLIDS", "A"},
-	{MontanaSolids, DrinkersGrown, 3000, false, GradeSatisfactory, "MONTANA-SOLIDS", "A"},
-	{MontanaSolids, DrinkersGrown, 5000, false, GradeReasonable, "MONTANA-SOLIDS", "A"},
-	{MontanaSolids, DrinkersGrown, 7000, false, GradeRisk, "MONTANA-SOLIDS", "A"},
-	{MontanaSolids, DrinkersGrown, 10000, true, GradeUnfit, "MONTANA-SOLIDS", "A"},
-	{MontanaSolids, DrinkersBreeding, 1000, false, GradeLoosens, "MONTANA-SOLIDS", "A"},
-	{MontanaSolids, DrinkersBreeding, 3000, false, GradeSatisfactory, "MONTANA-SOLIDS", "A"},
-	{MontanaSolids, DrinkersBreeding, 5000, false, GradeUnfit, "MONTANA-SOLIDS", "A"},
-	{MontanaSolids, DrinkersPoultry, 1000, false, GradeLoosens, "MONTANA-SOLIDS", "A"},
-	{MontanaSolids, DrinkersPoultry, 3000, false, GradePoor, "MONTANA-SOLIDS", "A"},
-	{MontanaSolids, DrinkersPoultry, 5000, false, GradeUnfit, "MONTANA-SOLIDS", "A"},
-
-	{DakotaSolids, DrinkersGrown, 4500, true, GradeAnalyse, "NDSU-STOCK-WATER", "B"},
-	{DakotaSolids, DrinkersGrown, 5000, false, GradeUnfit, "NDSU-STOCK-WATER", "B"},
-	{SaskatchewanSolids, DrinkersGrown, 3000, true, GradeUnfit, "SRC-STOCK-WATER", "A"},
-	{LaboratorySolids, DrinkersGrown, 2500, false, GradeAnalyse, "SPECTRUM-WATER watch", "A"},
-	{LaboratorySolids, DrinkersGrown, 5000, false, GradeUnfit, "SPECTRUM-WATER limit", "A"},
-
-	{DakotaSulfate, DrinkersGrown, 800, true, GradeAnalyse, "NDSU-STOCK-WATER", "B"},
-	{DakotaSulfate, DrinkersGrown, 1000, false, GradeUnfit, "NDSU-STOCK-WATER", "B"},
-	{DakotaSulfate, DrinkersYoung, 500, false, GradeUnfit, "NDSU-STOCK-WATER calves", "B"},
-	{DakotaSulfateEarlier, DrinkersGrown, 1000, false, GradeLoosens, "NDSU-SULFATE-2008 scours", "A"},
-	{DakotaSulfateEarlier, DrinkersGrown, 1500, false, GradeUnfit, "NDSU-SULFATE-2008", "A"},
-	{SouthDakotaSulfate, DrinkersGrown, 1500, false, GradeLoosens, "SDSU-SULFATE-2012 passing scours", "B"},
-	{SouthDakotaSulfate, DrinkersGrown, 2000, false, GradeRisk, "SDSU-SULFATE-2012 poorer gain", "B"},
-	{SouthDakotaSulfate, DrinkersGrown, 3000, true, GradeUnfit, "SDSU-SULFATE-2012 can kill quickly", "B"},
-	{CanadianSulfate, DrinkersGrown, 1000, false, GradeRisk, "CANADA-SULFATE-2017 slower growth", "B"},
-	{CanadianSulfate, DrinkersGrown, 2000, true, GradeUnfit, "CANADA-SULFATE-2017 nervous signs", "B"},
-	{SaskatchewanSulfate, DrinkersGrown, 1000, true, GradeUnfit, "SRC-STOCK-WATER", "A"},
-	{LaboratorySulfate, DrinkersGrown, 500, false, GradeAnalyse, "SPECTRUM-WATER watch", "A"},
-	{LaboratorySulfate, DrinkersGrown, 1000, false, GradeUnfit, "SPECTRUM-WATER limit", "A"},
-
-	{SouthDakotaNitrateNitrogen, DrinkersGrown, 100, true, GradeRisk, "SDSU-NITRATE-WATER caution", "B"},
-	{SouthDakotaNitrateNitrogen, DrinkersGrown, 300, true, GradeUnfit, "SDSU-NITRATE-WATER may be toxic", "B"},
-	{SouthDakotaNitrate, DrinkersGrown, 440, true, GradeRisk, "SDSU-NITRATE-WATER caution", "B"},
-	{SouthDakotaNitrate, DrinkersGrown, 1300, true, GradeUnfit, "SDSU-NITRATE-WATER may be toxic", "B"},
-	{MinnesotaNitrateNitrogen, DrinkersGrown, 100, true, GradeRisk, "UMN-NITRATE-WATER over the safe value", "A"},
+	{SafetyIndex, 75, HeatAlert, printed("CLEMSON-HEAT", "A")},
+	{SafetyIndex, 79, HeatDanger, printed("CLEMSON-HEAT", "A")},
+	{SafetyIndex, 84, HeatEmergency, printed("CLEMSON-HEAT", "A")},
+	{DairyIndex, 72, HeatStressed, printed("EXT-DAIRY-HEAT", "A")},
+	{HighYieldIndex, 68, HeatStressed, printed("EXT-DAIRY-HEAT", "A")},
+	{DairyClasses, 68, HeatMild, printed("EAGLE-HEAT", "B")},
+	{DairyClasses, 72, HeatModerate, printed("EAGLE-HEAT", "B")},
+	{DairyClasses, 80, HeatSevere, printed("EAGLE-HEAT", "B")},
+	{SlovenianClasses, 72, HeatModerate, printed("SLOVENIA-HEAT", "B")},
+	{SlovenianClasses, 78, HeatSevere, printed("SLOVENIA-HEAT", "B")},
+	{SlovenianClasses, 89, HeatVerySevere, printed("SLOVENIA-HEAT", "B")},
 }

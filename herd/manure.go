@@ -45,13 +45,13 @@ const (
 // Where:
 //   - kind: the row
 //
-// Errors: a *units.DomainError for ManureUnknown, since there is no printed figure
+// Errors: a *units.ParseError for ManureUnknown, since there is no printed figure
 //
 // Source: NRCS-MANURE column of tons per animal unit and year
 func ManurePerUnitYear(kind ManureKind) (units.Mass, error) {
 	mass := manureRow(kind).tons * units.ShortTon
 	if kind == ManureUnknown {
-		return noFigure(&formulaManurePerUnitYear, mass, 0, float64(kind))
+		return noManure[units.Mass](&formulaManurePerUnitYear, float64(kind))
 	}
 	return units.Answer(&formulaManurePerUnitYear, mass, float64(kind))
 }
@@ -65,7 +65,7 @@ func ManurePerUnitYear(kind ManureKind) (units.Mass, error) {
 //   - nutrient: which
 //   - fate: as excreted or after losses
 //
-// Errors: a *units.DomainError for ManureUnknown, since there is no printed figure
+// Errors: a *units.ParseError for ManureUnknown, since there is no printed figure
 //
 // Note: the print heads its columns as phosphate and potassium; they are read
 // here as P2O5 and K2O, as the rest of the trade's tables are. The losses are
@@ -78,7 +78,7 @@ func NutrientShare(kind ManureKind, nutrient Nutrient, fate Fate) (units.Fractio
 	share := manureRow(kind).share(nutrient, fate)
 	arguments := [...]float64{float64(kind), float64(nutrient), float64(fate)}
 	if kind == ManureUnknown {
-		return noFigure(&formulaNutrientShare, share, 0, arguments[:]...)
+		return noManure[units.Fraction](&formulaNutrientShare, arguments[:]...)
 	}
 	return units.Answer(&formulaNutrientShare, share, arguments[:]...)
 }
@@ -94,14 +94,14 @@ func NutrientShare(kind ManureKind, nutrient Nutrient, fate Fate) (units.Fractio
 //   - weight in lb: live weight of all animals together; >= 0
 //   - days in days: how long; >= 0
 //
-// Errors: a *units.DomainError for ManureUnknown, since there is no printed figure
+// Errors: a *units.ParseError for ManureUnknown, since there is no printed figure
 //
 // Source: NRCS-MANURE tons per animal unit and year; the day is ours: a year of 365
 func ManureMass(kind ManureKind, weight units.LiveWeight, days units.Days) (units.Mass, error) {
 	mass := manureMass(kind, weight, days)
 	arguments := [...]float64{float64(kind), float64(weight), float64(days)}
 	if kind == ManureUnknown {
-		return noFigure(&formulaManureMass, mass, 0, arguments[:]...)
+		return noManure[units.Mass](&formulaManureMass, arguments[:]...)
 	}
 	return units.Answer(&formulaManureMass, mass, arguments[:]...)
 }
@@ -127,7 +127,7 @@ func manureMass(kind ManureKind, weight units.LiveWeight, days units.Days) units
 //   - weight in lb: live weight of all animals together; >= 0
 //   - days in days: how long; >= 0
 //
-// Errors: a *units.DomainError for ManureUnknown, since there is no printed figure
+// Errors: a *units.ParseError for ManureUnknown, since there is no printed figure
 //
 // Note: the cautions of NutrientShare hold.
 //
@@ -136,9 +136,14 @@ func NutrientMass(kind ManureKind, nutrient Nutrient, fate Fate, weight units.Li
 	mass := units.Mass(float64(manureMass(kind, weight, days)) * float64(manureRow(kind).share(nutrient, fate)))
 	arguments := [...]float64{float64(kind), float64(nutrient), float64(fate), float64(weight), float64(days)}
 	if kind == ManureUnknown {
-		return noFigure(&formulaNutrientMass, mass, 0, arguments[:]...)
+		return noManure[units.Mass](&formulaNutrientMass, arguments[:]...)
 	}
 	return units.Answer(&formulaNutrientMass, mass, arguments[:]...)
+}
+
+// noManure refuses the kind that has no row.
+func noManure[Q ~float64](formula *units.Formula, arguments ...float64) (Q, error) {
+	return units.NoFigure[Q](formula, 0, "no figure is printed for this kind of stock", namesManureKind[ManureBeefCow:], arguments...)
 }
 
 // YearlyManure returns the manure of a year from that of a day.

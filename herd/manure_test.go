@@ -53,7 +53,7 @@ func TestManureUnknown(t *testing.T) {
 		for _, err := range []error{errA, errB, errC, errD} {
 			assert.True(t, units.Impossible(err), kind)
 			if kind == herd.ManureUnknown {
-				assert.ErrorContains(t, err, "no printed figure")
+				assert.ErrorContains(t, err, "no figure is printed")
 			}
 		}
 		assert.True(t, math.IsNaN(float64(a)+float64(b)+float64(c)+float64(d)), kind)

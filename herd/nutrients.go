@@ -71,10 +71,7 @@ type ExcretionRow struct {
 	Potash units.Mass `json:"potash"`
 	// Sulfur is S.
 	Sulfur units.Mass `json:"sulfur"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // ExcretionRows gives the table of Excretion, as a copy.
@@ -85,28 +82,6 @@ type ExcretionRow struct {
 func ExcretionRows() []ExcretionRow {
 	return slices.Concat(excretionTables...)
 }
-
-var (
-	excretedGuard = units.Formula{
-		Name: "herd.Excretion", Source: "the source of the row",
-		Arguments: []units.Argument{
-			{Name: "head", Factor: 1, Domain: anyNumber},
-			{Name: "weight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOpen: true, High: math.Inf(1), LowOf: -1, HighOf: -1}},
-			{Name: "days", Unit: "days", Factor: 1, Domain: anyNumber},
-		},
-	}
-	lifetimeGuard = units.Formula{
-		Name: "herd.ExcretedInLife", Source: "the source of the row",
-		Arguments: []units.Argument{{Name: "head", Factor: 1, Domain: anyNumber}},
-	}
-	volumeGuard = units.Formula{
-		Name: "herd.ManureVolume", Source: "the source of the row",
-		Arguments: []units.Argument{
-			{Name: "head", Factor: 1, Domain: anyNumber},
-			{Name: "days", Unit: "days", Factor: 1, Domain: anyNumber},
-		},
-	}
-)
 
 // Excretion gives what so many animals leave over a time, by the printed figures of
 // one source; figures by head do not use the weight of one, figures by live
@@ -131,15 +106,25 @@ var (
 // A single farm may lie several times off: have a sample analysed before you rely
 // on a figure, and keep to the local rules on manure and water.
 //
+// Where:
+//   - animal: as in ExcretionRows
+//   - by: whose figure
+//   - of: what is counted
+//   - head: number of animals; >= 0
+//   - weight in lb: live weight of one; > 0
+//   - days in days: how long; >= 0
+//
 // Errors: a *units.ParseError that lists the animals, or the sources, that have a
-// figure; a domain error where head or days is below 0 or weight is not above 0
+// figure
 //
 // Source: NVZ-2015, NVZ-2008, NI-2018, WISC-A3601, IRELAND-N, AWMFH-2008,
 // WATERSHED-MODEL, ESEU-2021 and others, as the row says
 func Excretion(animal string, by ExcretionSource, of Excreta, head float64, weight units.LiveWeight, days units.Days) (units.Mass, error) {
-	row, err := excretionRow(animal, by, "not one for the bird's life", func(row *ExcretionRow) bool { return row.Days > 0 && row.mass(of) > 0 })
-	if err != nil {
-		return units.Mass(math.NaN()), err
+	arguments := [...]float64{0, float64(by), float64(of), head, float64(weight), float64(days)}
+	fits := func(row *ExcretionRow) bool { return row.Days > 0 && row.mass(of) > 0 }
+	row := excretionRow(animal, by, fits)
+	if row == nil {
+		return units.Mass(math.NaN()), noExcretion(&formulaExcretion, "animal", animal, by, "not one for the bird's life", fits, arguments[:]...)
 	}
 	mass := float64(row.mass(of)) * head * float64(days/row.Days)
 	if row.Weight > 0 {
@@ -147,39 +132,55 @@ func Excretion(animal string, by ExcretionSource, of Excreta, head float64, weig
 	} else {
 		mass /= row.Head
 	}
-	return units.Answer(&excretedGuard, units.Mass(mass), head, float64(weight), float64(days))
+	return units.Answer(&formulaExcretion, units.Mass(mass), arguments[:]...)
 }
 
 // ExcretedInLife gives what so many birds leave from the day they come to the day
 // they are killed, by the printed figures that are for that time. The cautions of
 // Excretion hold.
 //
+// Where:
+//   - bird: as in ExcretionRows
+//   - by: whose figure
+//   - of: what is counted
+//   - head: number of birds; >= 0
+//
 // Errors: a *units.ParseError that lists the birds, or the sources, that have such
-// a figure; a domain error where head is below 0
+// a figure
 //
 // Source: NI-2018
 func ExcretedInLife(bird string, by ExcretionSource, of Excreta, head float64) (units.Mass, error) {
-	row, err := excretionRow(bird, by, "for a bird's life", func(row *ExcretionRow) bool { return row.Days == 0 && row.mass(of) > 0 })
-	if err != nil {
-		return units.Mass(math.NaN()), err
+	arguments := [...]float64{0, float64(by), float64(of), head}
+	fits := func(row *ExcretionRow) bool { return row.Days == 0 && row.mass(of) > 0 }
+	row := excretionRow(bird, by, fits)
+	if row == nil {
+		return units.Mass(math.NaN()), noExcretion(&formulaExcretedInLife, "bird", bird, by, "for a bird's life", fits, arguments[:]...)
 	}
-	return units.Answer(&lifetimeGuard, units.Mass(float64(row.mass(of))*head/row.Head), head)
+	return units.Answer(&formulaExcretedInLife, units.Mass(float64(row.mass(of))*head/row.Head), arguments[:]...)
 }
 
 // ManureVolume gives the volume of what so many animals leave over a time, by the
 // printed figures that are volumes: as excreted in England, slurry in Scotland.
 // The cautions of Excretion hold.
 //
+// Where:
+//   - animal: as in ExcretionRows
+//   - by: whose figure
+//   - head: number of animals; >= 0
+//   - days in days: how long; >= 0
+//
 // Errors: a *units.ParseError that lists the animals, or the sources, that have
-// such a figure; a domain error where head or days is below 0
+// such a figure
 //
 // Source: NVZ-2015; NVZ-2008 pigs; SCOTLAND-SLURRY, its month a twelfth of 365 days
 func ManureVolume(animal string, by ExcretionSource, head float64, days units.Days) (units.Volume, error) {
-	row, err := excretionRow(animal, by, "of a volume", func(row *ExcretionRow) bool { return row.Volume > 0 })
-	if err != nil {
-		return units.Volume(math.NaN()), err
+	arguments := [...]float64{0, float64(by), head, float64(days)}
+	fits := func(row *ExcretionRow) bool { return row.Volume > 0 }
+	row := excretionRow(animal, by, fits)
+	if row == nil {
+		return units.Volume(math.NaN()), noExcretion(&formulaManureVolume, "animal", animal, by, "of a volume", fits, arguments[:]...)
 	}
-	return units.Answer(&volumeGuard, row.Volume*units.Volume(head/row.Head*float64(days/row.Days)), head, float64(days))
+	return units.Answer(&formulaManureVolume, row.Volume*units.Volume(head/row.Head*float64(days/row.Days)), arguments[:]...)
 }
 
 // mass gives what a row has of a substance, worked out from its oxide or element
@@ -204,15 +205,21 @@ func (row *ExcretionRow) mass(of Excreta) units.Mass {
 	return 0
 }
 
-// excretionRow looks a row up that fits, or tells what would have been there.
-func excretionRow(animal string, by ExcretionSource, what string, fits func(*ExcretionRow) bool) (*ExcretionRow, error) {
+// excretionRow looks a row up that fits, nil where there is none.
+func excretionRow(animal string, by ExcretionSource, fits func(*ExcretionRow) bool) *ExcretionRow {
 	for _, rows := range excretionTables {
 		for i := range rows {
 			if row := &rows[i]; row.Animal == animal && row.By == by && fits(row) {
-				return row, nil
+				return row
 			}
 		}
 	}
+	return nil
+}
+
+// noExcretion tells which animals, or which sources of an animal, have a row that
+// fits; argument is the one that names the animal.
+func noExcretion(formula *units.Formula, argument, animal string, by ExcretionSource, what string, fits func(*ExcretionRow) bool, arguments ...float64) error {
 	var sources, animals []string
 	for _, rows := range excretionTables {
 		for i := range rows {
@@ -229,9 +236,9 @@ func excretionRow(animal string, by ExcretionSource, what string, fits func(*Exc
 		}
 	}
 	if sources != nil {
-		return nil, noRow("herd.ExcretionSource", by.String(), fmt.Sprintf("has no such figure of %q, %s", animal, what), sources)
+		return formula.NoRow("by", by.String(), fmt.Sprintf("has no such figure of %q, %s", animal, what), sources, arguments...)
 	}
-	return nil, noRow("herd.ExcretionRow", animal, "no such figure of this animal, "+what, animals)
+	return formula.NoRow(argument, animal, "no such figure of this animal, "+what, animals, arguments...)
 }
 
 // ManureDryMatter returns the dry matter in dung and urine from the dry matter

@@ -15,56 +15,56 @@ const (
 // daily2015 is a row of NVZ-2015: litres of manure, grams of N and P2O5 a head and
 // day.
 func daily2015(animal string, litres units.Volume, n, p2o5 units.Mass) ExcretionRow {
-	return ExcretionRow{Animal: animal, By: ExcretedEngland, Head: 1, Days: 1, Volume: litres * units.Litre, Nitrogen: n * gram, Phosphate: p2o5 * gram, Source: "NVZ-2015 schedule 1", Mark: "A"}
+	return ExcretionRow{Animal: animal, By: ExcretedEngland, Head: 1, Days: 1, Volume: litres * units.Litre, Nitrogen: n * gram, Phosphate: p2o5 * gram, Printed: printed("NVZ-2015 schedule 1", "A")}
 }
 
 // daily2008 is a row of NVZ-2008: litres of manure and grams of N a head and day.
 func daily2008(animal string, litres units.Volume, n units.Mass) ExcretionRow {
-	return ExcretionRow{Animal: animal, By: ExcretedEnglandEarlier, Head: 1, Days: 1, Volume: litres * units.Litre, Nitrogen: n * gram, Source: "NVZ-2008 pigs", Mark: "A"}
+	return ExcretionRow{Animal: animal, By: ExcretedEnglandEarlier, Head: 1, Days: 1, Volume: litres * units.Litre, Nitrogen: n * gram, Printed: printed("NVZ-2008 pigs", "A")}
 }
 
 // thousandBirds is a row of NI-2018: kg of N and P of 1,000 birds, in so many
 // days or, where that is 0, in their life.
 func thousandBirds(animal string, days units.Days, n, p units.Mass) ExcretionRow {
-	return ExcretionRow{Animal: animal, By: ExcretedUlster, Head: 1000, Days: days, Nitrogen: n, Phosphorus: p, Source: "NI-2018 draft", Mark: "A"}
+	return ExcretionRow{Animal: animal, By: ExcretedUlster, Head: 1000, Days: days, Nitrogen: n, Phosphorus: p, Printed: printed("NI-2018 draft", "A")}
 }
 
 // wisconsin is a row of WISC-A3601, pounds of manure a head and day.
 func wisconsin(animal string, manure units.Mass) ExcretionRow {
-	return ExcretionRow{Animal: animal, By: ExcretedWisconsin, Head: 1, Days: 1, Manure: manure * units.Pound, Source: "WISC-A3601", Mark: "B"}
+	return ExcretionRow{Animal: animal, By: ExcretedWisconsin, Head: 1, Days: 1, Manure: manure * units.Pound, Printed: printed("WISC-A3601", "B")}
 }
 
 // firstCrop is a row of WISC-A3601: pounds of N, P2O5, K2O and S of a head and
 // year that a crop can use in the first year.
 func firstCrop(animal string, n, p2o5, k2o, s units.Mass) ExcretionRow {
-	return ExcretionRow{Animal: animal, By: ExcretedForFirstCrop, Head: 1, Days: daysOfYear, Nitrogen: n * units.Pound, Phosphate: p2o5 * units.Pound, Potash: k2o * units.Pound, Sulfur: s * units.Pound, Source: "WISC-A3601", Mark: "B"}
+	return ExcretionRow{Animal: animal, By: ExcretedForFirstCrop, Head: 1, Days: daysOfYear, Nitrogen: n * units.Pound, Phosphate: p2o5 * units.Pound, Potash: k2o * units.Pound, Sulfur: s * units.Pound, Printed: printed("WISC-A3601", "B")}
 }
 
 // irish is a row of IRELAND-N, kg of N a cow and year.
 func irish(animal string, n units.Mass) ExcretionRow {
-	return ExcretionRow{Animal: animal, By: ExcretedIreland, Head: 1, Days: daysOfYear, Nitrogen: n, Source: "IRELAND-N", Mark: "B"}
+	return ExcretionRow{Animal: animal, By: ExcretedIreland, Head: 1, Days: daysOfYear, Nitrogen: n, Printed: printed("IRELAND-N", "B")}
 }
 
 // scottish is a row of SCOTLAND-SLURRY, m³ a head and month.
 func scottish(animal string, slurry units.Volume) ExcretionRow {
-	return ExcretionRow{Animal: animal, By: ExcretedScotland, Head: 1, Days: yearMonth, Volume: slurry, Source: "SCOTLAND-SLURRY", Mark: "A"}
+	return ExcretionRow{Animal: animal, By: ExcretedScotland, Head: 1, Days: yearMonth, Volume: slurry, Printed: printed("SCOTLAND-SLURRY", "A")}
 }
 
 // awmfh is a row of AWMFH-2008: pounds of manure, N, P and K a day for 1,000 lb.
 func awmfh(animal string, manure, n, p, k units.Mass) ExcretionRow {
-	return ExcretionRow{Animal: animal, By: ExcretedHandbook, Weight: 1000 * units.LivePound, Days: 1, Manure: manure * units.Pound, Nitrogen: n * units.Pound, Phosphorus: p * units.Pound, Potassium: k * units.Pound, Source: "AWMFH-2008", Mark: "B"}
+	return ExcretionRow{Animal: animal, By: ExcretedHandbook, Weight: 1000 * units.LivePound, Days: 1, Manure: manure * units.Pound, Nitrogen: n * units.Pound, Phosphorus: p * units.Pound, Potassium: k * units.Pound, Printed: printed("AWMFH-2008", "B")}
 }
 
 // watershed is a row of WATERSHED-MODEL: kg of N and P a day for 1,000 kg.
 func watershed(animal string, n, p units.Mass) ExcretionRow {
-	return ExcretionRow{Animal: animal, By: ExcretedWatershed, Weight: units.LiveTonne, Days: 1, Nitrogen: n, Phosphorus: p, Source: "WATERSHED-MODEL", Mark: "B"}
+	return ExcretionRow{Animal: animal, By: ExcretedWatershed, Weight: units.LiveTonne, Days: 1, Nitrogen: n, Phosphorus: p, Printed: printed("WATERSHED-MODEL", "B")}
 }
 
 // place gives the rows of ESEU-2021: kg of N an animal place and year by a
 // guideline, by a chamber of agriculture, and the mean that the paper takes.
 func place(animal string, guideline, chamber units.Mass) [3]ExcretionRow {
 	row := func(by ExcretionSource, n units.Mass) ExcretionRow {
-		return ExcretionRow{Animal: animal, By: by, Head: 1, Days: daysOfYear, Nitrogen: n, Source: "ESEU-2021 table 3, an animal place", Mark: "A"}
+		return ExcretionRow{Animal: animal, By: by, Head: 1, Days: daysOfYear, Nitrogen: n, Printed: printed("ESEU-2021 table 3, an animal place", "A")}
 	}
 	return [3]ExcretionRow{row(ExcretedGuideline, guideline), row(ExcretedChamber, chamber), row(ExcretedPaper, (guideline+chamber)/2)}
 }
@@ -154,7 +154,7 @@ var excretionRows = []ExcretionRow{
 	awmfh("lamb", 40, 0.45, 0.07, 0.30),
 	awmfh("horse-idle", 51, 0.18, 0.026, 0.05),
 	awmfh("horse-worked", 52, 0.31, 0.066, 0.19),
-	{Animal: "dairy-cow-dry-1660lb", By: ExcretedHandbook, Head: 1, Days: 1, Nitrogen: 0.50 * units.Pound, Source: "AWMFH-2008", Mark: "B"},
+	{Animal: "dairy-cow-dry-1660lb", By: ExcretedHandbook, Head: 1, Days: 1, Nitrogen: 0.50 * units.Pound, Printed: printed("AWMFH-2008", "B")},
 
 	watershed("dairy-cow", 0.44, 0.07),
 	watershed("beef", 0.31, 0.09),
@@ -165,14 +165,14 @@ var excretionRows = []ExcretionRow{
 	watershed("broiler", 1.07, 0.30),
 	watershed("turkey", 0.59, 0.20),
 
-	{Animal: "horse-1000lb", By: ExcretedElsewhere, Head: 1, Days: 1, Manure: 50 * units.Pound, Source: "LPELC-HORSE about", Mark: "A"},
-	{Animal: "lamb-100lb", By: ExcretedElsewhere, Head: 1, Days: 1, Manure: 4 * units.Pound, Source: "SHEEP101-MANURE about", Mark: "A"},
-	{Animal: "sheep", By: ExcretedElsewhere, Weight: 1000 * units.LivePound, Days: 1, Manure: 40 * units.Pound, Source: "SHEEP101-MANURE", Mark: "A"},
-	{Animal: "duck-3lb", By: ExcretedElsewhere, Head: 1, Days: 1, Manure: 0.17 * units.Pound, Source: "BARKER-DUCK table 81, litter", Mark: "A"},
-	{Animal: "duck", By: ExcretedElsewhere, Weight: 1000 * units.LivePound, Days: 1, Manure: 58 * units.Pound, Nitrogen: 0.49 * units.Pound, Phosphate: 0.62 * units.Pound, Potash: 0.37 * units.Pound, Source: "BARKER-DUCK table 81, litter", Mark: "A"},
-	{Animal: "dairy-cow-635kg", By: ExcretedElsewhere, Head: 1, Days: 1, Nitrogen: (150 + 175) * gram, Source: "TOMLINSON-1996 urine and faeces", Mark: "A"},
-	{Animal: "cow-grazing", By: ExcretedElsewhere, Head: 1, Days: 1, Nitrogen: 0.6 * units.Pound, Phosphorus: 0.1 * units.Pound, Potassium: 0.4 * units.Pound, Source: "HFG-PATS", Mark: "B"},
-	{Animal: "dairy-cow-holstein", By: ExcretedElsewhere, Head: 1, Days: 1, Nitrogen: 0.9 * units.Pound, Source: "EXT-DAIRY-N about, 0.67 to 1.3", Mark: "A"},
+	{Animal: "horse-1000lb", By: ExcretedElsewhere, Head: 1, Days: 1, Manure: 50 * units.Pound, Printed: printed("LPELC-HORSE about", "A")},
+	{Animal: "lamb-100lb", By: ExcretedElsewhere, Head: 1, Days: 1, Manure: 4 * units.Pound, Printed: printed("SHEEP101-MANURE about", "A")},
+	{Animal: "sheep", By: ExcretedElsewhere, Weight: 1000 * units.LivePound, Days: 1, Manure: 40 * units.Pound, Printed: printed("SHEEP101-MANURE", "A")},
+	{Animal: "duck-3lb", By: ExcretedElsewhere, Head: 1, Days: 1, Manure: 0.17 * units.Pound, Printed: printed("BARKER-DUCK table 81, litter", "A")},
+	{Animal: "duck", By: ExcretedElsewhere, Weight: 1000 * units.LivePound, Days: 1, Manure: 58 * units.Pound, Nitrogen: 0.49 * units.Pound, Phosphate: 0.62 * units.Pound, Potash: 0.37 * units.Pound, Printed: printed("BARKER-DUCK table 81, litter", "A")},
+	{Animal: "dairy-cow-635kg", By: ExcretedElsewhere, Head: 1, Days: 1, Nitrogen: (150 + 175) * gram, Printed: printed("TOMLINSON-1996 urine and faeces", "A")},
+	{Animal: "cow-grazing", By: ExcretedElsewhere, Head: 1, Days: 1, Nitrogen: 0.6 * units.Pound, Phosphorus: 0.1 * units.Pound, Potassium: 0.4 * units.Pound, Printed: printed("HFG-PATS", "B")},
+	{Animal: "dairy-cow-holstein", By: ExcretedElsewhere, Head: 1, Days: 1, Nitrogen: 0.9 * units.Pound, Printed: printed("EXT-DAIRY-N about, 0.67 to 1.3", "A")},
 }
 
 // excretionTables holds all rows of Excretion.

@@ -31,7 +31,7 @@ func HatchDays(temperature units.Temperature, place units.Fraction) (units.Days,
 	days := units.Days(low + (high-low)*float64(place))
 	arguments := [...]float64{float64(temperature), float64(place)}
 	if temperature < hatchColdest || temperature > hatchWarmest {
-		return beyondPrint(&formulaHatchDays, days, 0, float64(hatchColdest), float64(hatchWarmest), "EXT-GOAT-WORMS", arguments[:]...)
+		return units.AnswerWithin(&formulaHatchDays, 0, units.Between(float64(hatchColdest), float64(hatchWarmest), "EXT-GOAT-WORMS"), days, arguments[:]...)
 	}
 	return units.Answer(&formulaHatchDays, days, arguments[:]...)
 }
@@ -76,10 +76,7 @@ type WormRow struct {
 	By WormSource `json:"by"`
 	// Days is the printed span.
 	Days units.Span[units.Days] `json:"days"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // WormRows gives the table of WormDays, as a copy.
@@ -98,22 +95,37 @@ func WormRows() []WormRow { return slices.Clone(wormRows) }
 // Rest and moves lower what stock pick up and cure nothing: have dung counted, and
 // ask a vet before and after dosing.
 //
+// Where:
+//   - stage: what is counted
+//   - by: whose figure
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the sources that have such a figure
 //
 // Source: WVU-WORMS, OHIO-WORMS, EXT-GOAT-WORMS, NCAT-WORMS, PARKES-WORMS, as the
 // row says
 func WormDays(stage WormStage, by WormSource, end units.End) (units.Days, error) {
+	arguments := [...]float64{float64(stage), float64(by), float64(end)}
+	if row := wormRow(stage, by); row != nil {
+		return units.Answer(&formulaWormDays, row.Days.At(end), arguments[:]...)
+	}
 	var sources []string
 	for _, row := range wormRows {
-		switch {
-		case row.Stage != stage:
-			continue
-		case row.By == by:
-			return row.Days.At(end), nil
+		if row.Stage == stage {
+			sources = append(sources, row.By.String())
 		}
-		sources = append(sources, row.By.String())
 	}
-	return units.Days(math.NaN()), noRow("herd.WormSource", by.String(), fmt.Sprintf("has no figure of %q", stage.String()), sources)
+	return units.Days(math.NaN()), formulaWormDays.NoRow("by", by.String(), fmt.Sprintf("has no figure of %q", stage), sources, arguments[:]...)
+}
+
+// wormRow looks a row of WormRows up, nil where there is none.
+func wormRow(stage WormStage, by WormSource) *WormRow {
+	for i := range wormRows {
+		if row := &wormRows[i]; row.Stage == stage && row.By == by {
+			return row
+		}
+	}
+	return nil
 }
 
 // wormHost is the group of kinds that keep the same worms.
@@ -171,11 +183,6 @@ const (
 	ReturnPeak                               // at the peak of the larvae
 )
 
-var returnGuard = units.Formula{
-	Name: "herd.WormRisk", Source: "EXT-GOAT-WORMS",
-	Arguments: []units.Argument{{Name: "rest", Unit: "days", Factor: 1, Domain: anyNumber}},
-}
-
 // WormRisk gives the class of risk of worms where one kind of stock comes onto land
 // that another, or the same, left so many days ago.
 //
@@ -185,41 +192,34 @@ var returnGuard = units.Formula{
 // and larvae live longer. The rule of the tropics is for the tropics. Rest lowers
 // the risk and cures nothing: have dung counted, and ask a vet.
 //
-// Errors: a domain error where the rest is below 0 or not a number; a
-// *units.ParseError for a rule that is none
+// Where:
+//   - before: the kind that grazed
+//   - after: the kind that comes
+//   - rest in days: from the one to the other; >= 0
+//   - rule: whose days of rest
 //
 // Source: EXT-GOAT-WORMS, NCAT-WORMS the rest; WVU-WORMS infective from 4 days on
 func WormRisk(before, after Kind, rest units.Days, rule RestRule) (WormReturn, error) {
-	if _, err := units.Answer(&returnGuard, rest, float64(rest)); err != nil {
+	if _, err := units.Answer(&formulaWormRisk, rest, float64(before), float64(after), float64(rest), float64(rule)); err != nil {
 		return 0, err
 	}
-	rules := [...]WormSource{RestTemperate: WormsTemperate, RestTropics: WormsTropics, RestNcat: WormsNcat}
-	var by WormSource
-	if rule > 0 && int(rule) < len(rules) {
-		by = rules[rule]
-	}
-	down, err := WormDays(LarvaeDown, by, units.Low)
-	if err != nil {
-		return 0, noRow("herd.RestRule", rule.String(), "no such rule of rest", namesRestRule[1:])
-	}
-	infective, err := WormDays(EggToInfective, WormsWestVirginia, units.Low)
-	if err != nil {
-		return 0, err
-	}
-	from, none := WormDays(LarvaePeak, by, units.Low)
-	to, _ := WormDays(LarvaePeak, by, units.High)
+	by := restSources[rule]
+	down, peak := wormRow(LarvaeDown, by).Days.Low, wormRow(LarvaePeak, by)
 	switch {
 	case !SharesWorms(before, after):
 		return ReturnOtherHost, nil
 	case rest >= down:
 		return ReturnRested, nil
-	case rest < infective:
+	case rest < wormRow(EggToInfective, WormsWestVirginia).Days.Low:
 		return ReturnNotInfective, nil
-	case none == nil && rest >= from && rest <= to:
+	case peak != nil && rest >= peak.Days.Low && rest <= peak.Days.High:
 		return ReturnPeak, nil
 	}
 	return ReturnInfective, nil
 }
+
+// restSources are the sources of the days of larvae, by rule.
+var restSources = [...]WormSource{RestTemperate: WormsTemperate, RestTropics: WormsTropics, RestNcat: WormsNcat}
 
 // ClimbSource is whose figure of how high larvae climb is used.
 type ClimbSource int

@@ -12,7 +12,7 @@ var (
 
 // worms is a row in days.
 func worms(stage WormStage, by WormSource, low, high units.Days, source, mark string) WormRow {
-	return WormRow{stage, by, units.Span[units.Days]{Low: low, High: high}, source, mark}
+	return WormRow{stage, by, units.Span[units.Days]{Low: low, High: high}, printed(source, mark)}
 }
 
 // wormMonth is a month as a twelfth of a year, which is ours.

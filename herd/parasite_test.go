@@ -30,7 +30,18 @@ func TestWormRows(t *testing.T) {
 	got, err := herd.WormDays(herd.LarvaePeak, herd.WormsNcat, units.Low)
 	assert.True(t, math.IsNaN(float64(got)))
 	assert.ErrorContains(t, err, "one of: tropics, temperate")
+	for argument, err := range map[string]error{
+		"stage": failure(herd.WormDays(99, 99, 99)),
+		"by":    failure(herd.WormDays(herd.LarvaePeak, 99, 99)),
+		"end":   failure(herd.WormDays(herd.LarvaePeak, herd.WormsTropics, 7)),
+	} {
+		var none *units.DomainError
+		require.ErrorAs(t, err, &none)
+		assert.Equal(t, argument, none.Argument)
+	}
 }
+
+func failure(_ units.Days, err error) error { return err }
 
 // TestSharesWorms: as the doc says, both ways round, and unknown is shared.
 func TestSharesWorms(t *testing.T) {

@@ -95,28 +95,17 @@ func GirthWeight(girth units.Length, rule GirthRule) (units.LiveWeight, error) {
 		inches := float64(girth / units.Inch)
 		weight := units.LiveWeight((inches-25.1)/0.07) * units.LivePound
 		if !(weight > 0) {
-			return tooSmall(&formulaGirthWeight, weight, 25.1*units.Inch, arguments[:]...)
+			above := units.Limits{Low: float64(25.1 * units.Inch), LowOpen: true, LowOf: -1, High: math.Inf(1), HighOf: -1}
+			return units.AnswerWithin(&formulaGirthWeight, 0, above, weight, arguments[:]...)
 		}
 		return units.Answer(&formulaGirthWeight, weight, arguments[:]...)
 	}
 	weight := units.LiveWeight(goatAt(metres))
 	low, high := goatChart[0].at, goatChart[len(goatChart)-1].at
 	if metres < low || metres > high {
-		return beyondPrint(&formulaGirthWeight, weight, 0, low, high, "GOAT-GIRTH", arguments[:]...)
+		return units.AnswerWithin(&formulaGirthWeight, 0, units.Between(low, high, "GOAT-GIRTH"), weight, arguments[:]...)
 	}
 	return units.Answer(&formulaGirthWeight, weight, arguments[:]...)
-}
-
-// tooSmall refuses a girth that the rule gives no weight for; other faults of the
-// arguments come first.
-func tooSmall(formula *units.Formula, weight units.LiveWeight, least units.Length, arguments ...float64) (units.LiveWeight, error) {
-	if got, err := units.Answer(formula, weight, arguments...); err != nil {
-		return got, err
-	}
-	narrow := *formula
-	narrow.Arguments = append([]units.Argument(nil), formula.Arguments...)
-	narrow.Arguments[0].Domain = units.Limits{Low: float64(least), LowOf: -1, High: math.Inf(1), HighOf: -1, LowOpen: true}
-	return units.Answer(&narrow, weight, arguments...)
 }
 
 // goatAt reads the goat chart.

@@ -1,8 +1,6 @@
 package herd
 
 import (
-	"fmt"
-	"math"
 	"slices"
 
 	"example.org/soum/units"
@@ -49,10 +47,7 @@ type WaterFigure struct {
 	Summer units.Span[units.WaterRate] `json:"summer"`
 	// Winter is the printed span for winter, the same where print gives one.
 	Winter units.Span[units.WaterRate] `json:"winter"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // WaterFigures gives the water table, as a copy.
@@ -74,7 +69,7 @@ func WaterFigures() []WaterFigure { return slices.Clone(waterFigures) }
 //   - season: summer or winter
 //   - place in %: where in the printed span, 0 its low end and 100 its high; 0 to 100
 //
-// Errors: a *units.DomainError for WaterUnknown, since there is no printed figure
+// Errors: a *units.ParseError for WaterUnknown, since there is no printed figure
 //
 // Note: plan on the high end, and on more. On days over 25 °C stock may drink up
 // to twice their average [ALBERTA-WATER], from 50 to 90 °F the need of cattle
@@ -101,20 +96,7 @@ func Water(head float64, weight units.LiveWeight, rule WaterRule, season Season,
 	}
 	arguments := [...]float64{head, float64(weight), float64(rule), float64(season), float64(place)}
 	if rule == WaterUnknown {
-		return noFigure(&formulaWater, units.WaterRate(0), 2, arguments[:]...)
+		return units.NoFigure[units.WaterRate](&formulaWater, 2, "no figure is printed for this kind of stock", namesWaterRule[WaterCattle:], arguments[:]...)
 	}
 	return units.Answer(&formulaWater, units.WaterRate(water), arguments[:]...)
-}
-
-// noFigure refuses the first member of an enumeration, which stands for what
-// print has no figure of. Other faults of the arguments come first.
-func noFigure[Q ~float64](formula *units.Formula, value Q, argument int, arguments ...float64) (Q, error) {
-	if got, err := units.Answer(formula, value, arguments...); err != nil {
-		return got, err
-	}
-	narrow := *formula
-	narrow.Arguments = slices.Clone(formula.Arguments)
-	narrow.Arguments[argument].Domain.Low = arguments[argument] + 1
-	_, err := units.Answer(&narrow, value, arguments...)
-	return Q(math.NaN()), fmt.Errorf("there is no printed figure for this kind of stock: %w", err)
 }

@@ -10,13 +10,13 @@ func gallons(low, high float64) units.Span[units.WaterRate] {
 // allYear is a row whose print tells no seasons apart, for so many head.
 func allYear(rule WaterRule, head, low, high float64, source, mark string) WaterFigure {
 	span := gallons(low, high)
-	return WaterFigure{rule, head, 0, span, span, source, mark}
+	return WaterFigure{rule, head, 0, span, span, printed(source, mark)}
 }
 
 // waterFigures is the water table.
 var waterFigures = []WaterFigure{
-	{WaterCattle, 0, 100 * lb, gallons(1.5, 1.5), gallons(0.75, 0.75), "KSU-WATER", "A"},
-	{WaterHorse, 0, 100 * lb, gallons(1, 1), gallons(1, 1), "KSU-WATER at least", "A"},
+	{WaterCattle, 0, 100 * lb, gallons(1.5, 1.5), gallons(0.75, 0.75), printed("KSU-WATER", "A")},
+	{WaterHorse, 0, 100 * lb, gallons(1, 1), gallons(1, 1), printed("KSU-WATER at least", "A")},
 	allYear(WaterDairyCow, 1, 15, 30, "KSU-WATER", "A"),
 	allYear(WaterSmallRuminant, 1, 0.75, 1.5, "NC-WATER", "A"),
 	allYear(WaterLactatingEwe, 1, 3, 4, "OHIO-WATER", "B"),

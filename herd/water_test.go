@@ -48,8 +48,9 @@ func TestWaterUnknown(t *testing.T) {
 	got, err := herd.Water(12, 5, herd.WaterUnknown, herd.Summer, 0)
 	assert.True(t, math.IsNaN(float64(got)))
 	assert.True(t, units.Impossible(err))
-	assert.ErrorContains(t, err, "no printed figure")
-	assert.ErrorContains(t, err, "herd.Water: rule is 1")
+	assert.ErrorContains(t, err, "no figure is printed")
+	assert.ErrorContains(t, err, `herd.Water: rule is "unknown"`)
+	assert.ErrorContains(t, err, "one of: cattle, horse")
 	_, err = herd.Water(-12, 5, herd.WaterUnknown, herd.Summer, 0)
 	assert.ErrorContains(t, err, "head is -12")
 	for _, rule := range []herd.WaterRule{-1, 0, 99} {
@@ -102,5 +103,5 @@ func ExampleWater() {
 	// Output:
 	// summer 39 gal/day <nil>
 	// winter 19.5 gal/day <nil>
-	// there is no printed figure for this kind of stock: herd.Water: rule is 1, must be from 2 to 11
+	// herd.Water: rule is "unknown": no figure is printed for this kind of stock; it takes one of: cattle, horse, dairy cow, small ruminant, lactating ewe, lactating goat, lactating sow, pig, chicken, turkey
 }

@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 370983900 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 1526272889 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -455,37 +455,6 @@ enum soum_herd_heat_level {
 	SOUM_HERD_HEAT_LEVEL_DANGER = 8, /* "danger" */
 	SOUM_HERD_HEAT_LEVEL_EMERGENCY = 9 /* "emergency" */
 };
-enum soum_herd_water_scale {
-	SOUM_HERD_WATER_SCALE_MONTANA_SOLIDS = 1, /* "montana solids" */
-	SOUM_HERD_WATER_SCALE_DAKOTA_SOLIDS = 2, /* "dakota solids" */
-	SOUM_HERD_WATER_SCALE_SASKATCHEWAN_SOLIDS = 3, /* "saskatchewan solids" */
-	SOUM_HERD_WATER_SCALE_LABORATORY_SOLIDS = 4, /* "laboratory solids" */
-	SOUM_HERD_WATER_SCALE_DAKOTA_SULFATE = 5, /* "dakota sulfate" */
-	SOUM_HERD_WATER_SCALE_DAKOTA_SULFATE_EARLIER = 6, /* "dakota sulfate earlier" */
-	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_SULFATE = 7, /* "south dakota sulfate" */
-	SOUM_HERD_WATER_SCALE_CANADIAN_SULFATE = 8, /* "canadian sulfate" */
-	SOUM_HERD_WATER_SCALE_SASKATCHEWAN_SULFATE = 9, /* "saskatchewan sulfate" */
-	SOUM_HERD_WATER_SCALE_LABORATORY_SULFATE = 10, /* "laboratory sulfate" */
-	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_NITRATE_NITROGEN = 11, /* "south dakota nitrate nitrogen" */
-	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_NITRATE = 12, /* "south dakota nitrate" */
-	SOUM_HERD_WATER_SCALE_MINNESOTA_NITRATE_NITROGEN = 13 /* "minnesota nitrate nitrogen" */
-};
-enum soum_herd_drinkers {
-	SOUM_HERD_DRINKERS_GROWN = 1, /* "grown" */
-	SOUM_HERD_DRINKERS_BREEDING = 2, /* "breeding" */
-	SOUM_HERD_DRINKERS_YOUNG = 3, /* "young" */
-	SOUM_HERD_DRINKERS_POULTRY = 4 /* "poultry" */
-};
-enum soum_herd_water_grade {
-	SOUM_HERD_WATER_GRADE_GOOD = 1, /* "good" */
-	SOUM_HERD_WATER_GRADE_ANALYSE = 2, /* "analyse" */
-	SOUM_HERD_WATER_GRADE_LOOSENS = 3, /* "loosens" */
-	SOUM_HERD_WATER_GRADE_SATISFACTORY = 4, /* "satisfactory" */
-	SOUM_HERD_WATER_GRADE_REASONABLE = 5, /* "reasonable" */
-	SOUM_HERD_WATER_GRADE_POOR = 6, /* "poor" */
-	SOUM_HERD_WATER_GRADE_RISK = 7, /* "risk" */
-	SOUM_HERD_WATER_GRADE_UNFIT = 8 /* "unfit" */
-};
 enum soum_herd_manure_kind {
 	SOUM_HERD_MANURE_KIND_UNKNOWN = 1, /* "unknown" */
 	SOUM_HERD_MANURE_KIND_BEEF_COW = 2, /* "beef cow" */
@@ -634,6 +603,37 @@ enum soum_herd_water_rule {
 	SOUM_HERD_WATER_RULE_CHICKEN = 10, /* "chicken" */
 	SOUM_HERD_WATER_RULE_TURKEY = 11 /* "turkey" */
 };
+enum soum_herd_water_scale {
+	SOUM_HERD_WATER_SCALE_MONTANA_SOLIDS = 1, /* "montana solids" */
+	SOUM_HERD_WATER_SCALE_DAKOTA_SOLIDS = 2, /* "dakota solids" */
+	SOUM_HERD_WATER_SCALE_SASKATCHEWAN_SOLIDS = 3, /* "saskatchewan solids" */
+	SOUM_HERD_WATER_SCALE_LABORATORY_SOLIDS = 4, /* "laboratory solids" */
+	SOUM_HERD_WATER_SCALE_DAKOTA_SULFATE = 5, /* "dakota sulfate" */
+	SOUM_HERD_WATER_SCALE_DAKOTA_SULFATE_EARLIER = 6, /* "dakota sulfate earlier" */
+	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_SULFATE = 7, /* "south dakota sulfate" */
+	SOUM_HERD_WATER_SCALE_CANADIAN_SULFATE = 8, /* "canadian sulfate" */
+	SOUM_HERD_WATER_SCALE_SASKATCHEWAN_SULFATE = 9, /* "saskatchewan sulfate" */
+	SOUM_HERD_WATER_SCALE_LABORATORY_SULFATE = 10, /* "laboratory sulfate" */
+	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_NITRATE_NITROGEN = 11, /* "south dakota nitrate nitrogen" */
+	SOUM_HERD_WATER_SCALE_SOUTH_DAKOTA_NITRATE = 12, /* "south dakota nitrate" */
+	SOUM_HERD_WATER_SCALE_MINNESOTA_NITRATE_NITROGEN = 13 /* "minnesota nitrate nitrogen" */
+};
+enum soum_herd_drinkers {
+	SOUM_HERD_DRINKERS_GROWN = 1, /* "grown" */
+	SOUM_HERD_DRINKERS_BREEDING = 2, /* "breeding" */
+	SOUM_HERD_DRINKERS_YOUNG = 3, /* "young" */
+	SOUM_HERD_DRINKERS_POULTRY = 4 /* "poultry" */
+};
+enum soum_herd_water_grade {
+	SOUM_HERD_WATER_GRADE_GOOD = 1, /* "good" */
+	SOUM_HERD_WATER_GRADE_ANALYSE = 2, /* "analyse" */
+	SOUM_HERD_WATER_GRADE_LOOSENS = 3, /* "loosens" */
+	SOUM_HERD_WATER_GRADE_SATISFACTORY = 4, /* "satisfactory" */
+	SOUM_HERD_WATER_GRADE_REASONABLE = 5, /* "reasonable" */
+	SOUM_HERD_WATER_GRADE_POOR = 6, /* "poor" */
+	SOUM_HERD_WATER_GRADE_RISK = 7, /* "risk" */
+	SOUM_HERD_WATER_GRADE_UNFIT = 8 /* "unfit" */
+};
 enum soum_forage_range_plant {
 	SOUM_FORAGE_RANGE_PLANT_ALKALI_SACATON = 1, /* "alkali sacaton" */
 	SOUM_FORAGE_RANGE_PLANT_BEARDED_WHEATGRASS = 2, /* "bearded wheatgrass" */
@@ -754,6 +754,14 @@ enum soum_forage_carrying {
 	SOUM_FORAGE_CARRYING_NONE = 1, /* "none" */
 	SOUM_FORAGE_CARRYING_YOUNG = 2 /* "young" */
 };
+enum soum_forage_response_source {
+	SOUM_FORAGE_RESPONSE_SOURCE_IOWA_WET = 1, /* "iowa wet" */
+	SOUM_FORAGE_RESPONSE_SOURCE_IOWA_DRY = 2, /* "iowa dry" */
+	SOUM_FORAGE_RESPONSE_SOURCE_WISCONSIN_LESS = 3, /* "wisconsin less" */
+	SOUM_FORAGE_RESPONSE_SOURCE_WISCONSIN_MORE = 4, /* "wisconsin more" */
+	SOUM_FORAGE_RESPONSE_SOURCE_KENTUCKY = 5, /* "kentucky" */
+	SOUM_FORAGE_RESPONSE_SOURCE_OKLAHOMA = 6 /* "oklahoma" */
+};
 enum soum_forage_condition {
 	SOUM_FORAGE_CONDITION_FAIR = 1, /* "fair" */
 	SOUM_FORAGE_CONDITION_GOOD = 2, /* "good" */
@@ -844,14 +852,6 @@ enum soum_forage_season {
 enum soum_forage_stockpile_trial {
 	SOUM_FORAGE_STOCKPILE_TRIAL_WET = 1, /* "wet" */
 	SOUM_FORAGE_STOCKPILE_TRIAL_DRY = 2 /* "dry" */
-};
-enum soum_forage_response_source {
-	SOUM_FORAGE_RESPONSE_SOURCE_IOWA_WET = 1, /* "iowa wet" */
-	SOUM_FORAGE_RESPONSE_SOURCE_IOWA_DRY = 2, /* "iowa dry" */
-	SOUM_FORAGE_RESPONSE_SOURCE_WISCONSIN_LESS = 3, /* "wisconsin less" */
-	SOUM_FORAGE_RESPONSE_SOURCE_WISCONSIN_MORE = 4, /* "wisconsin more" */
-	SOUM_FORAGE_RESPONSE_SOURCE_KENTUCKY = 5, /* "kentucky" */
-	SOUM_FORAGE_RESPONSE_SOURCE_OKLAHOMA = 6 /* "oklahoma" */
 };
 enum soum_forage_root_test {
 	SOUM_FORAGE_ROOT_TEST_FIRST = 1, /* "first" */
@@ -1173,84 +1173,84 @@ enum soum_units_system {
 
 /* For soum_eval. The number of arguments stands beside. */
 enum soum_formula {
-	SOUM_HERD_HEAD_PER_AREA = 0, /* 1 */
-	SOUM_HERD_CRITICAL_TEMPERATURE = 1, /* 2 */
-	SOUM_HERD_WIND_CHILL = 2, /* 3 */
-	SOUM_HERD_COLD_NEED = 3, /* 4 */
-	SOUM_HERD_EXTRA_FORAGE = 4, /* 2 */
-	SOUM_HERD_DIET_SHARE = 5, /* 3 */
-	SOUM_HERD_CO_GRAZING = 6, /* 2 */
-	SOUM_HERD_ADD_ON = 7, /* 3 */
-	SOUM_HERD_BEEF_WATER = 8, /* 2 */
-	SOUM_HERD_COW_WATER = 9, /* 3 */
-	SOUM_HERD_DAIRY_WATER = 10, /* 1 */
-	SOUM_HERD_WATER_BY_WEIGHT = 11, /* 2 */
-	SOUM_HERD_WATER_BY_FEED = 12, /* 3 */
-	SOUM_HERD_PEAK_WATER = 13, /* 1 */
-	SOUM_HERD_FAT_CORRECTED_MILK = 14, /* 2 */
-	SOUM_HERD_GOAT_ENERGY = 15, /* 3 */
-	SOUM_HERD_GOAT_PROTEIN = 16, /* 2 */
-	SOUM_HERD_MAINTENANCE_ENERGY = 17, /* 1 */
-	SOUM_HERD_ENERGY_FOR_GAIN = 18, /* 4 */
-	SOUM_HERD_ENERGY_OF_NUTRIENTS = 19, /* 3 */
-	SOUM_HERD_UPKEEP_NUTRIENT = 20, /* 2 */
-	SOUM_HERD_EWE_ENERGY = 21, /* 1 */
-	SOUM_HERD_FEED_NEED = 22, /* 2 */
-	SOUM_HERD_CONVERSION = 23, /* 2 */
-	SOUM_HERD_TROPICAL_UNITS = 24, /* 1 */
-	SOUM_HERD_NEW_ZEALAND_UNITS = 25, /* 2 */
-	SOUM_HERD_MERINO_DRY_SHEEP = 26, /* 2 */
-	SOUM_HERD_BEEF_INTAKE = 27, /* 3 */
-	SOUM_HERD_INTAKE_BY_FIBRE = 28, /* 2 */
-	SOUM_HERD_DIGESTIBLE_DRY_MATTER = 29, /* 1 */
-	SOUM_HERD_FORAGE_VALUE = 30, /* 3 */
-	SOUM_HERD_DAIRY_INTAKE_BY_WEEK = 31, /* 3 */
-	SOUM_HERD_DAIRY_INTAKE_BY_FIBRE = 32, /* 3 */
-	SOUM_HERD_EWE_INTAKE = 33, /* 2 */
-	SOUM_HERD_GOAT_INTAKE = 34, /* 3 */
-	SOUM_HERD_GROWING_INTAKE = 35, /* 2 */
-	SOUM_HERD_CATTLE_INTAKE = 36, /* 4 */
-	SOUM_HERD_BIRD_INTAKE = 37, /* 1 */
-	SOUM_HERD_INTAKE_FROM_DROPPINGS = 38, /* 3 */
-	SOUM_HERD_AS_FED = 39, /* 2 */
-	SOUM_HERD_WEIGHT_AFTER = 40, /* 3 */
-	SOUM_HERD_DAYS_TO_MARKET = 41, /* 3 */
-	SOUM_HERD_FEED_TO_MARKET = 42, /* 3 */
-	SOUM_HERD_HEAT_INDEX = 43, /* 3 */
-	SOUM_HERD_DEW_POINT_HEAT_INDEX = 44, /* 2 */
-	SOUM_HERD_HEAT_ADJUSTED = 45, /* 3 */
-	SOUM_HERD_DISSOLVED_SOLIDS = 46, /* 1 */
-	SOUM_HERD_DIET_SULFUR = 47, /* 4 */
-	SOUM_HERD_DEMAND = 48, /* 4 */
-	SOUM_HERD_FEED = 49, /* 2 */
-	SOUM_HERD_MANURE_PER_UNIT_YEAR = 50, /* 1 */
-	SOUM_HERD_NUTRIENT_SHARE = 51, /* 3 */
-	SOUM_HERD_MANURE_MASS = 52, /* 3 */
-	SOUM_HERD_NUTRIENT_MASS = 53, /* 5 */
-	SOUM_HERD_YEARLY_MANURE = 54, /* 1 */
-	SOUM_HERD_MANURE_DRY_MATTER = 55, /* 3 */
-	SOUM_HERD_FEED_NITROGEN = 56, /* 2 */
-	SOUM_HERD_NUTRIENT_KEPT = 57, /* 2 */
-	SOUM_HERD_NUTRIENT_RETURNED = 58, /* 2 */
-	SOUM_HERD_HEAD_AT_NITROGEN_LIMIT = 59, /* 2 */
-	SOUM_HERD_COLLECTED_SHARE = 60, /* 1 */
-	SOUM_HERD_RAW_MANURE_DAYS = 61, /* 1 */
-	SOUM_HERD_HATCH_DAYS = 62, /* 2 */
-	SOUM_HERD_LARVAL_CLIMB = 63, /* 2 */
-	SOUM_HERD_WORM_STUBBLE = 64, /* 1 */
-	SOUM_HERD_FLY_DAYS = 65, /* 2 */
-	SOUM_HERD_BIRDS_FOLLOW = 66, /* 1 */
-	SOUM_HERD_TAPE_WEIGHT = 67, /* 3 */
-	SOUM_HERD_GIRTH_WEIGHT = 68, /* 2 */
-	SOUM_HERD_ANIMAL_UNITS = 69, /* 1 */
-	SOUM_HERD_DRY_COW_UNITS = 70, /* 1 */
-	SOUM_HERD_METABOLIC_ANIMAL_UNITS = 71, /* 1 */
-	SOUM_HERD_INTAKE_ANIMAL_UNITS = 72, /* 2 */
-	SOUM_HERD_HEAD_PER_UNIT = 73, /* 1 */
-	SOUM_HERD_UNIT_DEMAND = 74, /* 1 */
-	SOUM_HERD_UNIT_MONTH = 75, /* 2 */
-	SOUM_HERD_DRY_SHEEP_RATE = 76, /* 3 */
-	SOUM_HERD_WATER = 77, /* 5 */
+	SOUM_HERD_CRITICAL_TEMPERATURE = 0, /* 2 */
+	SOUM_HERD_WIND_CHILL = 1, /* 3 */
+	SOUM_HERD_COLD_NEED = 2, /* 4 */
+	SOUM_HERD_EXTRA_FORAGE = 3, /* 2 */
+	SOUM_HERD_DIET_SHARE = 4, /* 3 */
+	SOUM_HERD_CO_GRAZING = 5, /* 2 */
+	SOUM_HERD_ADD_ON = 6, /* 3 */
+	SOUM_HERD_BEEF_WATER = 7, /* 2 */
+	SOUM_HERD_COW_WATER = 8, /* 3 */
+	SOUM_HERD_DAIRY_WATER = 9, /* 1 */
+	SOUM_HERD_WATER_BY_WEIGHT = 10, /* 2 */
+	SOUM_HERD_WATER_BY_FEED = 11, /* 3 */
+	SOUM_HERD_PEAK_WATER = 12, /* 1 */
+	SOUM_HERD_FAT_CORRECTED_MILK = 13, /* 2 */
+	SOUM_HERD_GOAT_ENERGY = 14, /* 3 */
+	SOUM_HERD_GOAT_PROTEIN = 15, /* 2 */
+	SOUM_HERD_MAINTENANCE_ENERGY = 16, /* 1 */
+	SOUM_HERD_ENERGY_FOR_GAIN = 17, /* 4 */
+	SOUM_HERD_ENERGY_OF_NUTRIENTS = 18, /* 3 */
+	SOUM_HERD_UPKEEP_NUTRIENT = 19, /* 2 */
+	SOUM_HERD_EWE_ENERGY = 20, /* 1 */
+	SOUM_HERD_FEED_NEED = 21, /* 2 */
+	SOUM_HERD_CONVERSION = 22, /* 2 */
+	SOUM_HERD_TROPICAL_UNITS = 23, /* 1 */
+	SOUM_HERD_NEW_ZEALAND_UNITS = 24, /* 2 */
+	SOUM_HERD_MERINO_DRY_SHEEP = 25, /* 2 */
+	SOUM_HERD_BEEF_INTAKE = 26, /* 3 */
+	SOUM_HERD_INTAKE_BY_FIBRE = 27, /* 2 */
+	SOUM_HERD_DIGESTIBLE_DRY_MATTER = 28, /* 1 */
+	SOUM_HERD_FORAGE_VALUE = 29, /* 3 */
+	SOUM_HERD_DAIRY_INTAKE_BY_WEEK = 30, /* 3 */
+	SOUM_HERD_DAIRY_INTAKE_BY_FIBRE = 31, /* 3 */
+	SOUM_HERD_EWE_INTAKE = 32, /* 2 */
+	SOUM_HERD_GOAT_INTAKE = 33, /* 3 */
+	SOUM_HERD_GROWING_INTAKE = 34, /* 2 */
+	SOUM_HERD_CATTLE_INTAKE = 35, /* 4 */
+	SOUM_HERD_BIRD_INTAKE = 36, /* 1 */
+	SOUM_HERD_INTAKE_FROM_DROPPINGS = 37, /* 3 */
+	SOUM_HERD_AS_FED = 38, /* 2 */
+	SOUM_HERD_WEIGHT_AFTER = 39, /* 3 */
+	SOUM_HERD_DAYS_TO_MARKET = 40, /* 3 */
+	SOUM_HERD_FEED_TO_MARKET = 41, /* 3 */
+	SOUM_HERD_HEAT_INDEX = 42, /* 3 */
+	SOUM_HERD_DEW_POINT_HEAT_INDEX = 43, /* 2 */
+	SOUM_HERD_HEAT_ADJUSTED = 44, /* 3 */
+	SOUM_HERD_DEMAND = 45, /* 4 */
+	SOUM_HERD_FEED = 46, /* 2 */
+	SOUM_HERD_MANURE_PER_UNIT_YEAR = 47, /* 1 */
+	SOUM_HERD_NUTRIENT_SHARE = 48, /* 3 */
+	SOUM_HERD_MANURE_MASS = 49, /* 3 */
+	SOUM_HERD_NUTRIENT_MASS = 50, /* 5 */
+	SOUM_HERD_YEARLY_MANURE = 51, /* 1 */
+	SOUM_HERD_MANURE_DRY_MATTER = 52, /* 3 */
+	SOUM_HERD_FEED_NITROGEN = 53, /* 2 */
+	SOUM_HERD_NUTRIENT_KEPT = 54, /* 2 */
+	SOUM_HERD_NUTRIENT_RETURNED = 55, /* 2 */
+	SOUM_HERD_HEAD_AT_NITROGEN_LIMIT = 56, /* 2 */
+	SOUM_HERD_COLLECTED_SHARE = 57, /* 1 */
+	SOUM_HERD_RAW_MANURE_DAYS = 58, /* 1 */
+	SOUM_HERD_HATCH_DAYS = 59, /* 2 */
+	SOUM_HERD_LARVAL_CLIMB = 60, /* 2 */
+	SOUM_HERD_WORM_STUBBLE = 61, /* 1 */
+	SOUM_HERD_FLY_DAYS = 62, /* 2 */
+	SOUM_HERD_BIRDS_FOLLOW = 63, /* 1 */
+	SOUM_HERD_HEAD_PER_AREA = 64, /* 1 */
+	SOUM_HERD_TAPE_WEIGHT = 65, /* 3 */
+	SOUM_HERD_GIRTH_WEIGHT = 66, /* 2 */
+	SOUM_HERD_ANIMAL_UNITS = 67, /* 1 */
+	SOUM_HERD_DRY_COW_UNITS = 68, /* 1 */
+	SOUM_HERD_METABOLIC_ANIMAL_UNITS = 69, /* 1 */
+	SOUM_HERD_INTAKE_ANIMAL_UNITS = 70, /* 2 */
+	SOUM_HERD_HEAD_PER_UNIT = 71, /* 1 */
+	SOUM_HERD_UNIT_DEMAND = 72, /* 1 */
+	SOUM_HERD_UNIT_MONTH = 73, /* 2 */
+	SOUM_HERD_DRY_SHEEP_RATE = 74, /* 3 */
+	SOUM_HERD_WATER = 75, /* 5 */
+	SOUM_HERD_DISSOLVED_SOLIDS = 76, /* 1 */
+	SOUM_HERD_DIET_SULFUR = 77, /* 4 */
 	SOUM_HERD_PAIR_WEIGHT = 78, /* 2 */
 	SOUM_FORAGE_CLIPPED_YIELD = 79, /* 3 */
 	SOUM_FORAGE_HOOP_AREA = 80, /* 1 */
@@ -1288,19 +1288,19 @@ enum soum_formula {
 	SOUM_FORAGE_NITRATE_AS = 112, /* 3 */
 	SOUM_FORAGE_NITRATE_DILUTION = 113, /* 3 */
 	SOUM_FORAGE_NITRATE_FEED = 114, /* 2 */
-	SOUM_FORAGE_PLATE_COVER = 115, /* 3 */
-	SOUM_FORAGE_COUNTED_COVER = 116, /* 5 */
-	SOUM_FORAGE_PRUSSIC_DAYS_LEFT = 117, /* 1 */
-	SOUM_FORAGE_CHERRY_DOSE = 118, /* 2 */
-	SOUM_FORAGE_ALFALFA_FIBRE = 119, /* 2 */
-	SOUM_FORAGE_QUALITY_AFTER = 120, /* 3 */
-	SOUM_FORAGE_DAYS_TO_FIBRE = 121, /* 3 */
-	SOUM_FORAGE_CRUDE_PROTEIN = 122, /* 2 */
-	SOUM_FORAGE_MIXED_DIGESTIBILITY = 123, /* 3 */
-	SOUM_FORAGE_READINGS_NEEDED = 124, /* 3 */
-	SOUM_FORAGE_REST_FROM_GROWTH = 125, /* 3 */
-	SOUM_FORAGE_STOCKPILE = 126, /* 2 */
-	SOUM_FORAGE_FERTILIZER = 127, /* 2 */
+	SOUM_FORAGE_FERTILIZER = 115, /* 2 */
+	SOUM_FORAGE_PLATE_COVER = 116, /* 3 */
+	SOUM_FORAGE_COUNTED_COVER = 117, /* 5 */
+	SOUM_FORAGE_PRUSSIC_DAYS_LEFT = 118, /* 1 */
+	SOUM_FORAGE_CHERRY_DOSE = 119, /* 2 */
+	SOUM_FORAGE_ALFALFA_FIBRE = 120, /* 2 */
+	SOUM_FORAGE_QUALITY_AFTER = 121, /* 3 */
+	SOUM_FORAGE_DAYS_TO_FIBRE = 122, /* 3 */
+	SOUM_FORAGE_CRUDE_PROTEIN = 123, /* 2 */
+	SOUM_FORAGE_MIXED_DIGESTIBILITY = 124, /* 3 */
+	SOUM_FORAGE_READINGS_NEEDED = 125, /* 3 */
+	SOUM_FORAGE_REST_FROM_GROWTH = 126, /* 3 */
+	SOUM_FORAGE_STOCKPILE = 127, /* 2 */
 	SOUM_FORAGE_USABLE_SHARE = 128, /* 1 */
 	SOUM_FORAGE_USABLE = 129, /* 3 */
 	SOUM_FORAGE_ALLOTMENT = 130, /* 2 */
@@ -1643,7 +1643,6 @@ static inline double soum_parse(const char *quantity, const char *text, int32_t 
 static inline const char *soum_reason(int32_t formula, int32_t status)
 {
 	static const char *const limits[][8] = {
-		{ "herd.HeadPerArea: limits of room: > 0 (ft2)" },
 		{ "herd.CriticalTemperature: limits of coat: one of heavy winter, winter, summer, wet heavy winter, wet winter, wet summer, short heavy winter, short winter, short autumn, short wet or summer",
 		  "herd.CriticalTemperature: limits of flesh: one of thin, average, fleshy" },
 		{ "herd.WindChill: limits of temperature: any (°C)",
@@ -1751,11 +1750,6 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		{ "herd.HeatAdjusted: limits of index: any",
 		  "herd.HeatAdjusted: limits of wind: >= 0 (m/s)",
 		  "herd.HeatAdjusted: limits of sun: >= 0" },
-		{ "herd.DissolvedSolids: limits of conductivity: >= 0" },
-		{ "herd.DietSulfur: limits of sulfate: >= 0",
-		  "herd.DietSulfur: limits of water: >= 0 (gal/day)",
-		  "herd.DietSulfur: limits of feed: > 0 (lb/day)",
-		  "herd.DietSulfur: limits of sulfur: 0 to 100 (%)" },
 		{ "herd.Demand: limits of head: >= 0",
 		  "herd.Demand: limits of weight: > 0 (lb)",
 		  "herd.Demand: limits of intake: 0 to 100 (%)",
@@ -1796,6 +1790,7 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		{ "herd.FlyDays: limits of fly: one of horn fly, house fly, stable fly, face fly",
 		  "herd.FlyDays: limits of place: 0 to 100 (%)" },
 		{ "herd.BirdsFollow: limits of place: 0 to 100 (%)" },
+		{ "herd.HeadPerArea: limits of room: > 0 (ft2)" },
 		{ "herd.TapeWeight: limits of girth: > 0 (in)",
 		  "herd.TapeWeight: limits of length: > 0 (in)",
 		  "herd.TapeWeight: limits of rule: one of cattle, small, horse, horse metric, donkey, pig, pig plus seven, pig plus six, pig metric" },
@@ -1818,6 +1813,11 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		  "herd.Water: limits of rule: one of unknown, cattle, horse, dairy cow, small ruminant, lactating ewe, lactating goat, lactating sow, pig, chicken, turkey",
 		  "herd.Water: limits of season: one of summer, winter",
 		  "herd.Water: limits of place: 0 to 100 (%)" },
+		{ "herd.DissolvedSolids: limits of conductivity: >= 0" },
+		{ "herd.DietSulfur: limits of sulfate: >= 0",
+		  "herd.DietSulfur: limits of water: >= 0 (gal/day)",
+		  "herd.DietSulfur: limits of feed: > 0 (lb/day)",
+		  "herd.DietSulfur: limits of sulfur: 0 to 100 (%)" },
 		{ "herd.PairWeight: limits of cow: > 0 (lb)",
 		  "herd.PairWeight: limits of weaned: >= 0 (lb)" },
 		{ "forage.ClippedYield: limits of sample: >= 0 (lb)",
@@ -1919,6 +1919,8 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		  "forage.NitrateDilution: limits of wanted: low to high (ppm)" },
 		{ "forage.NitrateFeed: limits of nitrogen: > 0 (ppm)",
 		  "forage.NitrateFeed: limits of weight: > 0 (lb)" },
+		{ "forage.Fertilizer: limits of nutrient: >= 0 (lb/ac)",
+		  "forage.Fertilizer: limits of content: > 0 and <= 100 (%)" },
 		{ "forage.PlateCover: limits of height: >= 0 (cm)",
 		  "forage.PlateCover: limits of slope: >= 0 (kg/ha/cm)",
 		  "forage.PlateCover: limits of intercept: any (kg/ha)" },
@@ -1951,8 +1953,6 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		  "forage.RestFromGrowth: limits of growth: > 0 (kg/ha/day)" },
 		{ "forage.Stockpile: limits of nitrogen: >= 0; 0 to 100 [SINGER-2003] (lb/ac)",
 		  "forage.Stockpile: limits of trial: one of wet, dry" },
-		{ "forage.Fertilizer: limits of nutrient: >= 0 (lb/ac)",
-		  "forage.Fertilizer: limits of content: > 0 and <= 100 (%)" },
 		{ "forage.UsableShare: limits of stay: > 0; 1 to 7 [PSU-STAY] (days)" },
 		{ "forage.Usable: limits of yield: >= 0 (lb/ac)",
 		  "forage.Usable: limits of area: >= 0 (ac)",
@@ -2318,22 +2318,6 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 
 
 /* herd: animals: classes, intake, animal units, water, manure --------------- */
-
-/* Returns how many animals an area holds by the room of each.
- *
- *     1 / room
- *
- * room  ground for one animal; m2; limits > 0 (ft2)
- *
- * Result: HeadRate in head/m2.
- * Source: HENS-500 87.12 ft² each; definition: its inverse
- */
-static inline double soum_herd_head_per_area(double room, int32_t *status)
-{
-	const double given[] = { room };
-
-	return soum_one(SOUM_HERD_HEAD_PER_AREA, given, status);
-}
 
 /* Returns the temperature, or wind chill, below which a beef cow must burn
  * feed to keep warm.
@@ -3351,51 +3335,6 @@ static inline double soum_herd_heat_adjusted(
 	return soum_one(SOUM_HERD_HEAT_ADJUSTED, given, status);
 }
 
-/* Returns the total dissolved solids of water in ppm from what a conductivity
- * meter shows.
- *
- *     conductivity * 640
- *
- * conductivity  in mmho/cm, which is mS/cm or dS/m; limits >= 0
- *
- * Result: a number.
- * Note: about: the factor goes with the salts. MONTANA-SOLIDS prints 1,000 ppm
- * beside 1.5 mmho/cm and 10,000 beside 16, where this gives 960 and 10,240.
- * Where the class hangs on it, have the water analysed.
- * Source: SERVITECH-WATER 0.64 of the conductivity in µmho/cm
- */
-static inline double soum_herd_dissolved_solids(double conductivity, int32_t *status)
-{
-	const double given[] = { conductivity };
-
-	return soum_one(SOUM_HERD_DISSOLVED_SOLIDS, given, status);
-}
-
-/* Returns the sulfur of feed and water together as a share of the dry matter
- * eaten.
- *
- *     (sulfate / 1000 * water * 0.334 + feed * sulfur) / feed
- *
- * sulfate  sulfate of the water in ppm; limits >= 0
- * water    water drunk; m3/day; limits >= 0 (gal/day)
- * feed     dry matter eaten; kg/day; limits > 0 (lb/day)
- * sulfur   sulfur of the feed's dry matter; share; limits 0 to 100 (%)
- *
- * Result: Fraction in share.
- * Note: cattle on forage should not get more than 0.5 % [NDSU-SULFATE-2008];
- * more can cost them their eyesight and their lives. They drink most in the
- * heat: reckon with PeakWater, and ask a vet or an adviser.
- * Source: NDSU-SULFATE-2008 that both count; the sum is ours: a ppm is a gram
- * in a cubic metre, and SO4 holds 0.334 of S by the atomic weights
- */
-static inline double soum_herd_diet_sulfur(
-	double sulfate, double water, double feed, double sulfur, int32_t *status)
-{
-	const double given[] = { sulfate, water, feed, sulfur };
-
-	return soum_one(SOUM_HERD_DIET_SULFUR, given, status);
-}
-
 /* Returns the dry matter that a group wants from pasture in a day.
  *
  *     head * weight * intake * pasture
@@ -3801,6 +3740,22 @@ static inline double soum_herd_birds_follow(double place, int32_t *status)
 	return soum_one(SOUM_HERD_BIRDS_FOLLOW, given, status);
 }
 
+/* Returns how many animals an area holds by the room of each.
+ *
+ *     1 / room
+ *
+ * room  ground for one animal; m2; limits > 0 (ft2)
+ *
+ * Result: HeadRate in head/m2.
+ * Source: HENS-500 87.12 ft² each; definition: its inverse
+ */
+static inline double soum_herd_head_per_area(double room, int32_t *status)
+{
+	const double given[] = { room };
+
+	return soum_one(SOUM_HERD_HEAD_PER_AREA, given, status);
+}
+
 /* Returns an estimate of the live weight of an animal from its girth and
  * length.
  *
@@ -4056,6 +4011,51 @@ static inline double soum_herd_water(
 	const double given[] = { head, weight, (double)rule, (double)season, place };
 
 	return soum_one(SOUM_HERD_WATER, given, status);
+}
+
+/* Returns the total dissolved solids of water in ppm from what a conductivity
+ * meter shows.
+ *
+ *     conductivity * 640
+ *
+ * conductivity  in mmho/cm, which is mS/cm or dS/m; limits >= 0
+ *
+ * Result: a number.
+ * Note: about: the factor goes with the salts. MONTANA-SOLIDS prints 1,000 ppm
+ * beside 1.5 mmho/cm and 10,000 beside 16, where this gives 960 and 10,240.
+ * Where the class hangs on it, have the water analysed.
+ * Source: SERVITECH-WATER 0.64 of the conductivity in µmho/cm
+ */
+static inline double soum_herd_dissolved_solids(double conductivity, int32_t *status)
+{
+	const double given[] = { conductivity };
+
+	return soum_one(SOUM_HERD_DISSOLVED_SOLIDS, given, status);
+}
+
+/* Returns the sulfur of feed and water together as a share of the dry matter
+ * eaten.
+ *
+ *     (sulfate / 1000 * water * 0.334 + feed * sulfur) / feed
+ *
+ * sulfate  sulfate of the water in ppm; limits >= 0
+ * water    water drunk; m3/day; limits >= 0 (gal/day)
+ * feed     dry matter eaten; kg/day; limits > 0 (lb/day)
+ * sulfur   sulfur of the feed's dry matter; share; limits 0 to 100 (%)
+ *
+ * Result: Fraction in share.
+ * Note: cattle on forage should not get more than 0.5 % [NDSU-SULFATE-2008];
+ * more can cost them their eyesight and their lives. They drink most in the
+ * heat: reckon with PeakWater, and ask a vet or an adviser.
+ * Source: NDSU-SULFATE-2008 that both count; the sum is ours: a ppm is a gram
+ * in a cubic metre, and SO4 holds 0.334 of S by the atomic weights
+ */
+static inline double soum_herd_diet_sulfur(
+	double sulfate, double water, double feed, double sulfur, int32_t *status)
+{
+	const double given[] = { sulfate, water, feed, sulfur };
+
+	return soum_one(SOUM_HERD_DIET_SULFUR, given, status);
 }
 
 /* Returns the mean live weight of a cow with her calf from birth to weaning:
@@ -4893,6 +4893,24 @@ static inline double soum_forage_nitrate_feed(double nitrogen, double weight, in
 	return soum_one(SOUM_FORAGE_NITRATE_FEED, given, status);
 }
 
+/* Returns the fertiliser that holds so much of a nutrient.
+ *
+ *     nutrient / content
+ *
+ * nutrient  nutrient wanted; kg/m2; limits >= 0 (lb/ac)
+ * content   share of the nutrient in the fertiliser, 46 for nitrogen in urea;
+ *           share; limits > 0 and <= 100 (%)
+ *
+ * Result: Dressing in kg/m2.
+ * Source: NOBLE-PERMANENT
+ */
+static inline double soum_forage_fertilizer(double nutrient, double content, int32_t *status)
+{
+	const double given[] = { nutrient, content };
+
+	return soum_one(SOUM_FORAGE_FERTILIZER, given, status);
+}
+
 /* Returns the dry matter of a stand by the line of a plate meter.
  *
  *     height * slope + intercept
@@ -5177,24 +5195,6 @@ static inline double soum_forage_stockpile(
 	const double given[] = { nitrogen, (double)trial };
 
 	return soum_one(SOUM_FORAGE_STOCKPILE, given, status);
-}
-
-/* Returns the fertiliser that holds so much of a nutrient.
- *
- *     nutrient / content
- *
- * nutrient  nutrient wanted; kg/m2; limits >= 0 (lb/ac)
- * content   share of the nutrient in the fertiliser, 46 for nitrogen in urea;
- *           share; limits > 0 and <= 100 (%)
- *
- * Result: Dressing in kg/m2.
- * Source: NOBLE-PERMANENT
- */
-static inline double soum_forage_fertilizer(double nutrient, double content, int32_t *status)
-{
-	const double given[] = { nutrient, content };
-
-	return soum_one(SOUM_FORAGE_FERTILIZER, given, status);
 }
 
 /* Returns the share of the available forage that stock eat during one stay on
@@ -8335,8 +8335,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       [MERCK-CYCLES], and one bred too young may not come through the birth.
  *       Keep young males apart from about the low end on; ask a vet or an
  *       adviser.
- *   herd.Rooms
- *       Gives the table of outdoor room, as a copy.
  *   herd.Classes
  *       Gives the table of stock classes, each row a copy.
  *   herd.ClassByName            name
@@ -8415,19 +8413,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       cattle, and differ: dairy cows are stressed from 72 on, those of high
  *       yield from 68; the three classes of dairy cows end at 89 in print,
  *       above which the highest is given all the same.
- *   herd.WaterLimits
- *       Gives the limits of stock water, as a copy.
- *   herd.WaterQuality           amount, scale, stock
- *       Gives the class of stock water by one scale for one sort of stock. It
- *       is a sieve, not an analysis: salts, sulfate, nitrate and algae come
- *       together or alone, and the feed adds to them. Have water analysed
- *       before stock depend on it, at any doubt, and where a meter shows 2,500
- *       to 3,000 ppm or more (MONTANA-SOLIDS); sulfate counts together with
- *       the sulfur of the feed (DietSulfur). Sick or dying stock, or water
- *       with a bloom on it: off the water at once, and call a vet. The sources
- *       differ: sulfate is over the limit from 1,000, 1,500, over 2,000 or
- *       over 3,000 ppm on; solids from 3,000 or 5,000. Where a source is for
- *       grown stock alone, none is given for other sorts.
  *   herd.ExcretionRows
  *       Gives the table of Excretion, as a copy.
  *   herd.Excretion              animal, by, of, head, weight, days
@@ -8489,11 +8474,26 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       is slower and larvae live longer. The rule of the tropics is for the
  *       tropics. Rest lowers the risk and cures nothing: have dung counted,
  *       and ask a vet.
+ *   herd.Rooms
+ *       Gives the table of outdoor room, as a copy.
  *   herd.TotalUnits             head, each
  *       Returns the animal units of a herd: each class's head times the animal
  *       units of one of them, summed.
  *   herd.WaterFigures
  *       Gives the water table, as a copy.
+ *   herd.WaterLimits
+ *       Gives the limits of stock water, as a copy.
+ *   herd.WaterQuality           amount, scale, stock
+ *       Gives the class of stock water by one scale for one sort of stock. It
+ *       is a sieve, not an analysis: salts, sulfate, nitrate and algae come
+ *       together or alone, and the feed adds to them. Have water analysed
+ *       before stock depend on it, at any doubt, and where a meter shows 2,500
+ *       to 3,000 ppm or more (MONTANA-SOLIDS); sulfate counts together with
+ *       the sulfur of the feed (DietSulfur). Sick or dying stock, or water
+ *       with a bloom on it: off the water at once, and call a vet. The sources
+ *       differ: sulfate is over the limit from 1,000, 1,500, over 2,000 or
+ *       over 3,000 ppm on; solids from 3,000 or 5,000. Where a source is for
+ *       grown stock alone, none is given for other sorts.
  *   forage.CalibratePlate       heights, masses, throughZero
  *       Fits a line of one's own through heights under a plate and the dry
  *       matter clipped at the same places. Clip at least ten places over the
@@ -8604,11 +8604,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       source that we could find, leaves no less than 3 in and rather 4 to 6.
  *       Sorghum and sudangrass have heights below which they kill: PrussicRisk
  *       goes before these.
- *   forage.YieldRows
- *       Gives the table of CropYield, as a copy.
- *   forage.CropYield            crop, end
- *       Gives what a crop grows in a year, also of crops that are no row of
- *       Pastures.
  *   forage.NitrateSteps
  *       Gives the scales of nitrate in feed, as a copy.
  *   forage.NitrateClass         amount, form, scale
@@ -8629,6 +8624,14 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       no promise: the cautions of NitrateClass hold. Mix the feed through,
  *       so that no animal picks its own share, and let stock get used to it
  *       over a week or two.
+ *   forage.ResponseRows
+ *       Gives the table of NitrogenResponse, as a copy.
+ *   forage.NitrogenResponse     nitrogen, by, end
+ *       Gives the extra dry matter that nitrogen brings, by one source. The
+ *       sources run from 15 to 30 times the mass of the nitrogen, each for the
+ *       amounts it tried; above them it is less. Rules on nitrogen near water,
+ *       and a soil test, come first. Much nitrogen before drought or frost can
+ *       bring nitrate: see NitrateClass.
  *   forage.Pastures
  *       Gives the rows of the library, as copies of the caller's own. Where a
  *       density row and a growth row are put together in one pasture, the
@@ -8737,14 +8740,6 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       Gives the table of measured daily growth, as a copy.
  *   forage.DailyGrowth          place, when
  *       Gives a measured daily growth.
- *   forage.ResponseRows
- *       Gives the table of NitrogenResponse, as a copy.
- *   forage.NitrogenResponse     nitrogen, by, end
- *       Gives the extra dry matter that nitrogen brings, by one source. The
- *       sources run from 15 to 30 times the mass of the nitrogen, each for the
- *       amounts it tried; above them it is less. Rules on nitrogen near water,
- *       and a soil test, come first. Much nitrogen before drought or frost can
- *       bring nitrate: see NitrateClass.
  *   forage.MinimumResidue       grass, end
  *       Gives one end of the dry matter that is to be left on range, oven dry.
  *   forage.UseRows
@@ -8756,6 +8751,11 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       the residual, and one set-stocked at 35 % of all that grew, are told
  *       in different numbers. Never multiply the two. From the share to head
  *       on the land goes grazing.CarryingCapacity.
+ *   forage.YieldRows
+ *       Gives the table of CropYield, as a copy.
+ *   forage.CropYield            crop, end
+ *       Gives what a crop grows in a year, also of crops that are no row of
+ *       Pastures.
  *   rainfall.WaterBalance       bucket, rain, demand
  *       Gives the account of the root zone's water, step by step: days or
  *       months, rain and demand in the same steps. Demand is of the crop

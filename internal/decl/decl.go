@@ -39,7 +39,8 @@ type Package struct {
 	Doc        string
 	Quantities []Quantity
 	Enums      []Enum
-	Structs    []string // the exported ones
+	Structs    []string                   // the exported ones
+	Fields     map[string]*ast.StructType // of those, by name
 	Functions  []Function
 	// Undocumented lists exported names without a doc comment.
 	Undocumented []string
@@ -128,15 +129,29 @@ func (f *Function) Section(head string) (string, bool) {
 	return "", false
 }
 
-// IsFormula tells whether the function is a formula: quantities, numbers and
-// enumerations in, one quantity and an error out.
-func (f *Function) IsFormula() bool { return f.IsGuarded() && !f.Word }
+// IsFormula reports whether the function is a formula: quantities, numbers and words
+// in, one number and an error out, and a section that tells how the number comes
+// about. What takes a text or an end of a printed span looks rows up.
+func (f *Function) IsFormula() bool {
+	return f.IsGuarded() && !f.Word &&
+		slices.ContainsFunc(f.Sections, func(s Section) bool { return slices.Contains(ways, s.Head) }) &&
+		!slices.ContainsFunc(f.Parameters, func(p Parameter) bool { return p.Type == "string" || p.Type == "units.End" })
+}
 
-// IsGuarded tells whether the function's limits stand in its doc comment: a
-// formula, or a look-up whose answer is a word.
+// ways are the sections that tell how the value of a formula comes about.
+var ways = []string{"Formula", "Empirical", "Table", "Method"}
+
+// IsGuarded reports whether the function's limits stand in its doc comment: a
+// formula, or a look-up that has them.
 func (f *Function) IsGuarded() bool {
 	_, listed := f.Section("Where")
 	return f.Receiver == "" && listed && len(f.Results) == 2 && f.Results[1] == "error"
+}
+
+// Unlimited reports whether a parameter has no limits that a doc comment could tell:
+// a text, a day, money.
+func (p *Parameter) Unlimited() bool {
+	return slices.Contains([]string{"string", "units.Date", "units.Money", "units.FeedPrice"}, p.Type)
 }
 
 // Root finds the folder that holds the module's go.mod, upward from the
@@ -166,7 +181,7 @@ func Read(root, name string) (*Package, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &Package{Path: name, Name: path.Base(name)}
+	p := &Package{Path: name, Name: path.Base(name), Fields: map[string]*ast.StructType{}}
 	kinds := map[string]string{} // type name → underlying type
 	var files []*ast.File
 	for _, source := range paths {
@@ -216,6 +231,7 @@ func (p *Package) addTypes(g *ast.GenDecl, kinds map[string]string, set *token.F
 		}
 		if fields, ok := spec.Type.(*ast.StructType); ok && spec.Name.IsExported() {
 			p.Structs = append(p.Structs, spec.Name.Name)
+			p.Fields[spec.Name.Name] = fields
 			p.noteFields(spec.Name.Name, fields, set)
 		}
 		under, ok := spec.Type.(*ast.Ident)

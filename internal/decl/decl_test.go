@@ -65,9 +65,33 @@ func FirmAt(depth float64) (Firm, error) { return FirmNot, nil }
 
 // DepthAt gives a number.
 //
+// Method: the depth
+//
 // Where:
 //   - depth in mm: how deep; >= 0
 func DepthAt(depth float64) (float64, error) { return depth, nil }
+
+// NamedDepth gives a number of a row.
+//
+// Table: depths by name
+//
+// Where:
+//   - name: which row
+func NamedDepth(name string) (float64, error) { return 0, nil }
+
+// EndOf gives a number of a printed span.
+//
+// Table: one span
+//
+// Where:
+//   - end: which end
+func EndOf(end units.End) (float64, error) { return 0, nil }
+
+// Plain gives a number, and does not tell how.
+//
+// Where:
+//   - depth in mm: how deep; >= 0
+func Plain(depth float64) (float64, error) { return depth, nil }
 
 // Open gives a class without limits.
 func Open(depth float64) (Firm, error) { return FirmNot, nil }
@@ -82,5 +106,5 @@ func Open(depth float64) (Firm, error) { return FirmNot, nil }
 		f := &p.Functions[i]
 		got[f.Name] = [2]bool{f.IsGuarded(), f.IsFormula()}
 	}
-	assert.Equal(t, map[string][2]bool{"FirmAt": {true, false}, "DepthAt": {true, true}, "Open": {false, false}}, got)
+	assert.Equal(t, map[string][2]bool{"FirmAt": {true, false}, "DepthAt": {true, true}, "NamedDepth": {true, false}, "EndOf": {true, false}, "Plain": {true, false}, "Open": {false, false}}, got)
 }

@@ -533,9 +533,19 @@ func hasExported(fields *ast.StructType) bool {
 
 func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }
 
+// addFields lists the fields of a struct, and in their place those of what it embeds
+// of package units, as JSON has them.
 func (s *apiStruct) addFields(fields *ast.StructType, p, units *decl.Package) error {
 	for _, f := range fields.Fields.List {
-		if len(f.Names) == 0 || !f.Names[0].IsExported() {
+		if len(f.Names) == 0 {
+			if embedded := units.Fields[strings.TrimPrefix(decl.TypeText(f.Type), "units.")]; embedded != nil {
+				if err := s.addFields(embedded, units, units); err != nil {
+					return err
+				}
+			}
+			continue
+		}
+		if !f.Names[0].IsExported() {
 			continue
 		}
 		key, doc, left := "", oneLine(f.Doc.Text()+f.Comment.Text()), ""

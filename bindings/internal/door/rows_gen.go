@@ -12,22 +12,6 @@ import (
 	"example.org/soum/units"
 )
 
-func rowsHerdHeadPerArea(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	status = status[:len(out)]
-	for i := range out {
-		room := c0[i*s0]
-		if room > 0 && room <= math.MaxFloat64 {
-			if v := 1.0 / room; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
-		v, err := herd.HeadPerArea(units.Area(room))
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
 func rowsHerdCriticalTemperature(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -686,44 +670,6 @@ func rowsHerdHeatAdjusted(columns [most][]float64, strides [most]int, out []floa
 	}
 }
 
-func rowsHerdDissolvedSolids(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	status = status[:len(out)]
-	for i := range out {
-		conductivity := c0[i*s0]
-		if conductivity >= 0 && conductivity <= math.MaxFloat64 {
-			if v := conductivity * 640.0; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
-		v, err := herd.DissolvedSolids(conductivity)
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
-func rowsHerdDietSulfur(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	c1, s1 := columns[1], strides[1]
-	c2, s2 := columns[2], strides[2]
-	c3, s3 := columns[3], strides[3]
-	status = status[:len(out)]
-	for i := range out {
-		sulfate := c0[i*s0]
-		water := c1[i*s1]
-		feed := c2[i*s2]
-		sulfur := c3[i*s3]
-		if sulfate >= 0 && sulfate <= math.MaxFloat64 && water >= 0 && water <= math.MaxFloat64 && feed > 0 && feed <= math.MaxFloat64 && sulfur >= 0 && sulfur <= 100*float64(units.Percent) {
-			if v := (sulfate/1000.0*water*0.334 + feed*sulfur) / feed; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
-		v, err := herd.DietSulfur(sulfate, units.WaterRate(water), units.Demand(feed), units.Fraction(sulfur))
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
 func rowsHerdDemand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -998,6 +944,22 @@ func rowsHerdBirdsFollow(columns [most][]float64, strides [most]int, out []float
 	}
 }
 
+func rowsHerdHeadPerArea(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		room := c0[i*s0]
+		if room > 0 && room <= math.MaxFloat64 {
+			if v := 1.0 / room; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.HeadPerArea(units.Area(room))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsHerdTapeWeight(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -1144,6 +1106,44 @@ func rowsHerdWater(columns [most][]float64, strides [most]int, out []float64, st
 		season := c3[i*s3]
 		place := c4[i*s4]
 		v, err := herd.Water(head, units.LiveWeight(weight), herd.WaterRule(whole(rule)), herd.Season(whole(season)), units.Fraction(place))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDissolvedSolids(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	status = status[:len(out)]
+	for i := range out {
+		conductivity := c0[i*s0]
+		if conductivity >= 0 && conductivity <= math.MaxFloat64 {
+			if v := conductivity * 640.0; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.DissolvedSolids(conductivity)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsHerdDietSulfur(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		sulfate := c0[i*s0]
+		water := c1[i*s1]
+		feed := c2[i*s2]
+		sulfur := c3[i*s3]
+		if sulfate >= 0 && sulfate <= math.MaxFloat64 && water >= 0 && water <= math.MaxFloat64 && feed > 0 && feed <= math.MaxFloat64 && sulfur >= 0 && sulfur <= 100*float64(units.Percent) {
+			if v := (sulfate/1000.0*water*0.334 + feed*sulfur) / feed; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := herd.DietSulfur(sulfate, units.WaterRate(water), units.Demand(feed), units.Fraction(sulfur))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -1820,6 +1820,24 @@ func rowsForageNitrateFeed(columns [most][]float64, strides [most]int, out []flo
 	}
 }
 
+func rowsForageFertilizer(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		nutrient := c0[i*s0]
+		content := c1[i*s1]
+		if nutrient >= 0 && nutrient <= math.MaxFloat64 && content > 0 && content <= 100*float64(units.Percent) {
+			if v := nutrient / content; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := forage.Fertilizer(units.Dressing(nutrient), units.Fraction(content))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsForagePlateCover(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -2018,24 +2036,6 @@ func rowsForageStockpile(columns [most][]float64, strides [most]int, out []float
 		nitrogen := c0[i*s0]
 		trial := c1[i*s1]
 		v, err := forage.Stockpile(units.Dressing(nitrogen), forage.StockpileTrial(whole(trial)))
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
-func rowsForageFertilizer(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	c1, s1 := columns[1], strides[1]
-	status = status[:len(out)]
-	for i := range out {
-		nutrient := c0[i*s0]
-		content := c1[i*s1]
-		if nutrient >= 0 && nutrient <= math.MaxFloat64 && content > 0 && content <= 100*float64(units.Percent) {
-			if v := nutrient / content; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
-		v, err := forage.Fertilizer(units.Dressing(nutrient), units.Fraction(content))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -4408,7 +4408,6 @@ var table = []struct {
 	arguments int
 	rows      rows
 }{
-	{"herd.HeadPerArea", 1, rowsHerdHeadPerArea},
 	{"herd.CriticalTemperature", 2, rowsHerdCriticalTemperature},
 	{"herd.WindChill", 3, rowsHerdWindChill},
 	{"herd.ColdNeed", 4, rowsHerdColdNeed},
@@ -4454,8 +4453,6 @@ var table = []struct {
 	{"herd.HeatIndex", 3, rowsHerdHeatIndex},
 	{"herd.DewPointHeatIndex", 2, rowsHerdDewPointHeatIndex},
 	{"herd.HeatAdjusted", 3, rowsHerdHeatAdjusted},
-	{"herd.DissolvedSolids", 1, rowsHerdDissolvedSolids},
-	{"herd.DietSulfur", 4, rowsHerdDietSulfur},
 	{"herd.Demand", 4, rowsHerdDemand},
 	{"herd.Feed", 2, rowsHerdFeed},
 	{"herd.ManurePerUnitYear", 1, rowsHerdManurePerUnitYear},
@@ -4475,6 +4472,7 @@ var table = []struct {
 	{"herd.WormStubble", 1, rowsHerdWormStubble},
 	{"herd.FlyDays", 2, rowsHerdFlyDays},
 	{"herd.BirdsFollow", 1, rowsHerdBirdsFollow},
+	{"herd.HeadPerArea", 1, rowsHerdHeadPerArea},
 	{"herd.TapeWeight", 3, rowsHerdTapeWeight},
 	{"herd.GirthWeight", 2, rowsHerdGirthWeight},
 	{"herd.AnimalUnits", 1, rowsHerdAnimalUnits},
@@ -4486,6 +4484,8 @@ var table = []struct {
 	{"herd.UnitMonth", 2, rowsHerdUnitMonth},
 	{"herd.DrySheepRate", 3, rowsHerdDrySheepRate},
 	{"herd.Water", 5, rowsHerdWater},
+	{"herd.DissolvedSolids", 1, rowsHerdDissolvedSolids},
+	{"herd.DietSulfur", 4, rowsHerdDietSulfur},
 	{"herd.PairWeight", 2, rowsHerdPairWeight},
 	{"forage.ClippedYield", 3, rowsForageClippedYield},
 	{"forage.HoopArea", 1, rowsForageHoopArea},
@@ -4523,6 +4523,7 @@ var table = []struct {
 	{"forage.NitrateAs", 3, rowsForageNitrateAs},
 	{"forage.NitrateDilution", 3, rowsForageNitrateDilution},
 	{"forage.NitrateFeed", 2, rowsForageNitrateFeed},
+	{"forage.Fertilizer", 2, rowsForageFertilizer},
 	{"forage.PlateCover", 3, rowsForagePlateCover},
 	{"forage.CountedCover", 5, rowsForageCountedCover},
 	{"forage.PrussicDaysLeft", 1, rowsForagePrussicDaysLeft},
@@ -4535,7 +4536,6 @@ var table = []struct {
 	{"forage.ReadingsNeeded", 3, rowsForageReadingsNeeded},
 	{"forage.RestFromGrowth", 3, rowsForageRestFromGrowth},
 	{"forage.Stockpile", 2, rowsForageStockpile},
-	{"forage.Fertilizer", 2, rowsForageFertilizer},
 	{"forage.UsableShare", 1, rowsForageUsableShare},
 	{"forage.Usable", 3, rowsForageUsable},
 	{"forage.Allotment", 2, rowsForageAllotment},

@@ -128,8 +128,10 @@ func (s *schema) structure(t reflect.Type) (object, error) {
 	name := nameOf(t)
 	properties, required := object{}, []string{}
 	out := object{"type": "object", "description": s.docs[name], "additionalProperties": false, "properties": properties}
-	for i := range t.NumField() {
-		f := t.Field(i)
+	for _, f := range reflect.VisibleFields(t) {
+		if f.Anonymous {
+			continue // its fields come by themselves
+		}
 		if f.Tag.Get("document") == "extra" {
 			out["patternProperties"] = object{"^x-": true}
 			continue
