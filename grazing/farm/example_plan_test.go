@@ -4,7 +4,9 @@ import (
 	"fmt"
 	"log"
 
+	"example.org/soum/forage"
 	"example.org/soum/grazing/farm"
+	"example.org/soum/herd"
 	"example.org/soum/units"
 )
 
@@ -150,4 +152,29 @@ func ExampleFarm_Plan_soilWater() {
 	// Output:
 	// 2001-05: used 90 mm of 100 mm, growth 90 % of the book's
 	// 2001-06: used 25 mm of 100 mm, growth 25 % of the book's
+}
+
+// A farm may also be written in Go. Six ewes of 60 kg in milk eat 4.5 % of their weight,
+// 16.2 kg a day; of 12 cm × 250 kg/ha/cm = 0.3 kg/m² four fifths are eaten in a day, so
+// the strip is 16.2 / 0.24 = 67.5 m², 2.7 m of a lane 25 m wide.
+func ExampleFarm() {
+	today, _ := units.ParseDate("2001-05-01")
+	end, _ := units.ParseDate("2001-05-10")
+	f := farm.Farm{
+		Version: 1, Units: units.Metric, Today: today, Season: farm.Season{From: today, To: end},
+		Land: []farm.Land{{
+			ID: "lane", Width: 25 * units.Metre, Length: 200 * units.Metre,
+			Pasture: forage.PastureRow{Name: "mixed-pasture"}, Height: 20 * units.HeightCentimetre, Density: 250 * units.KilogramPerHectareCentimetre,
+		}},
+		Groups:    []farm.Group{{ID: "ewes", Class: herd.ClassRow{Name: "ewe"}, Head: 6, Weight: 60 * units.LiveKilogram, Stage: herd.StageLactating}},
+		Rotations: []farm.Rotation{{Land: []string{"lane"}, Groups: []farm.Member{{Group: "ewes"}}, Leave: 8 * units.HeightCentimetre, ShortestRest: 25 * units.Day}},
+	}
+	plan, err := f.Plan()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	m := &plan.Moves[0]
+	fmt.Printf("%s: %s from %s, %s.\n", m.Date, m.Land, m.From.In(units.Metric), m.Length.In(units.Metric))
+	// Output: 2001-05-01: lane from 0 m, 2.7 m.
 }
