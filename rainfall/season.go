@@ -353,7 +353,11 @@ func FrostYears(record []DailyWeather, limit units.Temperature, summer int) ([]F
 		return nil, wrong("record", "", "is empty", "the days of a year or more")
 	}
 	var years []FrostYear
-	for year := days[0].Date.Year(); year <= days[len(days)-1].Date.Year(); year++ {
+	for i := range days {
+		year := days[i].Date.Year()
+		if i > 0 && year == days[i-1].Date.Year() { // a year without a day is not whole
+			continue
+		}
 		turn, _ := units.NewDate(year, time.Month(summer), 1)
 		half := time.Date(year, time.Month(summer-6), 1, 0, 0, 0, 0, time.UTC)
 		from, _ := units.NewDate(half.Year(), half.Month(), 1)
