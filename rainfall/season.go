@@ -160,9 +160,9 @@ type TargetRow struct {
 	// Rule names what the sum tells, lower case with hyphens.
 	Rule string `json:"rule"`
 	// Base is what warmth is counted over.
-	Base units.Temperature `json:"base"`
+	Base units.Temperature `json:"base_c"`
 	// Sum is the printed span of the sum.
-	Sum units.Span[units.DegreeDays] `json:"sum"`
+	Sum units.Span[units.DegreeDays] `json:"sum_c_days"`
 	// Begins tells in words when the count begins.
 	Begins string `json:"begins"`
 	// Source is a key of SOURCES.md with the place.
