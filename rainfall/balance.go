@@ -33,19 +33,19 @@ type Bucket struct {
 // BalanceStep is a day or a month of a water balance.
 type BalanceStep struct {
 	// Rain is what fell, with water given.
-	Rain units.RainDepth `json:"rain"`
+	Rain units.RainDepth `json:"rain_m"`
 	// Demand is what the plants would have used with water enough.
-	Demand units.RainDepth `json:"demand"`
+	Demand units.RainDepth `json:"demand_m"`
 	// Actual is what they used.
-	Actual units.RainDepth `json:"actual"`
+	Actual units.RainDepth `json:"actual_m"`
 	// Short is what they lacked: demand less actual.
-	Short units.RainDepth `json:"short"`
+	Short units.RainDepth `json:"short_m"`
 	// Drained is what the soil could not hold: it ran off or sank away.
-	Drained units.RainDepth `json:"drained"`
+	Drained units.RainDepth `json:"drained_m"`
 	// Store is what is in the soil at the end.
-	Store units.RainDepth `json:"store"`
+	Store units.RainDepth `json:"store_m"`
 	// Deficit is what the soil is short of full at the end (GroundFor).
-	Deficit units.RainDepth `json:"deficit"`
+	Deficit units.RainDepth `json:"deficit_m"`
 }
 
 // StressCoefficient returns what plants use of what they want as the soil dries.

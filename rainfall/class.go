@@ -36,9 +36,9 @@ type ClassRow struct {
 	// HighOpen.
 	High float64 `json:"high"`
 	// LowOpen tells that the class has no lower end.
-	LowOpen bool `json:"lowOpen"`
+	LowOpen bool `json:"low_open"`
 	// HighOpen tells that the class has no upper end.
-	HighOpen bool `json:"highOpen"`
+	HighOpen bool `json:"high_open"`
 	// Source is a key of SOURCES.md.
 	Source string `json:"source"`
 	// Mark is how the figure was come by.

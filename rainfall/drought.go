@@ -22,9 +22,9 @@ const (
 
 // RainFit is a gamma distribution of rain, with the share of times without any.
 type RainFit struct {
-	Shape float64         `json:"shape"` // alpha
-	Scale units.RainDepth `json:"scale"` // beta
-	Dry   units.Fraction  `json:"dry"`   // of the record without rain
+	Shape float64         `json:"shape"`   // alpha
+	Scale units.RainDepth `json:"scale_m"` // beta
+	Dry   units.Fraction  `json:"dry"`     // of the record without rain
 }
 
 // FitRain fits a gamma distribution to the rain of the same months of many years.
@@ -191,10 +191,10 @@ func ChanceOfIndex(index float64) (units.Fraction, error) {
 // MonthlyIndex is the standardized precipitation index of the months that end
 // with one.
 type MonthlyIndex struct {
-	Year  int             `json:"year"`  // of the last month
-	Month int             `json:"month"` // the last month
-	Rain  units.RainDepth `json:"rain"`  // of all the months
-	Index float64         `json:"index"` // the index
+	Year  int             `json:"year"`   // of the last month
+	Month int             `json:"month"`  // the last month
+	Rain  units.RainDepth `json:"rain_m"` // of all the months
+	Index float64         `json:"index"`  // the index
 	// Bounded tells that the chance is nearer to 0 or 1 than a number can tell,
 	// and that the index is at its bound.
 	Bounded bool `json:"bounded"`

@@ -71,9 +71,9 @@ type CropUseRow struct {
 	// Crop is the crop and the place, lower case with hyphens.
 	Crop string `json:"crop"`
 	// Use is the printed span.
-	Use units.Span[units.RainRate] `json:"use"`
+	Use units.Span[units.RainRate] `json:"use_m_day"`
 	// Root is the depth of the roots, 0 where none is printed.
-	Root units.Length `json:"root"`
+	Root units.Length `json:"root_m"`
 	// Source is a key of SOURCES.md with the place.
 	Source string `json:"source"`
 	// Mark is how the figure was come by.

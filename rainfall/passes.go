@@ -183,7 +183,7 @@ type PassRow struct {
 	// Name is lower case with hyphens.
 	Name string `json:"name"`
 	// Water is rain and irrigation, as a printed span; 0 where it is not printed.
-	Water units.Span[units.RainDepth] `json:"water"`
+	Water units.Span[units.RainDepth] `json:"water_m"`
 	// Passes is the grazings or cuts in the year.
 	Passes units.Span[float64] `json:"passes"`
 	// Text is the circumstances.

@@ -128,7 +128,7 @@ type WaterUseRow struct {
 	// Water is which water is counted.
 	Water string `json:"water"`
 	// Use is the printed span.
-	Use units.Span[units.RainUse] `json:"use"`
+	Use units.Span[units.RainUse] `json:"use_kg_m2_m"`
 	// Source is a key of SOURCES.md.
 	Source string `json:"source"`
 	// Mark is how the figure was come by.

@@ -224,8 +224,8 @@ func millimetres(depth units.RainDepth) string {
 
 // YearRain is the rain of the same part of one year.
 type YearRain struct {
-	Year int             `json:"year"` // the year in which it began
-	Rain units.RainDepth `json:"rain"` // fallen in it
+	Year int             `json:"year"`   // the year in which it began
+	Rain units.RainDepth `json:"rain_m"` // fallen in it
 }
 
 // Depths gives the rain of the years alone, for the functions that rank it.

@@ -160,9 +160,9 @@ type TargetRow struct {
 	// Rule names what the sum tells, lower case with hyphens.
 	Rule string `json:"rule"`
 	// Base is what warmth is counted over.
-	Base units.Temperature `json:"base"`
+	Base units.Temperature `json:"base_c"`
 	// Sum is the printed span of the sum.
-	Sum units.Span[units.DegreeDays] `json:"sum"`
+	Sum units.Span[units.DegreeDays] `json:"sum_c_days"`
 	// Begins tells in words when the count begins.
 	Begins string `json:"begins"`
 	// Source is a key of SOURCES.md with the place.
@@ -353,7 +353,11 @@ func FrostYears(record []DailyWeather, limit units.Temperature, summer int) ([]F
 		return nil, wrong("record", "", "is empty", "the days of a year or more")
 	}
 	var years []FrostYear
-	for year := days[0].Date.Year(); year <= days[len(days)-1].Date.Year(); year++ {
+	for i := range days {
+		year := days[i].Date.Year()
+		if i > 0 && year == days[i-1].Date.Year() { // a year without a day is not whole
+			continue
+		}
 		turn, _ := units.NewDate(year, time.Month(summer), 1)
 		half := time.Date(year, time.Month(summer-6), 1, 0, 0, 0, 0, time.UTC)
 		from, _ := units.NewDate(half.Year(), half.Month(), 1)

@@ -165,6 +165,8 @@ func TestSeasonRefuses(t *testing.T) {
 
 	_, err = rainfall.FrostYears(record, 0, 7)
 	refusedAt(t, err, "record: has no year with every day")
+	_, err = rainfall.FrostYears([]rainfall.DailyWeather{{Date: math.MinInt32}, {Date: math.MaxInt32}}, 0, 7)
+	refusedAt(t, err, "record: has no year with every day") // and at once, over twelve million years
 	_, err = rainfall.FrostYears(nil, 0, 7)
 	refusedAt(t, err, "record: is empty")
 	_, err = rainfall.FrostYears(twice, 0, 7)

@@ -25,7 +25,7 @@ type SoilRow struct {
 	// By is whose figure it is.
 	By SoilSource `json:"by"`
 	// Holds is the printed span of available water.
-	Holds units.Span[units.WaterHolding] `json:"holds"`
+	Holds units.Span[units.WaterHolding] `json:"holds_m_m"`
 	// Source is a key of SOURCES.md with the place.
 	Source string `json:"source"`
 	// Mark is how the figure was come by.

@@ -295,11 +295,11 @@ func ChanceAtLeast(depths []units.RainDepth, depth units.RainDepth, position Plo
 
 // DryMonths is a run of months in which less than some share of normal fell.
 type DryMonths struct {
-	Year   int             `json:"year"`   // of its first month
-	Month  int             `json:"month"`  // its first month
-	Months int             `json:"months"` // how many
-	Rain   units.RainDepth `json:"rain"`   // fallen in the run
-	Normal units.RainDepth `json:"normal"` // of the same months
+	Year   int             `json:"year"`     // of its first month
+	Month  int             `json:"month"`    // its first month
+	Months int             `json:"months"`   // how many
+	Rain   units.RainDepth `json:"rain_m"`   // fallen in the run
+	Normal units.RainDepth `json:"normal_m"` // of the same months
 }
 
 // DryMonthRuns gives the runs of months that each had less than a share of their
@@ -347,9 +347,9 @@ func DryMonthRuns(record []MonthlyRain, share units.Fraction, normals [12]units.
 
 // DryDays is a run of days with little or no rain.
 type DryDays struct {
-	First units.Date      `json:"first"` // its first day
-	Days  int             `json:"days"`  // how many
-	Rain  units.RainDepth `json:"rain"`  // fallen in the run
+	First units.Date      `json:"first"`  // its first day
+	Days  int             `json:"days"`   // how many
+	Rain  units.RainDepth `json:"rain_m"` // fallen in the run
 }
 
 // DryDayRuns gives the runs of days that each had less rain than a depth, in the

@@ -96,13 +96,13 @@ func SellingOrder() []Sale { return slices.Clone(sellingOrder) }
 
 // TriggerReading is a trigger held against a record.
 type TriggerReading struct {
-	Trigger string          `json:"trigger"` // its name in Triggers
-	Date    units.Date      `json:"date"`    // on which one looks
-	Through units.Date      `json:"through"` // the last day that is counted
-	Rain    units.RainDepth `json:"rain"`    // fallen since the trigger's first month
-	Normal  units.RainDepth `json:"normal"`  // of the same months
-	Share   units.Fraction  `json:"share"`   // rain over normal
-	Met     bool            `json:"met"`     // it is below the trigger's share
+	Trigger string          `json:"trigger"`  // its name in Triggers
+	Date    units.Date      `json:"date"`     // on which one looks
+	Through units.Date      `json:"through"`  // the last day that is counted
+	Rain    units.RainDepth `json:"rain_m"`   // fallen since the trigger's first month
+	Normal  units.RainDepth `json:"normal_m"` // of the same months
+	Share   units.Fraction  `json:"share"`    // rain over normal
+	Met     bool            `json:"met"`      // it is below the trigger's share
 }
 
 // JudgeTriggers holds each trigger against the rain of a year.
@@ -159,14 +159,14 @@ func JudgeTriggers(year int, record []MonthlyRain) ([]TriggerReading, error) {
 
 // DroughtStep is a date of a drought plan.
 type DroughtStep struct {
-	Date   units.Date                 `json:"date"`   // when to look
-	Since  units.Date                 `json:"since"`  // the day from which the rain counts
-	Normal units.RainDepth            `json:"normal"` // from then to the evening before the date
-	Below  units.Fraction             `json:"below"`  // the share of it under which to act
-	Figure units.RainDepth            `json:"figure"` // act if less than this has fallen
-	Cut    units.Span[units.Fraction] `json:"cut"`    // by how much less forage or stock; 0 where print has no figure
-	Act    string                     `json:"act"`    // what to do
-	Source string                     `json:"source"` // a key of SOURCES.md
+	Date   units.Date                 `json:"date"`     // when to look
+	Since  units.Date                 `json:"since"`    // the day from which the rain counts
+	Normal units.RainDepth            `json:"normal_m"` // from then to the evening before the date
+	Below  units.Fraction             `json:"below"`    // the share of it under which to act
+	Figure units.RainDepth            `json:"figure_m"` // act if less than this has fallen
+	Cut    units.Span[units.Fraction] `json:"cut"`      // by how much less forage or stock; 0 where print has no figure
+	Act    string                     `json:"act"`      // what to do
+	Source string                     `json:"source"`   // a key of SOURCES.md
 }
 
 // DroughtPlan gives the dates of a year on which to hold the rain gauge against a
