@@ -71,7 +71,7 @@ func FeedCost(feed units.FreshFeed, price units.FeedPrice) (units.Money, error) 
 
 // forNoMass refuses a price that is not for a mass.
 func forNoMass(formula *units.Formula, index int, price units.FeedPrice) error {
-	mass := units.Argument{Name: "price", Unit: "kg", Factor: 1, Domain: units.Limits{High: infinity, LowOpen: true, LowOf: -1, HighOf: -1}}
+	mass := units.Argument{Name: formula.Arguments[index-1].Name, Unit: "kg", Factor: 1, Domain: units.Limits{High: infinity, LowOpen: true, LowOf: -1, HighOf: -1}}
 	return units.OutOfDomain(formula.Name, index, mass, float64(price.Per))
 }
 
@@ -125,7 +125,8 @@ type Fertility struct {
 //   - phosphorus: the same
 //   - potassium: the same
 //
-// Errors: a *units.ParseError where the prices are of two currencies
+// Errors: a *units.ParseError where the prices are of two currencies; a
+// *units.DomainError where one is for no mass
 //
 // Check: TestHayFertility
 //
@@ -137,6 +138,9 @@ func HayFertility(hay units.FreshFeed, nitrogen, phosphorus, potassium units.Fee
 	var worth units.Money
 	var mass [3]units.Mass
 	for i, price := range [...]units.FeedPrice{nitrogen, phosphorus, potassium} {
+		if !price.Money.Amount.IsZero() && !(price.Per > 0) {
+			return Fertility{}, forNoMass(&formulaHayFertility, i+2, price)
+		}
 		mass[i] = units.Mass(float64(hay) * float64(hayNutrients[i]))
 		sum, err := worth.Add(price.Of(units.FreshFeed(mass[i]), cents))
 		if err != nil {

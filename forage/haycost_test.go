@@ -62,6 +62,10 @@ func TestHayFertility(t *testing.T) {
 	assert.InDelta(t, 50, got.Potassium.Pounds(), 1e-9)
 	_, err = forage.HayFertility(1, price("0.45 USD/lb"), price("0.57 EUR/lb"), price("0.39 USD/lb"))
 	assert.ErrorContains(t, err, `phosphorus is "0.57 EUR/lb": another currency than the price before it; it takes one of: USD`)
+	none := price("0.57 USD/lb")
+	none.Per = 0
+	_, err = forage.HayFertility(1, price("0.45 USD/lb"), none, price("0.39 USD/lb"))
+	refuses(t, err, "phosphorus")
 	_, err = forage.HayFertility(units.FreshFeed(math.NaN()), price("0.45 USD/lb"), price("0.57 USD/lb"), price("0.39 USD/lb"))
 	assert.True(t, units.Impossible(err))
 }

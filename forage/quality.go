@@ -111,6 +111,10 @@ func Quality(forage string, figure QualityFigure, end units.End) (units.Fraction
 	row := rowOf(qualityRows, func(r *ForageRow) bool { return r.Figure == figure && r.Forage == forage })
 	if row == nil {
 		forages := known(qualityRows, func(r *ForageRow) bool { return r.Figure == figure }, func(r *ForageRow) string { return r.Forage })
+		if forages == nil {
+			figures := namesOf(qualityRows, func(r *ForageRow) string { return r.Figure.String() })
+			return noRow[units.Fraction](&formulaQuality, "figure", figure.String(), "is printed of no forage here", figures, arguments[:]...)
+		}
 		return noRow[units.Fraction](&formulaQuality, "forage", forage, fmt.Sprintf("has no figure of %q", figure), forages, arguments[:]...)
 	}
 	return units.Answer(&formulaQuality, row.Share.At(end), arguments[:]...)

@@ -64,6 +64,8 @@ func TestGradeSteps(t *testing.T) {
 	for figure, of := range grades {
 		assert.IsIncreasing(t, of, figure)
 	}
+	_, err := forage.Quality("alfalfa", forage.QualityDigestible, units.Low)
+	assert.ErrorContains(t, err, `figure is "digestible": is printed of no forage here; it takes one of: protein`)
 	forage.GradeSteps()[0].Limit = 1
 	assert.NotEqual(t, 1.0, forage.GradeSteps()[0].Limit)
 	for _, c := range []struct {
@@ -80,7 +82,7 @@ func TestGradeSteps(t *testing.T) {
 		refuses(t, err, "value")
 		assert.ErrorContains(t, err, c.limits)
 	}
-	_, err := forage.GradeOf(1, 0)
+	_, err = forage.GradeOf(1, 0)
 	refuses(t, err, "by")
 }
 

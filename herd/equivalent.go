@@ -240,7 +240,7 @@ func equivalent(stock string, reckoning Reckoning) *EquivalentRow {
 	return nil
 }
 
-// noEquivalent tells which classes a reckoning has.
+// noEquivalent tells which classes a reckoning has, or which reckonings have any.
 func noEquivalent(formula *units.Formula, argument, stock string, reckoning Reckoning, arguments ...float64) error {
 	var names []string
 	for _, row := range equivalents {
@@ -248,11 +248,11 @@ func noEquivalent(formula *units.Formula, argument, stock string, reckoning Reck
 			names = append(names, row.Class)
 		}
 	}
-	problem := "no such class in the reckoning " + reckoning.String()
 	if names == nil {
-		problem = "the reckoning " + reckoning.String() + " has no classes: it goes by weight"
+		with := namesOf(equivalents, func(row *EquivalentRow) string { return row.Reckoning.String() })
+		return formula.NoRow("reckoning", reckoning.String(), "has no classes: it goes by weight", with, arguments...)
 	}
-	return formula.NoRow(argument, stock, problem, names, arguments...)
+	return formula.NoRow(argument, stock, "no such class in the reckoning "+reckoning.String(), names, arguments...)
 }
 
 // TotalEquivalent gives a herd in the units of one reckoning: each class's head

@@ -150,7 +150,25 @@ func TestEquivalentRefuses(t *testing.T) {
 	assert.Contains(t, wrong.Accepts, "large-cow")
 	assert.NotContains(t, wrong.Accepts, "broiler")
 	_, err = herd.Equivalent("cow", herd.ReckoningMetabolic)
+	require.ErrorAs(t, err, &wrong)
+	assert.Equal(t, "reckoning", wrong.Argument, "the word that is wrong is the reckoning")
+	assert.Equal(t, "metabolic", wrong.Text)
 	assert.ErrorContains(t, err, "by weight")
+	assert.Contains(t, wrong.Accepts, "manitoba")
+	assert.NotContains(t, wrong.Accepts, "weight")
+	row, err := herd.Equivalent("large-cow", herd.ReckoningManitoba)
+	require.NoError(t, err)
+	for _, end := range []units.End{-1, 0, 4, 7} {
+		one, err := row.Each(end)
+		assert.True(t, units.Impossible(err) && math.IsNaN(one.Value), end)
+		total, err := herd.TotalEquivalent([]string{"large-cow"}, []float64{1}, herd.ReckoningManitoba, end)
+		assert.True(t, units.Impossible(err) && math.IsNaN(total.Value), end)
+		assert.ErrorContains(t, err, "herd.TotalEquivalent: end is")
+	}
+	for _, area := range []units.Area{0, -1, units.Area(math.NaN()), units.Area(math.Inf(1))} {
+		rate, err := herd.Reckoned{Value: 3, Reckoning: herd.ReckoningNix}.PerHectare(area)
+		assert.True(t, units.Impossible(err) && math.IsNaN(rate), area)
+	}
 	rows, err := herd.Equivalents(herd.ReckoningMetabolic)
 	require.NoError(t, err)
 	assert.NotNil(t, rows)

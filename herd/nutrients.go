@@ -121,10 +121,10 @@ func ExcretionRows() []ExcretionRow {
 // WATERSHED-MODEL, ESEU-2021 and others, as the row says
 func Excretion(animal string, by ExcretionSource, of Excreta, head float64, weight units.LiveWeight, days units.Days) (units.Mass, error) {
 	arguments := [...]float64{0, float64(by), float64(of), head, float64(weight), float64(days)}
-	fits := func(row *ExcretionRow) bool { return row.Days > 0 && row.mass(of) > 0 }
-	row := excretionRow(animal, by, fits)
+	fits := func(row *ExcretionRow) bool { return row.Days > 0 }
+	row := excretionRow(animal, by, of, fits)
 	if row == nil {
-		return units.Mass(math.NaN()), noExcretion(&formulaExcretion, "animal", animal, by, "not one for the bird's life", fits, arguments[:]...)
+		return units.Mass(math.NaN()), noExcretion(&formulaExcretion, "animal", animal, by, of, "not one for the bird's life", fits, arguments[:]...)
 	}
 	mass := float64(row.mass(of)) * head * float64(days/row.Days)
 	if row.Weight > 0 {
@@ -151,10 +151,10 @@ func Excretion(animal string, by ExcretionSource, of Excreta, head float64, weig
 // Source: NI-2018
 func ExcretedInLife(bird string, by ExcretionSource, of Excreta, head float64) (units.Mass, error) {
 	arguments := [...]float64{0, float64(by), float64(of), head}
-	fits := func(row *ExcretionRow) bool { return row.Days == 0 && row.mass(of) > 0 }
-	row := excretionRow(bird, by, fits)
+	fits := func(row *ExcretionRow) bool { return row.Days == 0 }
+	row := excretionRow(bird, by, of, fits)
 	if row == nil {
-		return units.Mass(math.NaN()), noExcretion(&formulaExcretedInLife, "bird", bird, by, "for a bird's life", fits, arguments[:]...)
+		return units.Mass(math.NaN()), noExcretion(&formulaExcretedInLife, "bird", bird, by, of, "for a bird's life", fits, arguments[:]...)
 	}
 	return units.Answer(&formulaExcretedInLife, units.Mass(float64(row.mass(of))*head/row.Head), arguments[:]...)
 }
@@ -176,9 +176,9 @@ func ExcretedInLife(bird string, by ExcretionSource, of Excreta, head float64) (
 func ManureVolume(animal string, by ExcretionSource, head float64, days units.Days) (units.Volume, error) {
 	arguments := [...]float64{0, float64(by), head, float64(days)}
 	fits := func(row *ExcretionRow) bool { return row.Volume > 0 }
-	row := excretionRow(animal, by, fits)
+	row := excretionRow(animal, by, volume, fits)
 	if row == nil {
-		return units.Volume(math.NaN()), noExcretion(&formulaManureVolume, "animal", animal, by, "of a volume", fits, arguments[:]...)
+		return units.Volume(math.NaN()), noExcretion(&formulaManureVolume, "animal", animal, by, volume, "of a volume", fits, arguments[:]...)
 	}
 	return units.Answer(&formulaManureVolume, row.Volume*units.Volume(head/row.Head*float64(days/row.Days)), arguments[:]...)
 }
@@ -205,11 +205,17 @@ func (row *ExcretionRow) mass(of Excreta) units.Mass {
 	return 0
 }
 
+// volume stands for what is counted where rows of manure are looked up by volume.
+const volume Excreta = 0
+
+// has reports whether a row has a figure of what is counted.
+func (row *ExcretionRow) has(of Excreta) bool { return of == volume || row.mass(of) > 0 }
+
 // excretionRow looks a row up that fits, nil where there is none.
-func excretionRow(animal string, by ExcretionSource, fits func(*ExcretionRow) bool) *ExcretionRow {
+func excretionRow(animal string, by ExcretionSource, of Excreta, fits func(*ExcretionRow) bool) *ExcretionRow {
 	for _, rows := range excretionTables {
 		for i := range rows {
-			if row := &rows[i]; row.Animal == animal && row.By == by && fits(row) {
+			if row := &rows[i]; row.Animal == animal && row.By == by && row.has(of) && fits(row) {
 				return row
 			}
 		}
@@ -218,27 +224,31 @@ func excretionRow(animal string, by ExcretionSource, fits func(*ExcretionRow) bo
 }
 
 // noExcretion tells which animals, or which sources of an animal, have a row that
-// fits; argument is the one that names the animal.
-func noExcretion(formula *units.Formula, argument, animal string, by ExcretionSource, what string, fits func(*ExcretionRow) bool, arguments ...float64) error {
-	var sources, animals []string
-	for _, rows := range excretionTables {
-		for i := range rows {
-			row := &rows[i]
-			if !fits(row) {
-				continue
-			}
-			if row.Animal == animal {
-				sources = append(sources, row.By.String())
-			}
-			if !slices.Contains(animals, row.Animal) {
-				animals = append(animals, row.Animal)
-			}
+// fits, or what is counted where none does; argument is the one that names the animal.
+func noExcretion(formula *units.Formula, argument, animal string, by ExcretionSource, of Excreta, what string, fits func(*ExcretionRow) bool, arguments ...float64) error {
+	var fitting []ExcretionRow
+	for _, row := range slices.Concat(excretionTables...) {
+		if fits(&row) {
+			fitting = append(fitting, row)
 		}
 	}
-	if sources != nil {
-		return formula.NoRow("by", by.String(), fmt.Sprintf("has no such figure of %q, %s", animal, what), sources, arguments...)
+	with := slices.DeleteFunc(slices.Clone(fitting), func(row ExcretionRow) bool { return !row.has(of) })
+	if len(with) == 0 {
+		var counted []string
+		for other := ExcretaManure; other <= ExcretaSulfur; other++ {
+			if slices.ContainsFunc(fitting, func(row ExcretionRow) bool { return row.has(other) }) {
+				counted = append(counted, other.String())
+			}
+		}
+		return formula.NoRow("of", of.String(), "no such figure "+what, counted, arguments...)
 	}
-	return formula.NoRow(argument, animal, "no such figure of this animal, "+what, animals, arguments...)
+	animals := namesOf(with, func(row *ExcretionRow) string { return row.Animal })
+	if !slices.Contains(animals, animal) {
+		return formula.NoRow(argument, animal, "no such figure of this animal, "+what, animals, arguments...)
+	}
+	with = slices.DeleteFunc(with, func(row ExcretionRow) bool { return row.Animal != animal })
+	sources := namesOf(with, func(row *ExcretionRow) string { return row.By.String() })
+	return formula.NoRow("by", by.String(), fmt.Sprintf("has no such figure of %q, %s", animal, what), sources, arguments...)
 }
 
 // ManureDryMatter returns the dry matter in dung and urine from the dry matter

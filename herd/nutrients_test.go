@@ -39,6 +39,11 @@ func TestExcretionRows(t *testing.T) {
 
 // TestExcretionRefuses: what there is no figure for comes with what there is.
 func TestExcretionRefuses(t *testing.T) {
+	_, err := herd.ExcretedInLife("turkey", herd.ExcretedUlster, herd.ExcretaManure, 40)
+	var counted *units.ParseError
+	require.ErrorAs(t, err, &counted)
+	assert.Equal(t, "of", counted.Argument)
+	assert.Equal(t, []string{"nitrogen", "phosphorus", "phosphate"}, counted.Accepts)
 	got, err := herd.Excretion("goose", herd.ExcretedEngland, herd.ExcretaNitrogen, 1, 5, 1)
 	assert.True(t, math.IsNaN(float64(got)))
 	assert.ErrorContains(t, err, "rabbit")

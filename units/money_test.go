@@ -152,6 +152,16 @@ func TestFeedPrice(t *testing.T) {
 			t.Errorf("%s is read as %v (%v)", text, back, err)
 		}
 	}
+	for _, per := range []units.FreshFeed{units.FreshFeed(math.NaN()), 5e-324} {
+		price, err := units.ParseFeedPrice("180 USD/t")
+		if err != nil {
+			t.Fatal(err)
+		}
+		price.Per = per
+		if got := price.Of(5, 2); got.String() != "0" {
+			t.Errorf("for a mass of %v: %v", per, got)
+		}
+	}
 	if got := (units.FeedPrice{}).Of(5, 2); got.String() != "0" {
 		t.Errorf("without a price it costs %v", got)
 	}

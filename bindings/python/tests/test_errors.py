@@ -115,7 +115,7 @@ class Errors(unittest.TestCase):
         self.assertEqual(forage.standing(2, 3), 6.0)
 
     def test_domain_of_a_word(self):
-        with self.assertRaisesRegex(soum.DomainError, "no printed figure") as caught:
+        with self.assertRaisesRegex(soum.DomainError, "no figure is printed") as caught:
             herd.manure_per_unit_year("unknown")
         self.assertEqual(caught.exception.argument, "kind")
 
