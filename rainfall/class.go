@@ -39,10 +39,7 @@ type ClassRow struct {
 	LowOpen bool `json:"low_open"`
 	// HighOpen tells that the class has no upper end.
 	HighOpen bool `json:"high_open"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // ClassRows gives the table of RainClass, as a copy. Of each scheme the outer

@@ -2,17 +2,17 @@ package rainfall
 
 // band is a class between two printed numbers.
 func band(scheme ClassScheme, name string, low, high float64, source, mark string) ClassRow {
-	return ClassRow{Scheme: scheme, Name: name, Low: low, High: high, Source: source, Mark: mark}
+	return ClassRow{Scheme: scheme, Name: name, Low: low, High: high, Printed: printed(source, mark)}
 }
 
 // under is a class without a lower end.
 func under(scheme ClassScheme, name string, high float64, source, mark string) ClassRow {
-	return ClassRow{Scheme: scheme, Name: name, High: high, LowOpen: true, Source: source, Mark: mark}
+	return ClassRow{Scheme: scheme, Name: name, High: high, LowOpen: true, Printed: printed(source, mark)}
 }
 
 // over is a class without an upper end.
 func over(scheme ClassScheme, name string, low float64, source, mark string) ClassRow {
-	return ClassRow{Scheme: scheme, Name: name, Low: low, HighOpen: true, Source: source, Mark: mark}
+	return ClassRow{Scheme: scheme, Name: name, Low: low, HighOpen: true, Printed: printed(source, mark)}
 }
 
 // classRows is the table of RainClass, the outer classes of a scheme first. What

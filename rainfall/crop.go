@@ -30,10 +30,7 @@ type CropRow struct {
 	MidHigh float64 `json:"mid_high"`
 	// Late is the coefficient of the end of the season, 0 where none is printed.
 	Late float64 `json:"late"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // CropRows gives the table of crop coefficients, as a copy.

@@ -74,10 +74,7 @@ type CropUseRow struct {
 	Use units.Span[units.RainRate] `json:"use_m_day"`
 	// Root is the depth of the roots, 0 where none is printed.
 	Root units.Length `json:"root_m"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // CropUseRows gives the table of water that crops use, as a copy.

@@ -4,12 +4,12 @@ import "example.org/soum/units"
 
 // usedWeekly makes a row of a span in inches a week and of roots in feet.
 func usedWeekly(crop string, low, high, root float64, source, mark string) CropUseRow {
-	return CropUseRow{crop, units.Span[units.RainRate]{Low: units.RainRate(low) * units.RainInchPerWeek, High: units.RainRate(high) * units.RainInchPerWeek}, units.Length(root) * units.Foot, source, mark}
+	return CropUseRow{crop, units.Span[units.RainRate]{Low: units.RainRate(low) * units.RainInchPerWeek, High: units.RainRate(high) * units.RainInchPerWeek}, units.Length(root) * units.Foot, printed(source, mark)}
 }
 
 // usedDaily makes a row of a span in inches a day.
 func usedDaily(crop string, low, high float64, source, mark string) CropUseRow {
-	return CropUseRow{crop, units.Span[units.RainRate]{Low: units.RainRate(low) * units.RainInchPerDay, High: units.RainRate(high) * units.RainInchPerDay}, 0, source, mark}
+	return CropUseRow{crop, units.Span[units.RainRate]{Low: units.RainRate(low) * units.RainInchPerDay, High: units.RainRate(high) * units.RainInchPerDay}, 0, printed(source, mark)}
 }
 
 var useRows = []CropUseRow{

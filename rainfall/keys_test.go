@@ -67,6 +67,9 @@ func walkKeys(t *testing.T, of reflect.Type, seen map[reflect.Type]bool) {
 	seen[of] = true
 	for i := range of.NumField() {
 		field := of.Field(i)
+		if field.Anonymous {
+			continue // source and mark
+		}
 		key, _, _ := strings.Cut(field.Tag.Get("json"), ",")
 		assert.Regexp(t, `^[a-z][a-z0-9_]*$`, key, "%s.%s", of, field.Name)
 		quantity := field.Type

@@ -188,10 +188,7 @@ type PassRow struct {
 	Passes units.Span[float64] `json:"passes"`
 	// Text is the circumstances.
 	Text string `json:"text"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // PassRows gives what contradicts the rule of Passes, or bears it out, as a copy.

@@ -129,10 +129,7 @@ type WaterUseRow struct {
 	Water string `json:"water"`
 	// Use is the printed span.
 	Use units.Span[units.RainUse] `json:"use_kg_m2_m"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // WaterUseRows gives the table of WaterUse, as a copy.

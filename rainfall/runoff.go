@@ -43,10 +43,7 @@ type CurveRow struct {
 	C float64 `json:"c"`
 	// D is the number on soil of group D.
 	D float64 `json:"d"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // CurveRows gives the table of curve numbers, as a copy.

@@ -165,10 +165,7 @@ type TargetRow struct {
 	Sum units.Span[units.DegreeDays] `json:"sum_c_days"`
 	// Begins tells in words when the count begins.
 	Begins string `json:"begins"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // TargetRows gives the printed sums of warmth, as a copy.

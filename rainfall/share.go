@@ -17,10 +17,7 @@ type GrownRow struct {
 	Month int `json:"month"`
 	// Grown is the share of the year's forage made by then, as a printed span.
 	Grown units.Span[units.Fraction] `json:"grown"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // ForageByDateRows gives the table of GrownShare, as a copy.
@@ -77,10 +74,7 @@ type CriticalMonth struct {
 	First int `json:"first"`
 	// Last of the months.
 	Last int `json:"last"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // CriticalMonths gives the printed months whose rain decides the forage, as a copy.
@@ -93,25 +87,25 @@ func CriticalMonths() []CriticalMonth { return slices.Clone(criticalMonths) }
 
 // grownRows is the table of GrownShare.
 var grownRows = []GrownRow{
-	{"northern-great-plains", 5, percents(35, 35), "HEITSCHMIDT-2004", "A"},
-	{"northern-great-plains", 6, percents(69, 69), "HEITSCHMIDT-2004", "A"},
-	{"northern-great-plains", 7, percents(91, 91), "HEITSCHMIDT-2004", "A"},
-	{"miles-city", 7, percents(90, 90), "MILES-CITY-FORAGE", "A"},
-	{"north-dakota-cool-season", 7, percents(80, 80), "NDSU-SPRING", "A"},
-	{"north-dakota-warm-season", 8, percents(80, 80), "NDSU-SPRING", "A"},
-	{"north-dakota-cool-season-other", 7, percents(90, 90), "NDSU-BALANCING", "B"},
-	{"north-dakota-warm-season-other", 9, percents(90, 90), "NDSU-BALANCING", "B"},
-	{"south-dakota", 7, percents(75, 90), "SDSU-MAY-RULE", "B"},
+	{"northern-great-plains", 5, percents(35, 35), printed("HEITSCHMIDT-2004", "A")},
+	{"northern-great-plains", 6, percents(69, 69), printed("HEITSCHMIDT-2004", "A")},
+	{"northern-great-plains", 7, percents(91, 91), printed("HEITSCHMIDT-2004", "A")},
+	{"miles-city", 7, percents(90, 90), printed("MILES-CITY-FORAGE", "A")},
+	{"north-dakota-cool-season", 7, percents(80, 80), printed("NDSU-SPRING", "A")},
+	{"north-dakota-warm-season", 8, percents(80, 80), printed("NDSU-SPRING", "A")},
+	{"north-dakota-cool-season-other", 7, percents(90, 90), printed("NDSU-BALANCING", "B")},
+	{"north-dakota-warm-season-other", 9, percents(90, 90), printed("NDSU-BALANCING", "B")},
+	{"south-dakota", 7, percents(75, 90), printed("SDSU-MAY-RULE", "B")},
 }
 
 // criticalMonths is the table of CriticalMonths.
 var criticalMonths = []CriticalMonth{
-	{"mixed-grass", 4, 6, "NDSU-SPRING", "A"},
-	{"warm-season-range", 5, 7, "NDSU-BALANCING", "B"},
-	{"warm-season-range-nebraska", 6, 7, "UNL-OPTIONS", "B"},
-	{"wyoming-central-and-eastern", 3, 5, "WYOMING-2013", "B"},
-	{"stipa-bouteloua-prairie", 4, 7, "SMOLIAK-1986", "A"},
-	{"miles-city", 4, 5, "WILES-2011", "A"},
-	{"streeter", 5, 6, "WILES-2011", "A"},
-	{"cheyenne", 4, 6, "WILES-2011", "A"},
+	{"mixed-grass", 4, 6, printed("NDSU-SPRING", "A")},
+	{"warm-season-range", 5, 7, printed("NDSU-BALANCING", "B")},
+	{"warm-season-range-nebraska", 6, 7, printed("UNL-OPTIONS", "B")},
+	{"wyoming-central-and-eastern", 3, 5, printed("WYOMING-2013", "B")},
+	{"stipa-bouteloua-prairie", 4, 7, printed("SMOLIAK-1986", "A")},
+	{"miles-city", 4, 5, printed("WILES-2011", "A")},
+	{"streeter", 5, 6, printed("WILES-2011", "A")},
+	{"cheyenne", 4, 6, printed("WILES-2011", "A")},
 }

@@ -26,10 +26,7 @@ type SoilRow struct {
 	By SoilSource `json:"by"`
 	// Holds is the printed span of available water.
 	Holds units.Span[units.WaterHolding] `json:"holds_m_m"`
-	// Source is a key of SOURCES.md with the place.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // SoilRows gives the table of water that soils hold, as a copy.

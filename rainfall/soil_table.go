@@ -6,7 +6,7 @@ import "example.org/soum/units"
 func soilHolds(texture string, by SoilSource, low, high float64, source, mark string) SoilRow {
 	return SoilRow{texture, by, units.Span[units.WaterHolding]{
 		Low: units.WaterHolding(low) * units.HoldingInchPerFoot, High: units.WaterHolding(high) * units.HoldingInchPerFoot,
-	}, source, mark}
+	}, printed(source, mark)}
 }
 
 var soilRows = []SoilRow{

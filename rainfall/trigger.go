@@ -26,10 +26,7 @@ type Trigger struct {
 	Act string `json:"act"`
 	// Place is the country that it was printed for.
 	Place string `json:"place"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // Triggers gives the printed trigger dates, as a copy, in the order of the year.
@@ -53,10 +50,7 @@ type DroughtRule struct {
 	Cut units.Span[units.Fraction] `json:"cut"`
 	// Act is what to do, or to expect.
 	Act string `json:"act"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // DroughtRules gives the other printed rules for drought, as a copy.
@@ -77,10 +71,7 @@ type Sale struct {
 	Rank int `json:"rank"`
 	// Stock is which animals.
 	Stock string `json:"stock"`
-	// Source is a key of SOURCES.md.
-	Source string `json:"source"`
-	// Mark is how the figure was come by.
-	Mark string `json:"mark"`
+	units.Printed
 }
 
 // SellingOrder gives the printed orders in which cattle are sold in a drought, as
