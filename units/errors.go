@@ -75,10 +75,22 @@ func (e *ParseError) Error() string {
 	if e.Word {
 		form = "one of"
 	}
+	text := fmt.Sprintf("%q: %s; %s takes %s: %s", e.Text, e.Problem, e.What(), form, strings.Join(e.Accepts, ", "))
 	if e.Function != "" {
-		return fmt.Sprintf("%s: %s is %q: %s; it takes %s: %s", e.Function, e.Argument, e.Text, e.Problem, form, strings.Join(e.Accepts, ", "))
+		text = fmt.Sprintf("%s: %s is %q: %s; it takes %s: %s", e.Function, e.Argument, e.Text, e.Problem, form, strings.Join(e.Accepts, ", "))
 	}
-	return fmt.Sprintf("%q: %s; %s takes %s: %s", e.Text, e.Problem, e.What(), form, strings.Join(e.Accepts, ", "))
+	return oneLine(text)
+}
+
+// oneLine puts a space in place of each control character: what a user gave may stand
+// in a problem, too.
+func oneLine(text string) string {
+	return strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) {
+			return ' '
+		}
+		return r
+	}, text)
 }
 
 // What names what the text should have been, in plain words: "fresh feed",
