@@ -75,14 +75,25 @@ func (e *ParseError) Error() string {
 	if e.Word {
 		form = "one of"
 	}
+	text := fmt.Sprintf("%q: %s; %s takes %s: %s", e.Text, e.Problem, e.What(), form, strings.Join(e.Accepts, ", "))
 	if e.Function != "" {
-		said := fmt.Sprintf("%s: %s is %q: %s", e.Function, e.Argument, e.Text, e.Problem)
-		if len(e.Accepts) == 0 {
-			return said
+		text = fmt.Sprintf("%s: %s is %q: %s", e.Function, e.Argument, e.Text, e.Problem)
+		if len(e.Accepts) > 0 {
+			text += fmt.Sprintf("; it takes %s: %s", form, strings.Join(e.Accepts, ", "))
 		}
-		return fmt.Sprintf("%s; it takes %s: %s", said, form, strings.Join(e.Accepts, ", "))
 	}
-	return fmt.Sprintf("%q: %s; %s takes %s: %s", e.Text, e.Problem, e.What(), form, strings.Join(e.Accepts, ", "))
+	return oneLine(text)
+}
+
+// oneLine puts a space in place of each control character: what a user gave may stand
+// in a problem, too.
+func oneLine(text string) string {
+	return strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) {
+			return ' '
+		}
+		return r
+	}, text)
 }
 
 // What names what the text should have been, in plain words: "fresh feed",

@@ -156,11 +156,11 @@ func (p *FeedPrice) UnmarshalText(text []byte) error {
 	return err
 }
 
-// Of gives what so much feed costs, to so many decimal places. Without a price
-// it is nothing.
+// Of returns what so much feed costs, to so many decimal places. Without a price it is
+// nothing, and so it is for a mass of feed that is not a number.
 func (p FeedPrice) Of(feed FreshFeed, places int32) Money {
 	times := float64(feed / p.Per)
-	if p.Per == 0 || times-times != 0 {
+	if times-times != 0 {
 		return Money{}
 	}
 	return p.Money.Times(decimal.NewFromFloat(times)).Round(places)

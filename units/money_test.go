@@ -63,6 +63,11 @@ func TestTwoCurrenciesDoNotAdd(t *testing.T) {
 		err.Error() != `units.Money.Add: other is "1 EUR": 1 USD and 1 EUR are two currencies, change one into the other first; it takes one of: USD` {
 		t.Error(err)
 	}
+	foreign := units.Money{Amount: decimal.NewFromInt(1), Currency: "a\nb"}
+	if _, err := money(t, "1 USD").Add(foreign); err == nil || // what a user gave does not break the line
+		err.Error() != `units.Money.Add: other is "1 a\nb": 1 USD and 1 a b are two currencies, change one into the other first; it takes one of: USD` {
+		t.Error(err)
+	}
 	// Nothing of no currency adds to any; nothing of a currency is of that one.
 	if got, err := (units.Money{}).Add(money(t, "1 EUR")); err != nil || got.String() != "1 EUR" {
 		t.Error(got, err)
@@ -152,18 +157,12 @@ func TestFeedPrice(t *testing.T) {
 			t.Errorf("%s is read as %v (%v)", text, back, err)
 		}
 	}
-	for _, per := range []units.FreshFeed{units.FreshFeed(math.NaN()), 5e-324} {
-		price, err := units.ParseFeedPrice("180 USD/t")
-		if err != nil {
-			t.Fatal(err)
+	price := units.FeedPrice{Money: money(t, "180 USD")}
+	for _, c := range []struct{ per, feed units.FreshFeed }{{0, 5}, {0, 0}, {units.FreshFeed(math.NaN()), 5}, {1e-300, 1e300}, {units.FreshFeed(math.Inf(1)), units.FreshFeed(math.Inf(1))}} {
+		price.Per = c.per
+		if got := price.Of(c.feed, 2); got != (units.Money{}) {
+			t.Errorf("%v at a price for %v costs %v", c.feed, c.per, got)
 		}
-		price.Per = per
-		if got := price.Of(5, 2); got.String() != "0" {
-			t.Errorf("for a mass of %v: %v", per, got)
-		}
-	}
-	if got := (units.FeedPrice{}).Of(5, 2); got.String() != "0" {
-		t.Errorf("without a price it costs %v", got)
 	}
 	takes := "; feed price takes a number and one of: a currency and a mass: USD/t, USD/kg, USD/lb, USD/short ton, with any currency"
 	for text, problem := range map[string]string{

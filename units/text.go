@@ -20,14 +20,23 @@ const (
 
 // String names the system.
 func (s System) String() string {
-	if s == US {
+	switch s {
+	case Metric:
+		return "metric"
+	case US:
 		return "US"
 	}
-	return "metric"
+	return "unknown system"
 }
 
-// MarshalText names the system.
-func (s System) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
+// MarshalText returns the system's name, and an error for a value that is neither of
+// the two, since UnmarshalText would not read it back.
+func (s System) MarshalText() ([]byte, error) {
+	if s != Metric && s != US {
+		return nil, noSystem(strconv.Itoa(int(s)))
+	}
+	return []byte(s.String()), nil
+}
 
 // UnmarshalText reads "metric" or "US".
 func (s *System) UnmarshalText(text []byte) error {
@@ -37,7 +46,11 @@ func (s *System) UnmarshalText(text []byte) error {
 			return nil
 		}
 	}
-	return &ParseError{Quantity: "System", Text: string(text), Problem: "no such system", Accepts: []string{Metric.String(), US.String()}, Word: true}
+	return noSystem(string(text))
+}
+
+func noSystem(text string) error {
+	return &ParseError{Quantity: "System", Text: text, Problem: "no such system", Accepts: []string{Metric.String(), US.String()}, Word: true}
 }
 
 // unit is a row of the parser's table.

@@ -2,6 +2,7 @@ package units_test
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -179,6 +180,12 @@ func TestSystems(t *testing.T) {
 		back := units.System(9)
 		if err := back.UnmarshalText(text); err != nil || back != s {
 			t.Errorf("%q is read as %v (%v)", text, back, err)
+		}
+	}
+	for _, s := range []units.System{-1, 2, 9} {
+		want := fmt.Sprintf(`"%d": no such system; system takes one of: metric, US`, int(s))
+		if text, err := s.MarshalText(); err == nil || err.Error() != want || text != nil || s.String() != "unknown system" {
+			t.Errorf("%d is written as %v, %s, %v", int(s), s, text, err)
 		}
 	}
 	var s units.System

@@ -287,6 +287,16 @@ func TestShortText(t *testing.T) {
 	}
 }
 
+// TestEncodeWantsASystem: a system that is neither of the two is not taken for metric.
+func TestEncodeWantsASystem(t *testing.T) {
+	for _, system := range []units.System{-1, 2, 99} {
+		data, err := document.Encode(wantWhole(), system)
+		if err == nil || !strings.HasSuffix(err.Error(), "no such system; system takes one of: metric, US") || data != nil {
+			t.Errorf("system %d: %v, %s", int(system), err, data)
+		}
+	}
+}
+
 // inFields puts a field into a holding that is right but for it.
 func inFields(field string) string { return `{"version": 1, "fields": [` + field + `]}` }
 

@@ -28,6 +28,9 @@ func Encode(v any, system units.System) ([]byte, error) {
 	if value.Kind() != reflect.Struct {
 		return nil, fmt.Errorf("document.Encode: %T is neither a struct nor a pointer to one", v)
 	}
+	if _, err := system.MarshalText(); err != nil {
+		return nil, err
+	}
 	addressable := reflect.New(value.Type()).Elem()
 	addressable.Set(value)
 	w := &writer{shapes: shapes{}, system: system}
