@@ -30,6 +30,9 @@ type StockAnswer struct {
 	Head  float64 `json:"head"`
 }
 
+// lastYear is the last year that a document can tell.
+const lastYear = 9999
+
 // What a first farm is filled in with.
 const (
 	firstLanes = 4
@@ -56,6 +59,8 @@ func First(a Answers) (*Farm, error) {
 		return nil, document.NoRow("pasture", a.Pasture, err, "")
 	}
 	switch {
+	case a.Today.Year() < 1 || a.Today.Year() > lastYear:
+		return nil, document.Wrong("today", a.Today, "is not a day that a farm is planned on", "a date from year 1 to year 9999")
 	case !(a.Area > 0):
 		return nil, document.NotAbove0("land", a.Area, "an area above 0")
 	case !(a.Rain >= 0):

@@ -383,12 +383,12 @@ func (a *answer) isThere(beside string) {
 	}
 }
 
-// isBlank holds an answer to there being none. A wrong document or list, and a row, may
-// give an empty struct.
+// isBlank holds an answer to there being none. A wrong document or list may give an
+// empty struct, and so may any struct that holds more than numbers.
 func (a *answer) isBlank(document bool) {
 	for _, v := range a.values {
 		if blank(v, func(of reflect.Type) bool {
-			return document || a.bad.list || a.walk.rows[of] && !onlyFloats(of) || of == reflect.TypeFor[units.Money]() || of == reflect.TypeFor[units.FeedPrice]()
+			return document || a.bad.list || of.Kind() == reflect.Struct && !onlyFloats(of) || of == reflect.TypeFor[units.Money]() || of == reflect.TypeFor[units.FeedPrice]()
 		}) {
 			continue
 		}
