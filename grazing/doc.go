@@ -14,9 +14,10 @@
 //	energizer   voltage, energizer, ground rods               FenceVoltage, EnergizerOutput, GroundRod …
 //	tank        the walk to water, tanks and flow             WalkLimit, TankVolume, FillRate …
 //	money       fence, rent, hay against grass                FenceCost, RentPerUse, PaybackYears …
+//	fencejob    a fence and its prices as a document          ReadFenceJob
 //	fencebill   a bill of fence                               BillOfFence
 //	setstocked  one paddock, fixed stock: another model       SetStocked, SetStockedBalances
-//	patch       one patch of grazed grass that tips             PatchNext, PatchGain
+//	patch       one patch of grazed grass that tips           PatchNext, PatchGain
 //
 // The farm as a document and its dated season stand in grazing/farm, many seasons of
 // it in grazing/study, the stock that fits its land in grazing/fit.

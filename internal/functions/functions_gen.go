@@ -467,6 +467,7 @@ var functions = []Function{
 	{Name: "grazing.CrossWires", Parameters: []string{"width", "strips"}, Call: grazing.CrossWires},
 	{Name: "grazing.WireLength", Parameters: []string{"fence", "wires"}, Call: grazing.WireLength},
 	{Name: "grazing.BillOfFence", Parameters: []string{"job"}, Call: grazing.BillOfFence},
+	{Name: "grazing.ReadFenceJob", Parameters: []string{"data"}, Call: grazing.ReadFenceJob},
 	{Name: "grazing.FenceCost", Parameters: []string{"fence", "price", "per"}, Call: grazing.FenceCost},
 	{Name: "grazing.CostOfYear", Parameters: []string{"first", "years", "interest", "maintenance"}, Call: grazing.CostOfYear},
 	{Name: "grazing.FenceLives", Parameters: []string(nil), Call: grazing.FenceLives},
