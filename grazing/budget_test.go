@@ -113,6 +113,8 @@ func TestMonthBalanceRefuses(t *testing.T) {
 	percents[4] = 25
 	hungry := variedDemand
 	hungry[11] = -1
+	endless := variedDemand
+	endless[11] = 1e308
 	for _, c := range []struct {
 		name     string
 		annual   units.Yield
@@ -131,6 +133,7 @@ func TestMonthBalanceRefuses(t *testing.T) {
 		{"shares too few", 0.6, under, 1, 0.5, variedDemand, 2000, "sum of shares"},
 		{"a percentage for a share", 0.6, percents, 1, 0.5, variedDemand, 2000, "shares"},
 		{"negative demand", 0.6, springShares, 1, 0.5, hungry, 2000, "demand"},
+		{"demand beyond floats", 0.6, springShares, 1, 0.5, endless, 2000, "result"},
 		{"negative yield", -0.1, springShares, 1, 0.5, variedDemand, 2000, "annual"},
 		{"negative area", 0.6, springShares, -1, 0.5, variedDemand, 2000, "area"},
 		{"use above one", 0.6, springShares, 1, 1.005, variedDemand, 2000, "use"},

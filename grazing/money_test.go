@@ -3,6 +3,7 @@ package grazing_test
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -117,6 +118,11 @@ func TestRent(t *testing.T) {
 		require.NoError(t, err)
 		assert.Equal(t, want, same.String())
 	}
+	for _, end := range []units.End{-1, 0, 4} {
+		rent, err := grazing.RentByValue(money(t, "3000 USD"), end)
+		assert.ErrorContains(t, err, "grazing.RentByValue: end is ")
+		assert.Zero(t, rent)
+	}
 	for end, want := range map[units.End]string{units.Low: "45.00 USD", units.Middle: "52.50 USD", units.High: "60.00 USD"} {
 		got, err := grazing.RentByValue(money(t, "3000 USD"), end)
 		require.NoError(t, err)
@@ -129,7 +135,10 @@ func TestRent(t *testing.T) {
 	_, err = grazing.RentByHay(1, price(t, "100 USD/t"), 7)
 	assert.ErrorContains(t, err, "quality")
 	_, err = grazing.RentByHay(1, units.FeedPrice{}, grazing.RentByQuality)
-	assert.ErrorContains(t, err, "for no mass")
+	assert.EqualError(t, err, "grazing.RentByHay: hay is 0 kg, must be above 0 kg")
+	got, err := grazing.RentByForage(1, units.FeedPrice{Money: money(t, "1 USD"), Per: -1})
+	assert.EqualError(t, err, "grazing.RentByForage: hay is -1 kg, must be above 0 kg")
+	assert.Zero(t, got)
 	_, err = grazing.RentByHay(-1, price(t, "100 USD/t"), grazing.RentByQuality)
 	assert.True(t, units.Impossible(err))
 	_, err = grazing.RentPerHead(money(t, "1 USD"), 0, 1)
@@ -160,18 +169,49 @@ func TestHayPerUse(t *testing.T) {
 	}
 	_, err = grazing.HayPerUse(price(t, "100 USD/t"), -1, 0)
 	assert.True(t, units.Impossible(err))
+	_, err = grazing.HayPerUse(units.FeedPrice{}, 1, 0)
+	assert.EqualError(t, err, "grazing.HayPerUse: hay is 0 kg, must be above 0 kg")
 }
 
 func TestPaybackYears(t *testing.T) {
 	years, err := grazing.PaybackYears(money(t, "950 USD"), money(t, "380 USD"))
 	require.NoError(t, err)
 	assert.InDelta(t, 2.5, years, 1e-12)
-	_, err = grazing.PaybackYears(money(t, "950 USD"), money(t, "380 EUR"))
-	assert.ErrorContains(t, err, "two currencies")
+	years, err = grazing.PaybackYears(money(t, "950 USD"), money(t, "380 EUR"))
+	assert.True(t, math.IsNaN(years))
+	assert.EqualError(t, err, `grazing.PaybackYears: gain is "380 EUR": 950 USD and 380 EUR are two currencies, change one into the other first; it takes one of: USD`)
+	var word *units.ParseError
+	assert.ErrorAs(t, err, &word)
 	for _, gain := range []string{"0 USD", "-1 USD"} {
 		years, err = grazing.PaybackYears(money(t, "950 USD"), money(t, gain))
 		assert.True(t, math.IsNaN(years))
-		assert.ErrorContains(t, err, "above 0")
+		assert.ErrorContains(t, err, "grazing.PaybackYears: gain is "+gain+", must be above 0 USD")
+		var domain *units.DomainError
+		assert.ErrorAs(t, err, &domain)
+	}
+}
+
+// TestNoPriceOverflows: where numbers together are beyond all floats there is an error
+// and no money, and nothing panics.
+func TestNoPriceOverflows(t *testing.T) {
+	usd, hay := money(t, "1 USD"), price(t, "1 USD/kg")
+	const huge, tiny = 1e300, 1e-300
+	for name, ask := range map[string]func() (any, error){
+		"FenceCost":    func() (any, error) { return grazing.FenceCost(huge, usd, tiny) },
+		"CostPerUse":   func() (any, error) { return grazing.CostPerUse(usd, 5e-324) },
+		"RentPerHead":  func() (any, error) { return grazing.RentPerHead(usd, tiny, huge) },
+		"RentPerUse":   func() (any, error) { return grazing.RentPerUse(usd, tiny, tiny) },
+		"RentPerUse 2": func() (any, error) { return grazing.RentPerUse(usd, huge, huge) },
+		"RentByHay": func() (any, error) {
+			return grazing.RentByHay(1, units.FeedPrice{Money: usd, Per: 5e-324}, grazing.RentByEighth)
+		},
+		"RentByForage": func() (any, error) { return grazing.RentByForage(huge, units.FeedPrice{Money: usd, Per: tiny}) },
+		"HayPerUse":    func() (any, error) { return grazing.HayPerUse(hay, 1.7e308, 0.99) },
+		"GainOfDays":   func() (any, error) { return grazing.GainOfDays(huge, huge, usd, 1, 1, usd) },
+	} {
+		got, err := ask()
+		assert.ErrorContains(t, err, "grazing."+strings.TrimSuffix(name, " 2")+": the result overflows", name)
+		assert.Zero(t, got, name)
 	}
 }
 
@@ -180,8 +220,9 @@ func TestGainOfDays(t *testing.T) {
 	three, err := grazing.GainOfDays(50, 3*units.Day, money(t, "0.50 USD"), 2, 0.5*units.Hour, money(t, "15 USD"))
 	require.NoError(t, err)
 	assert.Equal(t, "60.00", three.Gain.Amount.StringFixed(2))
-	_, err = grazing.GainOfDays(50, 1, money(t, "0.50 USD"), 2, 1, money(t, "15 EUR"))
-	assert.ErrorContains(t, err, "two currencies")
+	none, err := grazing.GainOfDays(50, 1, money(t, "0.50 USD"), 2, 1, money(t, "15 EUR"))
+	assert.EqualError(t, err, `grazing.GainOfDays: wage is "15 EUR": 0.50 USD and 15 EUR are two currencies, change one into the other first; it takes one of: USD`)
+	assert.Zero(t, none)
 	for i := range 4 {
 		numbers := [4]float64{1, 1, 1, 1}
 		numbers[i] = -1
@@ -286,6 +327,11 @@ func TestShortOfFeedRefuses(t *testing.T) {
 		assert.True(t, units.Impossible(err), name)
 		assert.ErrorContains(t, err, name)
 	}
+	beyond := good
+	beyond.Eaten = 1e308
+	none, err := grazing.ShortOfFeed(beyond)
+	assert.EqualError(t, err, "grazing.ShortOfFeed: the result overflows (-Inf)")
+	assert.Zero(t, none)
 	good.End = good.Today + 366
 	_, err = grazing.ShortOfFeed(good)
 	require.NoError(t, err)

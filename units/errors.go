@@ -75,7 +75,11 @@ func (e *ParseError) Error() string {
 		form = "one of"
 	}
 	if e.Function != "" {
-		return fmt.Sprintf("%s: %s is %q: %s; it takes %s: %s", e.Function, e.Argument, e.Text, e.Problem, form, strings.Join(e.Accepts, ", "))
+		said := fmt.Sprintf("%s: %s is %q: %s", e.Function, e.Argument, e.Text, e.Problem)
+		if len(e.Accepts) == 0 {
+			return said
+		}
+		return fmt.Sprintf("%s; it takes %s: %s", said, form, strings.Join(e.Accepts, ", "))
 	}
 	return fmt.Sprintf("%q: %s; %s takes %s: %s", e.Text, e.Problem, e.What(), form, strings.Join(e.Accepts, ", "))
 }

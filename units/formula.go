@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"slices"
+	"strings"
 )
 
 // Formula is what a formula's doc comment declares of it: its name, its
@@ -127,20 +128,27 @@ func Above(low, high float64) Limits {
 }
 
 // NoFigure gives NaN and the error of a word that a formula has no figure for, beside
-// these other arguments: a *ParseError with the words that it takes. Where another
-// argument is impossible by itself, its error comes first.
+// these other arguments: the error of NoRow.
 func NoFigure[Q ~float64](formula *Formula, argument int, problem string, accepts []string, arguments ...float64) (Q, error) {
-	if _, err := Answer(formula, Q(0), arguments...); Impossible(err) {
-		return Q(math.NaN()), err
-	}
 	a := &formula.Arguments[argument]
 	text := ""
 	if word := int(arguments[argument]); word >= 1 && word <= len(a.Words) {
 		text = a.Words[word-1]
 	}
-	return Q(math.NaN()), &ParseError{
-		Quantity: a.Name, Text: text, Problem: problem, Accepts: accepts, Word: true,
-		Function: formula.Name, Argument: a.Name, Index: argument + 1,
+	return Q(math.NaN()), formula.NoRow(a.Name, text, problem, accepts, arguments...)
+}
+
+// NoRow gives the error of a text, or a word, of which a look-up has no row beside
+// these other arguments: a *ParseError with those that it takes. Where an argument is
+// impossible by itself, its error comes first. A text counts as 0 among the arguments.
+func (f *Formula) NoRow(argument, text, problem string, accepts []string, arguments ...float64) error {
+	if _, err := Answer(f, 0.0, arguments...); Impossible(err) {
+		return err
+	}
+	at := slices.IndexFunc(f.Arguments, func(a Argument) bool { return a.Name == argument })
+	return &ParseError{
+		Quantity: argument, Text: text, Problem: problem, Accepts: slices.Clone(accepts), Word: true,
+		Function: f.Name, Argument: argument, Index: at + 1,
 	}
 }
 
@@ -182,6 +190,8 @@ func (f *Formula) wanted(l *Limits, a *Argument, arguments []float64) string {
 		below = "below "
 	}
 	switch {
+	case a.Words != nil:
+		return "from " + bound(low, -1) + " to " + bound(high, -1) + ": " + strings.Join(a.Words, ", ")
 	case math.IsInf(low, -1) && math.IsInf(high, 1):
 		return "a finite number"
 	case math.IsInf(high, 1):

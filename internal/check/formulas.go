@@ -1,6 +1,7 @@
 package check
 
 import (
+	"encoding"
 	"errors"
 	"math"
 	"math/rand/v2"
@@ -17,9 +18,10 @@ import (
 const points = 1000
 
 // Formulas compares every formula of a package with its doc comment: the
-// expression at 1,000 points, every guard at its bounds, and any floats at all
-// for panics and for values that are not finite without an error. Of a look-up
-// whose answer is a word it tries the guards and any floats.
+// expression at 1,000 points, every guard at its bounds and every word that is none,
+// and any floats at all for panics and for values that are not finite without an
+// error. Of a look-up that has limits it tries the guards and any floats; where it
+// takes a text that is one that no table has.
 func Formulas(t *testing.T, name string) {
 	t.Helper()
 	root, err := decl.Root()
@@ -73,28 +75,55 @@ func (s *Sampler) Sample() []float64 {
 	return values
 }
 
-// Call calls the formula with arguments in base units. A word is its number, no
-// word NaN.
+// Call calls the formula with arguments in base units, or a look-up, with nothing for
+// what has no limits. A word is its number, any other answer 1; what gives nothing is
+// NaN. A word is nothing where it is 0, any other answer where an error says so.
 func (s *Sampler) Call(values []float64) (float64, error) {
 	in := make([]reflect.Value, len(values))
 	for i, v := range values {
 		of := s.function.Type().In(i)
-		if of.Kind() == reflect.Int {
+		switch {
+		case s.arguments()[i].Unlimited():
+			in[i] = reflect.Zero(of)
+		case of.Kind() == reflect.Int:
 			in[i] = reflect.ValueOf(int(v)).Convert(of)
-		} else {
+		default:
 			in[i] = reflect.ValueOf(v).Convert(of)
 		}
 	}
 	out := s.function.Call(in)
 	err, _ := out[1].Interface().(error)
-	if out[0].Kind() == reflect.Float64 {
-		return out[0].Float(), err
+	return figure(out[0], err), err
+}
+
+func figure(answer reflect.Value, err error) float64 {
+	word := answer.Kind() == reflect.Int
+	switch {
+	case answer.Kind() == reflect.Float64:
+		return answer.Float()
+	case isNothing(answer) && (word || err != nil):
+		return math.NaN()
+	case word:
+		return float64(answer.Int())
 	}
-	word := float64(out[0].Int())
-	if word == 0 {
-		word = math.NaN()
+	return 1
+}
+
+// isNothing reports whether an answer is its zero value, or a struct in which every
+// number is NaN or 0.
+func isNothing(answer reflect.Value) bool {
+	switch answer.Kind() {
+	case reflect.Float64:
+		return answer.Float() == 0 || math.IsNaN(answer.Float())
+	case reflect.Struct:
+		for i := range answer.NumField() {
+			if !isNothing(answer.Field(i)) {
+				return false
+			}
+		}
+		return true
 	}
-	return word, err
+	return answer.IsZero()
 }
 
 func (s *Sampler) arguments() []decl.Parameter { return s.f.Arguments() }
@@ -167,8 +196,8 @@ func ready(w *decl.Where, done map[string]float64) bool {
 // its domain.
 func (s *Sampler) bounds(i int, done map[string]float64) (low, high float64) {
 	low, high = math.Inf(-1), math.Inf(1)
-	if of := s.function.Type().In(i); of.Kind() == reflect.Int && of.Name() != "int" {
-		return 1, float64(members(of))
+	if s.isWord(i) {
+		return 1, float64(members(s.function.Type().In(i)))
 	}
 	for _, limit := range []*decl.Interval{s.arguments()[i].Where.Domain, s.arguments()[i].Where.Range} {
 		if limit == nil {
@@ -186,6 +215,12 @@ func (s *Sampler) bounds(i int, done map[string]float64) (low, high float64) {
 	return low, high
 }
 
+// isWord reports whether argument i is a word of an enumeration.
+func (s *Sampler) isWord(i int) bool {
+	of := s.function.Type().In(i)
+	return of.Kind() == reflect.Int && of.Name() != "int" && of.PkgPath() != "time" && !s.arguments()[i].Unlimited()
+}
+
 // convert gives another parameter's value in the unit of parameter i.
 func (s *Sampler) convert(name string, i int, done map[string]float64) float64 {
 	for j, a := range s.arguments() {
@@ -198,18 +233,22 @@ func (s *Sampler) convert(name string, i int, done map[string]float64) float64 {
 	return 1
 }
 
-// members counts the members of an enumeration by their text.
+// members counts the members of an enumeration: the numbers whose text reads back.
 func members(of reflect.Type) int {
 	for n := 1; ; n++ {
 		v := reflect.New(of)
 		v.Elem().SetInt(int64(n))
-		if text := v.MethodByName("String").Call(nil)[0].String(); text == "" {
+		text := v.MethodByName("String").Call(nil)[0].String()
+		if v.Interface().(encoding.TextUnmarshaler).UnmarshalText([]byte(text)) != nil {
 			return n - 1
 		}
 	}
 }
 
 func (s *Sampler) between(i int, low, high float64) float64 {
+	if s.arguments()[i].Unlimited() {
+		return 0
+	}
 	if s.function.Type().In(i).Kind() == reflect.Int {
 		return math.Floor(low + s.random.Float64()*(min(high, low+60)+1-low)*0.999999)
 	}
@@ -283,7 +322,17 @@ func (s *subject) expression() {
 // names it.
 func (s *subject) guards() {
 	for i, a := range s.arguments() {
+		if a.Unlimited() {
+			continue
+		}
 		values := s.sample()
+		if s.isWord(i) {
+			for _, none := range []int{-1, 0, members(s.function.Type().In(i)) + 1} {
+				values[i] = float64(none)
+				s.impossible(values, i)
+			}
+			continue
+		}
 		if s.function.Type().In(i).Kind() == reflect.Float64 {
 			values[i] = math.NaN()
 			s.impossible(values, i)
@@ -308,8 +357,12 @@ func (s *subject) guards() {
 				if math.IsInf(v, 0) {
 					continue
 				}
-				if s.function.Type().In(i).Kind() == reflect.Int {
+				switch {
+				case s.function.Type().In(i).Kind() != reflect.Int:
+				case v < low:
 					v = math.Floor(v)
+				default:
+					v = math.Ceil(v)
 				}
 				beyond := append([]float64(nil), values...)
 				beyond[i] = v

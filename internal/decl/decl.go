@@ -128,15 +128,36 @@ func (f *Function) Section(head string) (string, bool) {
 	return "", false
 }
 
-// IsFormula tells whether the function is a formula: quantities, numbers and
-// enumerations in, one quantity and an error out.
-func (f *Function) IsFormula() bool { return f.IsGuarded() && !f.Word }
+// IsFormula reports whether the function is a formula: quantities, numbers and words
+// in, one number and an error out, and a section that tells how the number comes
+// about. What takes a text, money or an end of a printed span, or answers in money or
+// with a row, is called by name.
+func (f *Function) IsFormula() bool {
+	return f.IsGuarded() && !f.Word && isNumber(f.Results[0]) &&
+		slices.ContainsFunc(f.Sections, func(s Section) bool { return slices.Contains(ways, s.Head) }) &&
+		!slices.ContainsFunc(f.Parameters, func(p Parameter) bool { return p.Unlimited() || p.Type == "units.End" })
+}
 
-// IsGuarded tells whether the function's limits stand in its doc comment: a
-// formula, or a look-up whose answer is a word.
+// isNumber reports whether a result is a plain number or a quantity.
+func isNumber(result string) bool {
+	quantity := strings.HasPrefix(result, "units.") && !strings.Contains(result, "[")
+	return result == "float64" || quantity && result != "units.Money" && result != "units.Date"
+}
+
+// ways are the sections that tell how the value of a formula comes about.
+var ways = []string{"Formula", "Empirical", "Table", "Method"}
+
+// IsGuarded reports whether the function's limits stand in its doc comment: a
+// formula, or a look-up that has them.
 func (f *Function) IsGuarded() bool {
 	_, listed := f.Section("Where")
 	return f.Receiver == "" && listed && len(f.Results) == 2 && f.Results[1] == "error"
+}
+
+// Unlimited reports whether a parameter has no limits that a doc comment could tell:
+// a text, a day, money.
+func (p *Parameter) Unlimited() bool {
+	return slices.Contains([]string{"string", "units.Date", "units.Money", "units.FeedPrice"}, p.Type)
 }
 
 // Root finds the folder that holds the module's go.mod, upward from the

@@ -25,6 +25,7 @@ var functions = []Function{
 	{Name: "units.Impossible", Parameters: []string{"err"}, Call: units.Impossible},
 	{Name: "units.ParseMoney", Parameters: []string{"text"}, Call: units.ParseMoney},
 	{Name: "units.ParseFeedPrice", Parameters: []string{"text"}, Call: units.ParseFeedPrice},
+	{Name: "units.OutOfDomain", Parameters: []string{"function", "index", "a", "value"}, Call: units.OutOfDomain},
 	{Name: "units.ParseLength", Parameters: []string{"text"}, Call: units.ParseLength},
 	{Name: "units.ParseHeight", Parameters: []string{"text"}, Call: units.ParseHeight},
 	{Name: "units.ParsePlateHeight", Parameters: []string{"text"}, Call: units.ParsePlateHeight},

@@ -11,8 +11,8 @@ import (
 	"example.org/soum/internal/decl"
 )
 
-// formulas writes a package's table of formulas and the guards of look-ups whose
-// answer is a word, nil where it has neither.
+// formulas writes a package's table of formulas and the guards of look-ups, nil where
+// it has neither.
 func formulas(p, units *decl.Package) ([]byte, error) {
 	var b bytes.Buffer
 	b.WriteString(heading + "package " + p.Name + "\n\nimport (\n\"math\"\n\n\"example.org/soum/units\"\n)\n\nvar inf = math.Inf(1)\n")
@@ -65,7 +65,8 @@ func argument(b *bytes.Buffer, f *decl.Function, a decl.Parameter, p, units *dec
 		factor = constant
 	} else if e := enum(a.Type, p); e != nil {
 		domain = &decl.Interval{Low: 1, High: float64(len(e.Constants))}
-	} else if a.Type != "float64" && a.Type != "int" && a.Type != "units.Temperature" {
+	} else if a.Type != "float64" && a.Type != "int" && a.Type != "units.Temperature" &&
+		(f.IsFormula() || a.Type != "time.Month" && !a.Unlimited()) {
 		return fmt.Errorf("a formula takes no %s", a.Type)
 	}
 	if domain == nil {
