@@ -133,39 +133,14 @@ var formulaHeadDensity = units.Formula{
 	},
 }
 
-var formulaHeadOnLand = units.Formula{
-	Name: "grazing.HeadOnLand", Source: "QUEENSLAND-CAPACITY head of 1,000 ha; definition: rate times land",
-	Lines: []units.Line{
-		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+var formulaStockDensity = units.Formula{
+	Name: "grazing.StockDensity", Source: "FARM-PROGRESS-2012; CRADLE-COAST-DSE worked example",
+	Quantity: "StockDensity", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
 	},
 	Arguments: []units.Argument{
-		{Name: "area", Quantity: "Area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "rate", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-	},
-}
-
-var formulaReplacementHead = units.Formula{
-	Name: "grazing.ReplacementHead", Source: "SHEEPUSA-2013 100 cows become 50 cows and 250 sheep",
-	Lines: []units.Line{
-		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
-		{Name: "ratio", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-	},
-}
-
-var formulaRelativeLoad = units.Formula{
-	Name: "grazing.RelativeLoad", Source: "NOLAN-CONNOLLY-1989 mean stocking, the load our arithmetic",
-	Lines: []units.Line{
-		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "/", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "one", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "oneAlone", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "other", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "otherAlone", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
@@ -258,6 +233,31 @@ var formulaWireLength = units.Formula{
 	Arguments: []units.Argument{
 		{Name: "fence", Quantity: "Length", Unit: "mi", Factor: float64(units.Mile), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "wires", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaReplacementHead = units.Formula{
+	Name: "grazing.ReplacementHead", Source: "SHEEPUSA-2013 100 cows become 50 cows and 250 sheep",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "ratio", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaRelativeLoad = units.Formula{
+	Name: "grazing.RelativeLoad", Source: "NOLAN-CONNOLLY-1989 mean stocking, the load our arithmetic",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "/", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "one", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "oneAlone", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "other", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "otherAlone", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
@@ -461,25 +461,14 @@ var formulaStayOfRest = units.Formula{
 	},
 }
 
-var formulaStripOpen = units.Formula{
-	Name: "grazing.StripOpen", Source: "definition: one stay for each strip given",
-	Quantity: "Days", Lines: []units.Line{
-		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+var formulaRestingShare = units.Formula{
+	Name: "grazing.RestingShare", Source: "definition: a group stands in one paddock, the others rest",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Number: 1}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}}}},
 	},
 	Arguments: []units.Argument{
-		{Name: "stay", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "strips", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
-	},
-}
-
-var formulaRegrowthBitten = units.Formula{
-	Name: "grazing.RegrowthBitten", Source: "PROG-LANE",
-	Quantity: "Days", Unit: "days", Empirical: true, Lines: []units.Line{
-		{Value: units.Term{Op: "max", Terms: []units.Term{{Number: 0}, {Op: "-", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 5}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Number: 100}}}}}}}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "open", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "paddocks", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "groups", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
 	},
 }
 
@@ -703,17 +692,6 @@ var formulaGrazedArea = units.Formula{
 	},
 }
 
-var formulaRestingShare = units.Formula{
-	Name: "grazing.RestingShare", Source: "definition: a group stands in one paddock, the others rest",
-	Quantity: "Fraction", Lines: []units.Line{
-		{Value: units.Term{Op: "-", Terms: []units.Term{{Number: 1}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "paddocks", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "groups", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
-	},
-}
-
 var formulaLandInUse = units.Formula{
 	Name: "grazing.LandInUse", Source: "definition: land not grazed, and land grazed for a part of the season, taken off",
 	Quantity: "Area", Lines: []units.Line{
@@ -780,17 +758,6 @@ var formulaUse = units.Formula{
 	Arguments: []units.Argument{
 		{Name: "rate", Quantity: "UseRate", Unit: "AUM/ac", Factor: float64(units.AnimalUnitMonthPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-	},
-}
-
-var formulaStockDensity = units.Formula{
-	Name: "grazing.StockDensity", Source: "FARM-PROGRESS-2012; CRADLE-COAST-DSE worked example",
-	Quantity: "StockDensity", Lines: []units.Line{
-		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
@@ -894,6 +861,17 @@ var formulaLandForHead = units.Formula{
 	},
 }
 
+var formulaHeadOnLand = units.Formula{
+	Name: "grazing.HeadOnLand", Source: "QUEENSLAND-CAPACITY head of 1,000 ha; definition: rate times land",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "area", Quantity: "Area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rate", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 var formulaStripLength = units.Formula{
 	Name: "grazing.StripLength", Source: "definition: a rectangle; UCONN-STEPS prints one",
 	Quantity: "Length", Lines: []units.Line{
@@ -936,6 +914,28 @@ var formulaPartOfDayDemand = units.Formula{
 		{Name: "demand", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 		{Name: "part", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaStripOpen = units.Formula{
+	Name: "grazing.StripOpen", Source: "definition: one stay for each strip given",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "stay", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "strips", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaRegrowthBitten = units.Formula{
+	Name: "grazing.RegrowthBitten", Source: "PROG-LANE",
+	Quantity: "Days", Unit: "days", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "max", Terms: []units.Term{{Number: 0}, {Op: "-", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 5}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Number: 100}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "open", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 	},
 }
 
@@ -1017,9 +1017,7 @@ func Formulas() []units.Formula {
 		formulaWinterFeed,
 		formulaHeadToSell,
 		formulaHeadDensity,
-		formulaHeadOnLand,
-		formulaReplacementHead,
-		formulaRelativeLoad,
+		formulaStockDensity,
 		formulaEnergizerOutput,
 		formulaGroundRod,
 		formulaGroundRods,
@@ -1028,6 +1026,8 @@ func Formulas() []units.Formula {
 		formulaLaneSides,
 		formulaCrossWires,
 		formulaWireLength,
+		formulaReplacementHead,
+		formulaRelativeLoad,
 		formulaPaddocks,
 		formulaRest,
 		formulaCycle,
@@ -1036,8 +1036,7 @@ func Formulas() []units.Formula {
 		formulaDailyArea,
 		formulaPaddocksToBuild,
 		formulaStayOfRest,
-		formulaStripOpen,
-		formulaRegrowthBitten,
+		formulaRestingShare,
 		formulaPatchNext,
 		formulaPatchGain,
 		formulaFencePosts,
@@ -1054,12 +1053,10 @@ func Formulas() []units.Formula {
 		formulaSlopeReduction,
 		formulaWaterReduction,
 		formulaGrazedArea,
-		formulaRestingShare,
 		formulaLandInUse,
 		formulaLandPerUse,
 		formulaUsePerLand,
 		formulaUse,
-		formulaStockDensity,
 		formulaStayArea,
 		formulaStayDays,
 		formulaStayHead,
@@ -1068,10 +1065,13 @@ func Formulas() []units.Formula {
 		formulaDayArea,
 		formulaCarryingCapacity,
 		formulaLandForHead,
+		formulaHeadOnLand,
 		formulaStripLength,
 		formulaStripArea,
 		formulaStripsPerLane,
 		formulaPartOfDayDemand,
+		formulaStripOpen,
+		formulaRegrowthBitten,
 		formulaWalkLimit,
 		formulaTankVolume,
 		formulaFillRate,

@@ -286,19 +286,6 @@ func GrazedArea(area units.Area, slope, water units.Fraction) (units.Area, error
 	return units.Answer(&formulaGrazedArea, left, float64(area), float64(slope), float64(water))
 }
 
-// RestingShare returns the share of the land that rests at any time in a round.
-//
-// Formula: 1 - groups / paddocks
-//
-// Where:
-//   - paddocks: equal paddocks in the round; >= 1
-//   - groups: groups that graze one after the other, 1 for a single herd; 0 to paddocks
-//
-// Source: definition: a group stands in one paddock, the others rest
-func RestingShare(paddocks, groups float64) (units.Fraction, error) {
-	return units.Answer(&formulaRestingShare, units.Fraction(1-groups/paddocks), paddocks, groups)
-}
-
 // LandInUse returns the land left to graze in a year in which a part is rested
 // whole and a part is deferred, that is held back until its plants have set seed.
 //
