@@ -266,12 +266,12 @@ const longRound = 0.25
 // Source: PASTURE-NETWORKS grazing days; ours: the day to decide and what counts as long
 func ShortOfFeed(grass GrassToday) (Shortage, error) {
 	season := float64(grass.End - grass.Today)
-	if _, err := units.Answer(&grassGuard, 0.0, float64(grass.Mass), float64(grass.Leave), float64(grass.Growth), float64(grass.Eaten), float64(grass.Lead), season); err != nil {
-		return Shortage{}, err
-	}
 	above := float64(grass.Mass) - float64(grass.Leave)
 	loss := float64(grass.Eaten) - float64(grass.Growth)
-	left := above - loss*season
+	left, err := units.Answer(&grassGuard, above-loss*season, float64(grass.Mass), float64(grass.Leave), float64(grass.Growth), float64(grass.Eaten), float64(grass.Lead), season)
+	if err != nil {
+		return Shortage{}, err
+	}
 	answer := Shortage{Action: FeedEnough, Out: grass.End, Decide: grass.End, Spare: units.Yield(math.Max(0, left))}
 	switch {
 	case left >= 0 && above >= 0:
@@ -349,7 +349,7 @@ const monthSource = "PSU-MONTHS"
 func MonthBalance(annual units.Yield, shares [12]units.Fraction, area units.Area, use units.Fraction, demand [12]units.Demand, year int) ([]BudgetMonth, error) {
 	sum := 0.0
 	for i := range shares {
-		if _, err := units.Answer(&monthGuard, 0.0, float64(shares[i]), float64(demand[i])); err != nil {
+		if _, err := units.Answer(&monthGuard, 31*float64(demand[i]), float64(shares[i]), float64(demand[i])); err != nil {
 			return nil, err
 		}
 		sum += float64(shares[i])

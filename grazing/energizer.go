@@ -51,6 +51,11 @@ func VoltageRows() []VoltageRow { return slices.Clone(voltageRows) }
 // standard holds [IEC-FENCE]. A good pulse lasts 0.0003 s; pulses of 0.003 to 0.3 s
 // melt polywire and start fires [UMAINE-FENCE-DESIGN]. Local rules decide.
 //
+// Where:
+//   - stock: as in VoltageRows
+//   - aim: what the voltage is meant for
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists what there is a figure for
 //
 // Source: IOWA-382, SHEEP101-FENCE, WPS-FENCE, as the row says
@@ -58,11 +63,12 @@ func FenceVoltage(stock string, aim VoltageAim, end units.End) (units.Voltage, e
 	var has []string
 	for _, row := range voltageRows {
 		if row.Stock == stock && row.Aim == aim {
-			return row.Voltage.At(end), nil
+			return units.Answer(&formulaFenceVoltage, row.Voltage.At(end), 0, float64(aim), float64(end))
 		}
 		has = append(has, row.Stock+" ("+row.Aim.String()+")")
 	}
-	return units.Voltage(math.NaN()), noRow("grazing.VoltageRow", stock, fmt.Sprintf("no voltage of it for %q", aim), has)
+	problem := fmt.Sprintf("no voltage of it for %q", aim)
+	return units.Voltage(math.NaN()), formulaFenceVoltage.NoRow("stock", stock, problem, has, 0, float64(aim), float64(end))
 }
 
 // EnergizerOutput returns the energy that a fence wants of its energizer in each

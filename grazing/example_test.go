@@ -33,13 +33,6 @@ func ExampleUse() {
 	// Output: 40 AUM
 }
 
-// Sixteen dry cows of 1,000 lb stand on two acres today. How dense is that?
-func ExampleStockDensity() {
-	density, _ := grazing.StockDensity(16*1000*units.LivePound, 2*units.Acre)
-	fmt.Println(density.In(units.US))
-	// Output: 8,000 lb/ac
-}
-
 // Three groups of sheep eat 10 lb a day each. Above the residual stand 1,000
 // lb/ac, of which a quarter is wasted. How much for three days?
 func ExampleStayArea() {

@@ -2,7 +2,6 @@ package grazing_test
 
 import (
 	"fmt"
-	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -67,35 +66,6 @@ func TestBillOfFenceByHand(t *testing.T) {
 	assert.Equal(t, 16.0, pieces[grazing.ItemMovedPost])
 	assert.NotContains(t, pieces, grazing.ItemNetting)
 	assert.InDelta(t, 3*0.8125, bill.Rod.Feet(), 1e-9)
-}
-
-func TestBillOfFenceRefuses(t *testing.T) {
-	for want, spoil := range map[string]func(*grazing.FenceJob){
-		"length":              func(j *grazing.FenceJob) { j.Length = units.Length(math.NaN()) },
-		"width":               func(j *grazing.FenceJob) { j.Width = 0 },
-		"lanes":               func(j *grazing.FenceJob) { j.Lanes = 0 },
-		"wires":               func(j *grazing.FenceJob) { j.Wires = 0 },
-		"spacing":             func(j *grazing.FenceJob) { j.Spacing = 0 },
-		"strips":              func(j *grazing.FenceJob) { j.Strips = 0 },
-		"spare":               func(j *grazing.FenceJob) { j.Spare = -1 },
-		"interest":            func(j *grazing.FenceJob) { j.Interest = 1.01 },
-		"one kind of moved":   func(j *grazing.FenceJob) { j.Moved = grazing.MovedEither },
-		"one wire is 1":       func(j *grazing.FenceJob) { j.Moved = grazing.MovedOneWire },
-		"netting has its own": func(j *grazing.FenceJob) { j.MovedWires = 2 },
-		"several wires are 2": func(j *grazing.FenceJob) { j.Moved, j.MovedWires = grazing.MovedWires, 1 },
-		"moved_spacing":       func(j *grazing.FenceJob) { j.Moved, j.MovedWires = grazing.MovedOneWire, 1 },
-		"trade press":         func(j *grazing.FenceJob) { j.RodRule = 0 },
-		`has no "wire"`:       func(j *grazing.FenceJob) { j.Prices = j.Prices[1:] },
-		`has "wire" twice`:    func(j *grazing.FenceJob) { j.Prices = append(j.Prices, j.Prices[0]) },
-		"how long a roll":     func(j *grazing.FenceJob) { j.Prices[0].Length = 0 },
-		`"post": `:            func(j *grazing.FenceJob) { j.Prices[1].Years = 0 },
-		"two currencies":      func(j *grazing.FenceJob) { j.Prices[3].Price.Currency = "EUR" },
-	} {
-		job := laneJob(t)
-		spoil(&job)
-		_, err := grazing.BillOfFence(job)
-		assert.ErrorContains(t, err, want)
-	}
 }
 
 // TestTwiceTheLanes: more lanes never cost less, and the fence is that of LaneSides.

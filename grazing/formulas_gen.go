@@ -133,39 +133,23 @@ var formulaHeadDensity = units.Formula{
 	},
 }
 
-var formulaHeadOnLand = units.Formula{
-	Name: "grazing.HeadOnLand", Source: "QUEENSLAND-CAPACITY head of 1,000 ha; definition: rate times land",
-	Lines: []units.Line{
-		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+var formulaStockDensity = units.Formula{
+	Name: "grazing.StockDensity", Source: "FARM-PROGRESS-2012; CRADLE-COAST-DSE worked example",
+	Quantity: "StockDensity", Lines: []units.Line{
+		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
 	},
 	Arguments: []units.Argument{
-		{Name: "area", Quantity: "Area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "rate", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
-var formulaReplacementHead = units.Formula{
-	Name: "grazing.ReplacementHead", Source: "SHEEPUSA-2013 100 cows become 50 cows and 250 sheep",
-	Lines: []units.Line{
-		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
-		{Name: "ratio", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-	},
-}
-
-var formulaRelativeLoad = units.Formula{
-	Name: "grazing.RelativeLoad", Source: "NOLAN-CONNOLLY-1989 mean stocking, the load our arithmetic",
-	Lines: []units.Line{
-		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "/", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "one", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "oneAlone", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
-		{Name: "other", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "otherAlone", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+var formulaFenceVoltage = units.Formula{
+	Name: "grazing.FenceVoltage", Source: "IOWA-382, SHEEP101-FENCE, WPS-FENCE, as the row says",
+	Quantity: "Voltage", Arguments: []units.Argument{
+		{Name: "stock", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "aim", Words: []string{"least", "working", "most"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
 	},
 }
 
@@ -249,6 +233,141 @@ var formulaWireLength = units.Formula{
 	Arguments: []units.Argument{
 		{Name: "fence", Quantity: "Length", Unit: "mi", Factor: float64(units.Mile), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "wires", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaReplacementHead = units.Formula{
+	Name: "grazing.ReplacementHead", Source: "SHEEPUSA-2013 100 cows become 50 cows and 250 sheep",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Argument: 3}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "ratio", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaRelativeLoad = units.Formula{
+	Name: "grazing.RelativeLoad", Source: "NOLAN-CONNOLLY-1989 mean stocking, the load our arithmetic",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "+", Terms: []units.Term{{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}, {Op: "/", Terms: []units.Term{{Argument: 3}, {Argument: 4}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "one", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "oneAlone", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "other", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "otherAlone", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaFenceCost = units.Formula{
+	Name: "grazing.FenceCost", Source: "ARS-SPURGE-FENCE a mile at 18 cents a foot; LSP-FENCE half a mile at 20",
+	Lookup: "price × length ÷ the length that the price is for, rounded to cents",
+	Arguments: []units.Argument{
+		{Name: "fence", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "price", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "per", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaCostOfYear = units.Formula{
+	Name: "grazing.CostOfYear", Source: "IOWA-FENCE-COSTS table 6",
+	Lookup: "first ÷ life; first ÷ 2 × interest; first × maintenance; their sum The printed sums of the source are one more than its parts, which were rounded before. Its interest is 4 % of the first cost, which is 8 % of half: that reading is ours.",
+	Arguments: []units.Argument{
+		{Name: "first", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "years", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "interest", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "maintenance", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaCostPerUse = units.Formula{
+	Name: "grazing.CostPerUse", Source: "definition: cost over grazing; SDSU-RENT compares rents so",
+	Lookup: "cost ÷ AUM, rounded to cents",
+	Arguments: []units.Argument{
+		{Name: "cost", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "use", Quantity: "UnitDays", Unit: "AUM", Factor: float64(units.AnimalUnitMonth), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaRentPerHead = units.Formula{
+	Name: "grazing.RentPerHead", Source: "SDSU-RENT; NDSU-RENT a worked example",
+	Lookup: "rent × land for each head ÷ the area that the rent is for, rounded to cents Rents an acre say little: from 11.65 to 61.95 USD an acre across South Dakota in 2012, and 25.25 to 36.90 USD an AUM.",
+	Arguments: []units.Argument{
+		{Name: "rent", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "per", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "land", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaRentPerUse = units.Formula{
+	Name: "grazing.RentPerUse", Source: "SDSU-RENT",
+	Lookup: "rent ÷ (animal units × months of 30 days), rounded to cents",
+	Arguments: []units.Argument{
+		{Name: "rent", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "each", Quantity: "AnimalUnits", Unit: "AU", Factor: float64(units.AnimalUnit), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaRentByHay = units.Formula{
+	Name: "grazing.RentByHay", Source: "RANCHERS-EDGE",
+	Lookup: "animal units × price of a short ton × 0.20, or ÷ 8.5, rounded to cents The two differ by 1.7 times, and both are meant for irrigated pasture: too high for dry range.",
+	Arguments: []units.Argument{
+		{Name: "animals", Quantity: "AnimalUnits", Unit: "AU", Factor: float64(units.AnimalUnit), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "hay", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rule", Words: []string{"quality", "eighth"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+	},
+}
+
+var formulaRentByValue = units.Formula{
+	Name: "grazing.RentByValue", Source: "IOWA-C2-23",
+	Lookup: "value × 1.5 to 2.0 %, rounded to cents",
+	Arguments: []units.Argument{
+		{Name: "value", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaRentByForage = units.Formula{
+	Name: "grazing.RentByForage", Source: "IOWA-C2-23",
+	Lookup: "forage × price of grass hay × 25 %, rounded to cents",
+	Arguments: []units.Argument{
+		{Name: "forage", Quantity: "FreshFeed", Unit: "lb", Factor: float64(units.FreshPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "hay", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaHayPerUse = units.Formula{
+	Name: "grazing.HayPerUse", Source: "definition: price times feed; HFG-HAY-COSTS, ALABAMA-STOCKPILE a day's cost",
+	Lookup: "price × what the animal unit eats of hay in 30 days ÷ (1 - waste), rounded to cents Pasture is about a third of the price of bought feed by one adviser [SDSU-OLLILA]; a winter day of hay for a cow was about 1.35 USD in Virginia and 1.63 in Alabama.",
+	Arguments: []units.Argument{
+		{Name: "hay", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "demand", Quantity: "FreshFeed", Unit: "lb", Factor: float64(units.FreshPound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "waste", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1, HighOpen: true}},
+	},
+}
+
+var formulaPaybackYears = units.Formula{
+	Name: "grazing.PaybackYears", Source: "definition: cost over yearly gain",
+	Lookup: "cost ÷ gain of a year A trade paper's graziers look for 2 to 3 years on productive land, 3 to 5 on range, and judge fence and water by the acre [STOCKMAN-PAYBACK].",
+	Arguments: []units.Argument{
+		{Name: "cost", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "gain", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaGainOfDays = units.Formula{
+	Name: "grazing.GainOfDays", Source: "HALICH-LAST-DAYS",
+	Lookup: "head × days × what a head saves in a day; moves × time of one × wage of an hour; the difference, each rounded to cents Take for the saving what the last days save, not the mean of all days: the first extra days of grazing come cheap, the last ones cost moves, fence and thin animals, and a mean saving overstates them [HALICH-LAST-DAYS].",
+	Arguments: []units.Argument{
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "days", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "saving", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "moves", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "each", Quantity: "Days", Unit: "h", Factor: float64(units.Hour), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "wage", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
 	},
 }
 
@@ -342,25 +461,14 @@ var formulaStayOfRest = units.Formula{
 	},
 }
 
-var formulaStripOpen = units.Formula{
-	Name: "grazing.StripOpen", Source: "definition: one stay for each strip given",
-	Quantity: "Days", Lines: []units.Line{
-		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+var formulaRestingShare = units.Formula{
+	Name: "grazing.RestingShare", Source: "definition: a group stands in one paddock, the others rest",
+	Quantity: "Fraction", Lines: []units.Line{
+		{Value: units.Term{Op: "-", Terms: []units.Term{{Number: 1}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}}}},
 	},
 	Arguments: []units.Argument{
-		{Name: "stay", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "strips", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
-	},
-}
-
-var formulaRegrowthBitten = units.Formula{
-	Name: "grazing.RegrowthBitten", Source: "PROG-LANE",
-	Quantity: "Days", Unit: "days", Empirical: true, Lines: []units.Line{
-		{Value: units.Term{Op: "max", Terms: []units.Term{{Number: 0}, {Op: "-", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 5}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Number: 100}}}}}}}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "open", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+		{Name: "paddocks", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "groups", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
 	},
 }
 
@@ -391,6 +499,36 @@ var formulaPatchGain = units.Formula{
 	},
 }
 
+var formulaPatchNextStands = units.Formula{
+	Name: "grazing.PatchNextStands", Source: "ONE-PATCH-CODE the model; ours: the search",
+	Lookup: "exp(growth - crowding × stand) - 1 = most × stand ÷ (stand² + half²), sought in 20,000 equal parts up to growth ÷ crowding, above which nothing can stay, and there by halving; two stands in one part are not told from none",
+	Arguments: []units.Argument{
+		{Name: "growth", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 10, HighOf: -1}},
+		{Name: "crowding", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "most", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "half", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaPatchGainStands = units.Formula{
+	Name: "grazing.PatchGainStands", Source: "ONE-PATCH-CODE the model; ours: the search",
+	Lookup: "growth × (1 - stand ÷ ceiling) = most × stand ÷ (1 + stand²), sought as in PatchNextStands, up to the ceiling",
+	Arguments: []units.Argument{
+		{Name: "growth", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "ceiling", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+		{Name: "most", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaWires = units.Formula{
+	Name: "grazing.Wires", Source: "ARS-SPURGE-FENCE, SHEEP101-FENCE, NRCS-382-SPEC, as the row says",
+	Arguments: []units.Argument{
+		{Name: "stock", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "line", Words: []string{"boundary", "interior"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 2, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
 var formulaFencePosts = units.Formula{
 	Name: "grazing.FencePosts", Source: "POULTRY-NET-SELLER a roll of 164 ft with posts every 7.5 ft; ARS-SPURGE-FENCE posts each 30 ft; ours: counted",
 	Lookup: "fence / spacing, rounded up, and one more",
@@ -417,6 +555,23 @@ var formulaNettingSquare = units.Formula{
 	Arguments: []units.Argument{
 		{Name: "rolls", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "roll", Quantity: "Length", Unit: "ft", Factor: float64(units.Foot), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaNettingOrWire = units.Formula{
+	Name: "grazing.NettingOrWire", Source: "DEFRA-SHEEP, DEFRA-GOAT horned stock and young kids; ours: the rest, common practice",
+	Arguments: []units.Argument{
+		{Name: "stock", Words: []string{"quiet cattle", "small", "birds", "horned"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 4, HighOf: -1}},
+		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
+	},
+}
+
+var formulaInitialRate = units.Formula{
+	Name: "grazing.InitialRate", Source: "NRCS-MONTANA-RATES, SCS-COLORADO-M240, SCS-COLORADO-326, SAMA-LAND, GILLEN-2004, GUNTER-2019, LAURIAULT-2023, ANDRADE-2022, as the row says",
+	Quantity: "UseRate", Arguments: []units.Argument{
+		{Name: "site", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "year", Words: []string{"below", "normal", "above"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
 	},
 }
 
@@ -537,17 +692,6 @@ var formulaGrazedArea = units.Formula{
 	},
 }
 
-var formulaRestingShare = units.Formula{
-	Name: "grazing.RestingShare", Source: "definition: a group stands in one paddock, the others rest",
-	Quantity: "Fraction", Lines: []units.Line{
-		{Value: units.Term{Op: "-", Terms: []units.Term{{Number: 1}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Argument: 1}}}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "paddocks", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "groups", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: 0, HighOf: 0}},
-	},
-}
-
 var formulaLandInUse = units.Formula{
 	Name: "grazing.LandInUse", Source: "definition: land not grazed, and land grazed for a part of the season, taken off",
 	Quantity: "Area", Lines: []units.Line{
@@ -558,6 +702,27 @@ var formulaLandInUse = units.Formula{
 		{Name: "resting", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 		{Name: "deferred", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 		{Name: "part", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaPlanningLand = units.Formula{
+	Name: "grazing.PlanningLand", Source: "KSTATE-STOCKING, MISSOURI-5292, SHEEP101-LAND, ARKANSAS-COFFEY, OREGON-ACRES, MINN-PASTURE, ALABAMA-STOCKPILE, SMALLHOLDING-LU, TEAGASC-GUIDE, as the row says",
+	Quantity: "Area", Arguments: []units.Argument{
+		{Name: "region", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "stock", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
+	},
+}
+
+var formulaSpace = units.Formula{
+	Name: "grazing.Space", Source: "EU-889-2008, SERBIA-ORGANIC, FREE-RANGE-HENS, PLAMONDON-HENS, MISSOURI-GOSLING, WASHINGTON-LOTS, NC-DRY-LOT, IOWA-SACRIFICE, ELCR-LOTS, THEHORSE-PADDOCK, as the row says",
+	Quantity: "Area", Arguments: []units.Argument{
+		{Name: "stock", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rule", Words: []string{"nitrogen", "range", "open", "used", "yard", "lot"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 6, HighOf: -1}},
+		{Name: "by", Unit: "", Factor: 1, Domain: units.Limits{Low: -inf, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "head", Unit: "", Factor: 1, Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "end", Words: []string{"low", "middle", "high"}, Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: 3, HighOf: -1}},
 	},
 }
 
@@ -593,17 +758,6 @@ var formulaUse = units.Formula{
 	Arguments: []units.Argument{
 		{Name: "rate", Quantity: "UseRate", Unit: "AUM/ac", Factor: float64(units.AnimalUnitMonthPerAcre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-	},
-}
-
-var formulaStockDensity = units.Formula{
-	Name: "grazing.StockDensity", Source: "FARM-PROGRESS-2012; CRADLE-COAST-DSE worked example",
-	Quantity: "StockDensity", Lines: []units.Line{
-		{Value: units.Term{Op: "/", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
-	},
-	Arguments: []units.Argument{
-		{Name: "weight", Quantity: "LiveWeight", Unit: "lb", Factor: float64(units.LivePound), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
-		{Name: "area", Quantity: "Area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1, LowOpen: true}},
 	},
 }
 
@@ -707,6 +861,17 @@ var formulaLandForHead = units.Formula{
 	},
 }
 
+var formulaHeadOnLand = units.Formula{
+	Name: "grazing.HeadOnLand", Source: "QUEENSLAND-CAPACITY head of 1,000 ha; definition: rate times land",
+	Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "area", Quantity: "Area", Unit: "ha", Factor: float64(units.Hectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "rate", Quantity: "HeadRate", Unit: "head/ha", Factor: float64(units.HeadPerHectare), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
 var formulaStripLength = units.Formula{
 	Name: "grazing.StripLength", Source: "definition: a rectangle; UCONN-STEPS prints one",
 	Quantity: "Length", Lines: []units.Line{
@@ -749,6 +914,28 @@ var formulaPartOfDayDemand = units.Formula{
 		{Name: "demand", Quantity: "Demand", Unit: "lb/day", Factor: float64(units.PoundPerDay), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
 		{Name: "share", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 		{Name: "part", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
+	},
+}
+
+var formulaStripOpen = units.Formula{
+	Name: "grazing.StripOpen", Source: "definition: one stay for each strip given",
+	Quantity: "Days", Lines: []units.Line{
+		{Value: units.Term{Op: "*", Terms: []units.Term{{Argument: 1}, {Argument: 2}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "stay", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "strips", Unit: "", Factor: 1, Domain: units.Limits{Low: 1, LowOf: -1, High: inf, HighOf: -1}},
+	},
+}
+
+var formulaRegrowthBitten = units.Formula{
+	Name: "grazing.RegrowthBitten", Source: "PROG-LANE",
+	Quantity: "Days", Unit: "days", Empirical: true, Lines: []units.Line{
+		{Value: units.Term{Op: "max", Terms: []units.Term{{Number: 0}, {Op: "-", Terms: []units.Term{{Argument: 1}, {Op: "-", Terms: []units.Term{{Number: 5}, {Op: "/", Terms: []units.Term{{Argument: 2}, {Number: 100}}}}}}}}}},
+	},
+	Arguments: []units.Argument{
+		{Name: "open", Quantity: "Days", Unit: "days", Factor: float64(units.Day), Domain: units.Limits{Low: 0, LowOf: -1, High: inf, HighOf: -1}},
+		{Name: "place", Quantity: "Fraction", Unit: "%", Factor: float64(units.Percent), Domain: units.Limits{Low: 0, LowOf: -1, High: 100 * float64(units.Percent), HighOf: -1}},
 	},
 }
 
@@ -830,9 +1017,7 @@ func Formulas() []units.Formula {
 		formulaWinterFeed,
 		formulaHeadToSell,
 		formulaHeadDensity,
-		formulaHeadOnLand,
-		formulaReplacementHead,
-		formulaRelativeLoad,
+		formulaStockDensity,
 		formulaEnergizerOutput,
 		formulaGroundRod,
 		formulaGroundRods,
@@ -841,6 +1026,8 @@ func Formulas() []units.Formula {
 		formulaLaneSides,
 		formulaCrossWires,
 		formulaWireLength,
+		formulaReplacementHead,
+		formulaRelativeLoad,
 		formulaPaddocks,
 		formulaRest,
 		formulaCycle,
@@ -849,8 +1036,7 @@ func Formulas() []units.Formula {
 		formulaDailyArea,
 		formulaPaddocksToBuild,
 		formulaStayOfRest,
-		formulaStripOpen,
-		formulaRegrowthBitten,
+		formulaRestingShare,
 		formulaPatchNext,
 		formulaPatchGain,
 		formulaFencePosts,
@@ -867,12 +1053,10 @@ func Formulas() []units.Formula {
 		formulaSlopeReduction,
 		formulaWaterReduction,
 		formulaGrazedArea,
-		formulaRestingShare,
 		formulaLandInUse,
 		formulaLandPerUse,
 		formulaUsePerLand,
 		formulaUse,
-		formulaStockDensity,
 		formulaStayArea,
 		formulaStayDays,
 		formulaStayHead,
@@ -881,10 +1065,13 @@ func Formulas() []units.Formula {
 		formulaDayArea,
 		formulaCarryingCapacity,
 		formulaLandForHead,
+		formulaHeadOnLand,
 		formulaStripLength,
 		formulaStripArea,
 		formulaStripsPerLane,
 		formulaPartOfDayDemand,
+		formulaStripOpen,
+		formulaRegrowthBitten,
 		formulaWalkLimit,
 		formulaTankVolume,
 		formulaFillRate,

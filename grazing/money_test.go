@@ -3,11 +3,11 @@ package grazing_test
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
-	"pgregory.net/rapid"
 
 	"example.org/soum/grazing"
 	"example.org/soum/units"
@@ -117,6 +117,11 @@ func TestRent(t *testing.T) {
 		require.NoError(t, err)
 		assert.Equal(t, want, same.String())
 	}
+	for _, end := range []units.End{-1, 0, 4} {
+		rent, err := grazing.RentByValue(money(t, "3000 USD"), end)
+		assert.ErrorContains(t, err, "grazing.RentByValue: end is ")
+		assert.Zero(t, rent)
+	}
 	for end, want := range map[units.End]string{units.Low: "45.00 USD", units.Middle: "52.50 USD", units.High: "60.00 USD"} {
 		got, err := grazing.RentByValue(money(t, "3000 USD"), end)
 		require.NoError(t, err)
@@ -129,7 +134,10 @@ func TestRent(t *testing.T) {
 	_, err = grazing.RentByHay(1, price(t, "100 USD/t"), 7)
 	assert.ErrorContains(t, err, "quality")
 	_, err = grazing.RentByHay(1, units.FeedPrice{}, grazing.RentByQuality)
-	assert.ErrorContains(t, err, "for no mass")
+	assert.EqualError(t, err, "grazing.RentByHay: hay is 0 kg, must be above 0 kg")
+	got, err := grazing.RentByForage(1, units.FeedPrice{Money: money(t, "1 USD"), Per: -1})
+	assert.EqualError(t, err, "grazing.RentByForage: hay is -1 kg, must be above 0 kg")
+	assert.Zero(t, got)
 	_, err = grazing.RentByHay(-1, price(t, "100 USD/t"), grazing.RentByQuality)
 	assert.True(t, units.Impossible(err))
 	_, err = grazing.RentPerHead(money(t, "1 USD"), 0, 1)
@@ -160,18 +168,49 @@ func TestHayPerUse(t *testing.T) {
 	}
 	_, err = grazing.HayPerUse(price(t, "100 USD/t"), -1, 0)
 	assert.True(t, units.Impossible(err))
+	_, err = grazing.HayPerUse(units.FeedPrice{}, 1, 0)
+	assert.EqualError(t, err, "grazing.HayPerUse: hay is 0 kg, must be above 0 kg")
 }
 
 func TestPaybackYears(t *testing.T) {
 	years, err := grazing.PaybackYears(money(t, "950 USD"), money(t, "380 USD"))
 	require.NoError(t, err)
 	assert.InDelta(t, 2.5, years, 1e-12)
-	_, err = grazing.PaybackYears(money(t, "950 USD"), money(t, "380 EUR"))
-	assert.ErrorContains(t, err, "two currencies")
+	years, err = grazing.PaybackYears(money(t, "950 USD"), money(t, "380 EUR"))
+	assert.True(t, math.IsNaN(years))
+	assert.EqualError(t, err, `grazing.PaybackYears: gain is "380 EUR": 950 USD and 380 EUR are two currencies, change one into the other first; it takes one of: USD`)
+	var word *units.ParseError
+	assert.ErrorAs(t, err, &word)
 	for _, gain := range []string{"0 USD", "-1 USD"} {
 		years, err = grazing.PaybackYears(money(t, "950 USD"), money(t, gain))
 		assert.True(t, math.IsNaN(years))
-		assert.ErrorContains(t, err, "above 0")
+		assert.ErrorContains(t, err, "grazing.PaybackYears: gain is "+gain+", must be above 0 USD")
+		var domain *units.DomainError
+		assert.ErrorAs(t, err, &domain)
+	}
+}
+
+// TestNoPriceOverflows: where numbers together are beyond all floats there is an error
+// and no money, and nothing panics.
+func TestNoPriceOverflows(t *testing.T) {
+	usd, hay := money(t, "1 USD"), price(t, "1 USD/kg")
+	const huge, tiny = 1e300, 1e-300
+	for name, ask := range map[string]func() (any, error){
+		"FenceCost":    func() (any, error) { return grazing.FenceCost(huge, usd, tiny) },
+		"CostPerUse":   func() (any, error) { return grazing.CostPerUse(usd, 5e-324) },
+		"RentPerHead":  func() (any, error) { return grazing.RentPerHead(usd, tiny, huge) },
+		"RentPerUse":   func() (any, error) { return grazing.RentPerUse(usd, tiny, tiny) },
+		"RentPerUse 2": func() (any, error) { return grazing.RentPerUse(usd, huge, huge) },
+		"RentByHay": func() (any, error) {
+			return grazing.RentByHay(1, units.FeedPrice{Money: usd, Per: 5e-324}, grazing.RentByEighth)
+		},
+		"RentByForage": func() (any, error) { return grazing.RentByForage(huge, units.FeedPrice{Money: usd, Per: tiny}) },
+		"HayPerUse":    func() (any, error) { return grazing.HayPerUse(hay, 1.7e308, 0.99) },
+		"GainOfDays":   func() (any, error) { return grazing.GainOfDays(huge, huge, usd, 1, 1, usd) },
+	} {
+		got, err := ask()
+		assert.ErrorContains(t, err, "grazing."+strings.TrimSuffix(name, " 2")+": the result overflows", name)
+		assert.Zero(t, got, name)
 	}
 }
 
@@ -180,179 +219,15 @@ func TestGainOfDays(t *testing.T) {
 	three, err := grazing.GainOfDays(50, 3*units.Day, money(t, "0.50 USD"), 2, 0.5*units.Hour, money(t, "15 USD"))
 	require.NoError(t, err)
 	assert.Equal(t, "60.00", three.Gain.Amount.StringFixed(2))
-	_, err = grazing.GainOfDays(50, 1, money(t, "0.50 USD"), 2, 1, money(t, "15 EUR"))
-	assert.ErrorContains(t, err, "two currencies")
+	none, err := grazing.GainOfDays(50, 1, money(t, "0.50 USD"), 2, 1, money(t, "15 EUR"))
+	assert.EqualError(t, err, `grazing.GainOfDays: wage is "15 EUR": 0.50 USD and 15 EUR are two currencies, change one into the other first; it takes one of: USD`)
+	assert.Zero(t, none)
 	for i := range 4 {
 		numbers := [4]float64{1, 1, 1, 1}
 		numbers[i] = -1
 		_, err = grazing.GainOfDays(numbers[0], units.Days(numbers[1]), money(t, "1 USD"), numbers[2], units.Days(numbers[3]), money(t, "1 USD"))
 		assert.True(t, units.Impossible(err), i)
 	}
-}
-
-// TestShortOfFeedByHand. 2,000 kg/ha, 1,200 to be left, 25 eaten and 5 grown: 800 ÷
-// 20 = 40 days. For 60 days 400 kg/ha are missing; with three weeks to decide, day
-// 19 is the last. For 30 days 200 are to spare, 27 % of the 750 eaten: long. For 35
-// days 100 of 875: enough.
-func TestShortOfFeedByHand(t *testing.T) {
-	today, err := units.ParseDate("2026-06-01")
-	require.NoError(t, err)
-	grass := grazing.GrassToday{
-		Today: today, End: today + 60, Mass: 2000 * units.KilogramPerHectare, Leave: 1200 * units.KilogramPerHectare,
-		Growth: 5 * units.KilogramPerHectareDay, Eaten: 25 * units.KilogramPerHectareDay, Lead: 21,
-	}
-	got, err := grazing.ShortOfFeed(grass)
-	require.NoError(t, err)
-	assert.Equal(t, grazing.FeedWatch, got.Action)
-	assert.Equal(t, today+40, got.Out)
-	assert.Equal(t, today+19, got.Decide)
-	assert.Equal(t, units.Days(20), got.Short)
-	assert.InDelta(t, 400, got.Missing.KilogramsPerHectare(), 1e-9)
-	assert.Zero(t, got.Spare)
-
-	grass.Lead = 40
-	got, err = grazing.ShortOfFeed(grass)
-	require.NoError(t, err)
-	assert.Equal(t, grazing.FeedDecide, got.Action)
-	grass.Lead = 39.5 // a part of a day counts as a day
-	got, err = grazing.ShortOfFeed(grass)
-	require.NoError(t, err)
-	assert.Equal(t, grazing.FeedDecide, got.Action)
-	grass.Lead = 39
-	got, err = grazing.ShortOfFeed(grass)
-	require.NoError(t, err)
-	assert.Equal(t, grazing.FeedWatch, got.Action)
-
-	grass.End = today + 30
-	got, err = grazing.ShortOfFeed(grass)
-	require.NoError(t, err)
-	assert.Equal(t, grazing.FeedLong, got.Action)
-	assert.InDelta(t, 200, got.Spare.KilogramsPerHectare(), 1e-9)
-	assert.Equal(t, grass.End, got.Out)
-	grass.End = today + 35
-	got, err = grazing.ShortOfFeed(grass)
-	require.NoError(t, err)
-	assert.Equal(t, grazing.FeedEnough, got.Action)
-	assert.InDelta(t, 100, got.Spare.KilogramsPerHectare(), 1e-9)
-
-	// the quarter: 200 to spare; 30 days of 26.6 are 798, a quarter 199.5; of 26.8
-	// they are 804, a quarter 201
-	for eaten, want := range map[float64]grazing.FeedAction{26.6: grazing.FeedLong, 26.8: grazing.FeedEnough} {
-		edge := grass
-		edge.End = today + 30
-		edge.Eaten = units.Growth(eaten) * units.KilogramPerHectareDay
-		edge.Growth = edge.Eaten - 20*units.KilogramPerHectareDay
-		got, err = grazing.ShortOfFeed(edge)
-		require.NoError(t, err)
-		assert.Equal(t, want, got.Action, eaten)
-	}
-
-	// thin today and grown out of it: 100 below, 20 a day more grows than is eaten
-	grass = grazing.GrassToday{
-		Today: today, End: today + 30, Mass: 1100 * units.KilogramPerHectare, Leave: 1200 * units.KilogramPerHectare,
-		Growth: 30 * units.KilogramPerHectareDay, Eaten: 10 * units.KilogramPerHectareDay, Lead: 7,
-	}
-	got, err = grazing.ShortOfFeed(grass)
-	require.NoError(t, err)
-	assert.Equal(t, grazing.FeedDecide, got.Action)
-	assert.Equal(t, today, got.Out)
-	assert.InDelta(t, 5, float64(got.Short), 1e-9)
-	assert.InDelta(t, 100, got.Missing.KilogramsPerHectare(), 1e-9)
-
-	// thin today and never grown out of it
-	grass.Growth = 0
-	got, err = grazing.ShortOfFeed(grass)
-	require.NoError(t, err)
-	assert.Equal(t, today, got.Out)
-	assert.Equal(t, units.Days(30), got.Short)
-	assert.InDelta(t, 400, got.Missing.KilogramsPerHectare(), 1e-9)
-}
-
-func TestShortOfFeedRefuses(t *testing.T) {
-	good := grazing.GrassToday{Today: 20000, End: 20030, Mass: 0.2, Leave: 0.1, Growth: 0.001, Eaten: 0.002, Lead: 7}
-	_, err := grazing.ShortOfFeed(good)
-	require.NoError(t, err)
-	for name, spoil := range map[string]func(*grazing.GrassToday){
-		"mass":   func(g *grazing.GrassToday) { g.Mass = -1 },
-		"leave":  func(g *grazing.GrassToday) { g.Leave = units.Yield(math.NaN()) },
-		"growth": func(g *grazing.GrassToday) { g.Growth = units.Growth(math.Inf(1)) },
-		"eaten":  func(g *grazing.GrassToday) { g.Eaten = -0.001 },
-		"lead":   func(g *grazing.GrassToday) { g.Lead = 367 },
-		"end":    func(g *grazing.GrassToday) { g.End = g.Today - 1 },
-	} {
-		bad := good
-		spoil(&bad)
-		_, err := grazing.ShortOfFeed(bad)
-		assert.True(t, units.Impossible(err), name)
-		assert.ErrorContains(t, err, name)
-	}
-	good.End = good.Today + 366
-	_, err = grazing.ShortOfFeed(good)
-	require.NoError(t, err)
-	good.End++
-	_, err = grazing.ShortOfFeed(good)
-	assert.ErrorContains(t, err, "end")
-}
-
-// TestShortOfFeedAgreesWithCover: on the day it names the cover is what is to be
-// left, within a day's change, and a day in between agrees with CoverAfter.
-func TestShortOfFeedAgreesWithCover(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		today := units.Date(rapid.IntRange(10000, 30000).Draw(t, "today"))
-		g := grazing.GrassToday{
-			Today: today, End: today + units.Date(rapid.IntRange(0, 366).Draw(t, "season")),
-			Mass: drawn(t, "mass", 1300, 4000, units.KilogramPerHectare), Leave: 1200 * units.KilogramPerHectare,
-			Growth: drawn(t, "growth", -10, 60, units.KilogramPerHectareDay),
-			Eaten:  drawn(t, "eaten", 0, 80, units.KilogramPerHectareDay), Lead: drawn(t, "lead", 0, 60, units.Day),
-		}
-		got, err := grazing.ShortOfFeed(g)
-		require.NoError(t, err)
-		require.True(t, g.Today <= got.Out && got.Out <= g.End)
-		cover, err := grazing.CoverAfter(g.Mass, g.Growth, units.Demand(g.Eaten), units.SquareMetre, units.Days(got.Out-g.Today))
-		if !units.Impossible(err) {
-			require.GreaterOrEqual(t, float64(cover), float64(g.Leave)-1e-9)
-		}
-		if got.Missing > 0 {
-			require.Less(t, float64(cover)-float64(g.Eaten-g.Growth), float64(g.Leave)+1e-9)
-			days, err := grazing.GrazingDays(g.Mass, g.Leave, g.Eaten, g.Growth)
-			require.NoError(t, err)
-			require.InDelta(t, float64(days), float64(got.Out-g.Today), 1)
-		}
-		require.False(t, got.Missing > 0 && got.Spare > 0)
-	})
-}
-
-// How long does the grass last, with 25 kg/ha eaten and 5 grown a day?
-func ExampleGrazingDays() {
-	days, _ := grazing.GrazingDays(2000*units.KilogramPerHectare, 1200*units.KilogramPerHectare, 25*units.KilogramPerHectareDay, 5*units.KilogramPerHectareDay)
-	fmt.Println(days.In(units.Metric))
-	// Output: 40 days
-}
-
-// Twenty cows eat 720 lb a day. What do they eat of hay in half a year?
-func ExampleWinterFeed() {
-	feed, _ := grazing.WinterFeed(720*units.PoundPerDay, 180*units.Day, 0, 0)
-	fmt.Printf("%.1f short tons\n", feed.ShortTons())
-	// Output: 64.8 short tons
-}
-
-// 8 t of feed for a herd that eats 10 t until spring: how much of it must go?
-func ExampleHeadToSell() {
-	part, _ := grazing.HeadToSell(8*units.DryMatterTonne, 10*units.DryMatterTonne)
-	fmt.Println(part.In(units.Metric))
-	// Output: 20 %
-}
-
-// Does the grass last until the end of July, and if not, when must I act?
-func ExampleShortOfFeed() {
-	today, _ := units.ParseDate("2026-06-01")
-	end, _ := units.ParseDate("2026-07-31")
-	short, _ := grazing.ShortOfFeed(grazing.GrassToday{
-		Today: today, End: end, Mass: 2000 * units.KilogramPerHectare, Leave: 1200 * units.KilogramPerHectare,
-		Growth: 5 * units.KilogramPerHectareDay, Eaten: 25 * units.KilogramPerHectareDay, Lead: 21 * units.Day,
-	})
-	fmt.Printf("%s: out on %s, decide by %s\n", short.Action, short.Out, short.Decide)
-	// Output: watch: out on 2026-07-11, decide by 2026-06-20
 }
 
 // A mile of portable fence at 18 cents a foot?

@@ -147,39 +147,15 @@ func StayOfRest(rest units.Days, paddocks, groups float64) (units.Days, error) {
 	return units.Answer(&formulaStayOfRest, stay, float64(rest), paddocks, groups)
 }
 
-// StripOpen returns how long the first strip of a run lies open to the animals
-// when no back wire follows them.
+// RestingShare returns the share of the land that rests at any time in a round.
 //
-// Formula: stay * strips
-//
-// Where:
-//   - stay in days: how long each strip feeds them; >= 0
-//   - strips: strips given before the ground behind is shut; >= 1
-//
-// Note: with a back wire every strip is open for one stay. Without one the first
-// is bitten again as it grows: see RegrowthBitten. No back wire is needed while
-// nothing grows, as on stockpiled grass in winter [KENTUCKY-STRIP].
-//
-// Source: definition: one stay for each strip given
-func StripOpen(stay units.Days, strips float64) (units.Days, error) {
-	return units.Answer(&formulaStripOpen, units.Days(float64(stay)*strips), float64(stay), strips)
-}
-
-// RegrowthBitten returns for how many days new growth lies open to be bitten
-// before the animals leave or a back wire shuts them out.
-//
-// Empirical: max(0, open - (5 - place / 100))
+// Formula: 1 - groups / paddocks
 //
 // Where:
-//   - open in days: how long the ground lies open, as of StripOpen; >= 0
-//   - place in %: where in the printed span, 0 for regrowth in 5 days and 100 for 4, the stricter; 0 to 100
-//   - result in days: of regrowth that can be bitten
+//   - paddocks: equal paddocks in the round; >= 1
+//   - groups: groups that graze one after the other, 1 for a single herd; 0 to paddocks
 //
-// Note: for improved pasture that grows. Grass bitten again so soon lives off its
-// reserves and thins. Nothing is bitten again where nothing grows.
-//
-// Source: PROG-LANE
-func RegrowthBitten(open units.Days, place units.Fraction) (units.Days, error) {
-	bitten := units.Days(math.Max(0, float64(open)-(5-float64(place))))
-	return units.Answer(&formulaRegrowthBitten, bitten, float64(open), float64(place))
+// Source: definition: a group stands in one paddock, the others rest
+func RestingShare(paddocks, groups float64) (units.Fraction, error) {
+	return units.Answer(&formulaRestingShare, units.Fraction(1-groups/paddocks), paddocks, groups)
 }

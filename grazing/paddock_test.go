@@ -1,6 +1,7 @@
 package grazing_test
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -60,4 +61,64 @@ func TestRestRefusesMoreGroupsThanPaddocks(t *testing.T) {
 	var domain *units.DomainError
 	require.ErrorAs(t, err, &domain)
 	assert.Equal(t, "groups", domain.Argument)
+}
+
+// TestRestIsRestingShareOfTheRound: each paddock rests for that share of a round.
+func TestRestIsRestingShareOfTheRound(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		paddocks := float64(rapid.IntRange(2, 60).Draw(t, "paddocks"))
+		groups := float64(rapid.IntRange(1, int(paddocks)).Draw(t, "groups"))
+		stay := drawn(t, "stay", 0.5, 7, units.Day)
+		rest, err := grazing.Rest(stay, paddocks, groups)
+		require.NoError(t, err)
+		round, err := grazing.Cycle(stay, paddocks)
+		require.NoError(t, err)
+		share, err := grazing.RestingShare(paddocks, groups)
+		require.NoError(t, err)
+		require.InDelta(t, float64(rest), float64(share)*float64(round), 1e-9*float64(round))
+		if paddocks > groups {
+			back, err := grazing.StayOfRest(rest, paddocks, groups)
+			require.NoError(t, err)
+			nearly(t, stay, back)
+		}
+		build, err := grazing.PaddocksToBuild(rest, stay, groups)
+		require.NoError(t, err)
+		require.Equal(t, paddocks, build)
+	})
+}
+
+// TestPaddocksToBuildKeepsTheRest: never less rest than was wanted, and one paddock
+// fewer would give less.
+func TestPaddocksToBuildKeepsTheRest(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		rest, stay := drawn(t, "rest", 5, 90, units.Day), drawn(t, "stay", 0.25, 10, units.Day)
+		groups := float64(rapid.IntRange(1, 4).Draw(t, "groups"))
+		n, err := grazing.PaddocksToBuild(rest, stay, groups)
+		require.NoError(t, err)
+		kept, err := grazing.Rest(stay, n, groups)
+		require.NoError(t, err)
+		require.GreaterOrEqual(t, float64(kept), float64(rest)*(1-1e-8))
+		require.Less(t, float64(stay)*(n-1-groups), float64(rest))
+	})
+}
+
+// Twelve paddocks, a leader and a follower: how much of the farm rests?
+func ExampleRestingShare() {
+	share, _ := grazing.RestingShare(12, 2)
+	fmt.Println(share.In(units.US))
+	// Output: 83.3 %
+}
+
+// Five weeks of rest, stays of three days, one herd: how many paddocks?
+func ExamplePaddocksToBuild() {
+	paddocks, _ := grazing.PaddocksToBuild(35*units.Day, 3*units.Day, 1)
+	fmt.Println(paddocks)
+	// Output: 13
+}
+
+// I have eight paddocks and want 35 days of rest. How long do they stay?
+func ExampleStayOfRest() {
+	stay, _ := grazing.StayOfRest(35*units.Day, 8, 1)
+	fmt.Println(stay.In(units.US))
+	// Output: 5 days
 }

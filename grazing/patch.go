@@ -64,7 +64,11 @@ type PatchStands struct {
 // 20,000 equal parts up to growth ÷ crowding, above which nothing can stay, and there by
 // halving; two stands in one part are not told from none
 //
-// Errors: *units.DomainError where growth is not 0 to 10, most below 0, crowding or half not above 0
+// Where:
+//   - growth: as in PatchNext; 0 to 10
+//   - crowding: as in PatchNext; > 0
+//   - most: as in PatchNext; >= 0
+//   - half: as in PatchNext; > 0
 //
 // Note: in steps of a growth above 2 a stand may swing about the highest instead.
 //
@@ -72,11 +76,11 @@ type PatchStands struct {
 //
 // Source: ONE-PATCH-CODE the model; ours: the search
 func PatchNextStands(growth, crowding, most, half float64) (PatchStands, error) {
-	guard := patchGuard("PatchNextStands", &formulaPatchNext)
-	if _, err := units.Answer(&guard, 0.0, growth, crowding, most, half); err != nil {
-		return PatchStands{}, err
+	end, err := units.Answer(&formulaPatchNextStands, growth/crowding, growth, crowding, most, half)
+	if err != nil {
+		return noStands, err
 	}
-	return standsWhere(growth/crowding, func(stand float64) float64 {
+	return standsWhere(end, func(stand float64) float64 {
 		return math.Exp(growth-crowding*stand) - 1 - most*stand/(stand*stand+half*half)
 	}), nil
 }
@@ -86,25 +90,25 @@ func PatchNextStands(growth, crowding, most, half float64) (PatchStands, error) 
 // Method: growth × (1 - stand ÷ ceiling) = most × stand ÷ (1 + stand²), sought as in
 // PatchNextStands, up to the ceiling
 //
-// Errors: *units.DomainError where growth or most is below 0 or the ceiling not above 0
+// Where:
+//   - growth: as in PatchGain; >= 0
+//   - ceiling: as in PatchGain; > 0
+//   - most: as in PatchGain; >= 0
 //
 // Check: TestPatchStands
 //
 // Source: ONE-PATCH-CODE the model; ours: the search
 func PatchGainStands(growth, ceiling, most float64) (PatchStands, error) {
-	guard := patchGuard("PatchGainStands", &formulaPatchGain)
-	if _, err := units.Answer(&guard, 0.0, growth, ceiling, most); err != nil {
-		return PatchStands{}, err
+	if _, err := units.Answer(&formulaPatchGainStands, 2*ceiling, growth, ceiling, most); err != nil {
+		return noStands, err
 	}
 	return standsWhere(ceiling, func(stand float64) float64 {
 		return growth*(1-stand/ceiling) - most*stand/(1+stand*stand)
 	}), nil
 }
 
-// patchGuard holds the arguments but the stand to the limits of a formula.
-func patchGuard(name string, of *units.Formula) units.Formula {
-	return units.Formula{Name: "grazing." + name, Source: of.Source, Arguments: of.Arguments[1:]}
-}
+// noStands is beside an error: a stand of 0 would be an answer.
+var noStands = PatchStands{Low: math.NaN(), Edge: math.NaN(), High: math.NaN()}
 
 // patchParts is in how many parts the span of stands is searched.
 const patchParts = 20000

@@ -51,13 +51,24 @@ func TestPatchStands(t *testing.T) {
 	require.NoError(t, err)
 	assert.Zero(t, none, "what does not grow stays at nothing")
 	for _, bad := range [][3]float64{{-1, 10, 2}, {1, 0, 2}, {1, 10, -2}, {math.NaN(), 10, 2}} {
-		_, err := grazing.PatchGainStands(bad[0], bad[1], bad[2])
+		at, err := grazing.PatchGainStands(bad[0], bad[1], bad[2])
 		assert.True(t, units.Impossible(err), "%v", bad)
-		_, err = grazing.PatchNextStands(bad[0], bad[1], bad[2], 1)
+		noStands(t, at)
+		at, err = grazing.PatchNextStands(bad[0], bad[1], bad[2], 1)
 		assert.True(t, units.Impossible(err), "%v", bad)
+		noStands(t, at)
 	}
 	_, err = grazing.PatchNextStands(1, 0.1, 1, 0)
 	assert.ErrorContains(t, err, "grazing.PatchNextStands: half")
+	at, err := grazing.PatchNextStands(1, 5e-324, 1, 1)
+	assert.EqualError(t, err, "grazing.PatchNextStands: the result overflows (+Inf)")
+	noStands(t, at)
+}
+
+// noStands: beside an error every stand is NaN, since 0 would be an answer.
+func noStands(t *testing.T, at grazing.PatchStands) {
+	t.Helper()
+	assert.True(t, math.IsNaN(at.Low) && math.IsNaN(at.Edge) && math.IsNaN(at.High), "%v", at)
 }
 
 // TestPatchGainStandsAreRoots compares with the roots of the cubic

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strconv"
 
 	"example.org/soum/units"
 )
@@ -48,6 +47,11 @@ func WireRows() []WireRow { return slices.Clone(wireRows) }
 // cattle that know it is common practice and stands in no table here. A fence that
 // does not hold lets stock onto roads: local law on boundary fences decides.
 //
+// Where:
+//   - stock: as in WireRows
+//   - line: where the fence stands
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists what there is a row for
 //
 // Source: ARS-SPURGE-FENCE, SHEEP101-FENCE, NRCS-382-SPEC, as the row says
@@ -55,11 +59,12 @@ func Wires(stock string, line FenceLine, end units.End) (float64, error) {
 	var has []string
 	for _, row := range wireRows {
 		if row.Stock == stock && row.Line == line {
-			return row.Wires.At(end), nil
+			return units.Answer(&formulaWires, row.Wires.At(end), 0, float64(line), float64(end))
 		}
 		has = append(has, row.Stock+" ("+row.Line.String()+")")
 	}
-	return math.NaN(), noRow("grazing.WireRow", stock, fmt.Sprintf("no wires of it where the fence is %q", line), has)
+	problem := fmt.Sprintf("no wires of it where the fence is %q", line)
+	return math.NaN(), formulaWires.NoRow("stock", stock, problem, has, 0, float64(line), float64(end))
 }
 
 // FencePosts returns the posts of a straight fence, one at each end and none
@@ -145,15 +150,13 @@ const (
 // figures in the middle of what people do: count NettingRolls against WireLength at
 // your own prices.
 //
-// Errors: a *units.ParseError where the stock is none of the words; a domain error
-// where the area is 0 or below, or not a number
+// Where:
+//   - stock: the stock behind it
+//   - area in ac: the land that it goes over; > 0
 //
 // Source: DEFRA-SHEEP, DEFRA-GOAT horned stock and young kids; ours: the rest, common practice
 func NettingOrWire(stock FencedStock, area units.Area) (MovedFence, error) {
-	if stock.String() == "" {
-		return 0, noRow("grazing.FencedStock", "stock "+strconv.Itoa(int(stock)), "no such stock", namesFencedStock[1:])
-	}
-	if _, err := units.Answer(&movedFenceGuard, area, float64(area)); err != nil {
+	if _, err := units.Answer(&formulaNettingOrWire, area, float64(stock), float64(area)); err != nil {
 		return 0, err
 	}
 	switch {
@@ -167,11 +170,6 @@ func NettingOrWire(stock FencedStock, area units.Area) (MovedFence, error) {
 		return MovedEither, nil
 	}
 	return MovedWires, nil
-}
-
-var movedFenceGuard = units.Formula{
-	Name: "grazing.NettingOrWire", Source: "common practice",
-	Arguments: []units.Argument{{Name: "area", Unit: "ac", Factor: float64(units.Acre), Domain: units.Limits{LowOpen: true, LowOf: -1, High: inf, HighOf: -1}}},
 }
 
 // The sizes of land at which NettingOrWire turns; practice, ours.

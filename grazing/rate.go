@@ -56,16 +56,22 @@ func InitialRates() []InitialRateRow { return slices.Clone(initialRates) }
 // Too many stock starve, eat poisonous plants and strip the ground. Start at the
 // low end, look at the grass, and ask an adviser who knows the land.
 //
+// Where:
+//   - site: as in InitialRates
+//   - year: the kind of year that the rate is meant for
+//   - end: of the printed span
+//
 // Errors: a *units.ParseError that lists the sites, or the years, that have a rate
 //
 // Source: NRCS-MONTANA-RATES, SCS-COLORADO-M240, SCS-COLORADO-326, SAMA-LAND,
 // GILLEN-2004, GUNTER-2019, LAURIAULT-2023, ANDRADE-2022, as the row says
 func InitialRate(site string, year RainYear, end units.End) (units.UseRate, error) {
+	arguments := [...]float64{0, float64(year), float64(end)}
 	var sites, years []string
 	for _, row := range initialRates {
 		switch {
 		case row.Site == site && row.Year == year:
-			return row.Rate.At(end), nil
+			return units.Answer(&formulaInitialRate, row.Rate.At(end), arguments[:]...)
 		case row.Site == site:
 			years = append(years, row.Year.String())
 		}
@@ -74,14 +80,10 @@ func InitialRate(site string, year RainYear, end units.End) (units.UseRate, erro
 		}
 	}
 	if years != nil {
-		return units.UseRate(math.NaN()), noRow("grazing.RainYear", year.String(), fmt.Sprintf("no rate of %q for such a year", site), years)
+		problem := fmt.Sprintf("no rate of %q for such a year", site)
+		return units.UseRate(math.NaN()), formulaInitialRate.NoRow("year", year.String(), problem, years, arguments[:]...)
 	}
-	return units.UseRate(math.NaN()), noRow("grazing.InitialRate", site, "no such site", sites)
-}
-
-// noRow tells that a table has no row of that name, and which it has.
-func noRow(quantity, text, problem string, has []string) error {
-	return &units.ParseError{Quantity: quantity, Text: text, Problem: problem, Accepts: has, Word: true}
+	return units.UseRate(math.NaN()), formulaInitialRate.NoRow("site", site, "no such site", sites, arguments[:]...)
 }
 
 // TameRate returns the rate of tame dryland pasture beside that of native range on
@@ -284,19 +286,6 @@ func GrazedArea(area units.Area, slope, water units.Fraction) (units.Area, error
 	return units.Answer(&formulaGrazedArea, left, float64(area), float64(slope), float64(water))
 }
 
-// RestingShare returns the share of the land that rests at any time in a round.
-//
-// Formula: 1 - groups / paddocks
-//
-// Where:
-//   - paddocks: equal paddocks in the round; >= 1
-//   - groups: groups that graze one after the other, 1 for a single herd; 0 to paddocks
-//
-// Source: definition: a group stands in one paddock, the others rest
-func RestingShare(paddocks, groups float64) (units.Fraction, error) {
-	return units.Answer(&formulaRestingShare, units.Fraction(1-groups/paddocks), paddocks, groups)
-}
-
 // LandInUse returns the land left to graze in a year in which a part is rested
 // whole and a part is deferred, that is held back until its plants have set seed.
 //
@@ -343,11 +332,6 @@ type PlanningRow struct {
 // Source: ours: a collection, each figure with the source and mark on its row
 func PlanningRows() []PlanningRow { return slices.Clone(planningRows) }
 
-var planningGuard = units.Formula{
-	Name: "grazing.PlanningLand", Source: "the source of the row",
-	Arguments: []units.Argument{{Name: "head", Factor: 1, Domain: units.AtLeast(0)}},
-}
-
 // PlanningLand gives the land that a region's advisers reckon for so many head,
 // at an end of the printed span. Low is the least land, so the most stock.
 //
@@ -356,18 +340,24 @@ var planningGuard = units.Formula{
 // CarryingCapacity and the plan. A farm stocked by a figure from elsewhere runs
 // out of grass, and hungry stock come to harm. Ask a local adviser.
 //
-// Errors: a *units.ParseError that lists the regions, or the stock, that have a
-// figure; a domain error where head is below 0 or not a number
+// Where:
+//   - region: as in PlanningRows
+//   - stock: as in PlanningRows
+//   - head: so many animals; >= 0
+//   - end: of the printed span
+//
+// Errors: a *units.ParseError that lists the regions, or the stock, that have a figure
 //
 // Source: KSTATE-STOCKING, MISSOURI-5292, SHEEP101-LAND, ARKANSAS-COFFEY,
 // OREGON-ACRES, MINN-PASTURE, ALABAMA-STOCKPILE, SMALLHOLDING-LU,
 // TEAGASC-GUIDE, as the row says
 func PlanningLand(region, stock string, head float64, end units.End) (units.Area, error) {
+	arguments := [...]float64{0, 0, head, float64(end)}
 	var regions, kinds []string
 	for _, row := range planningRows {
 		switch {
 		case row.Region == region && row.Stock == stock:
-			return units.Answer(&planningGuard, row.Land.At(end)*units.Area(head), head)
+			return units.Answer(&formulaPlanningLand, row.Land.At(end)*units.Area(head), arguments[:]...)
 		case row.Region == region:
 			kinds = append(kinds, row.Stock)
 		}
@@ -376,7 +366,8 @@ func PlanningLand(region, stock string, head float64, end units.End) (units.Area
 		}
 	}
 	if kinds != nil {
-		return units.Area(math.NaN()), noRow("grazing.PlanningRow", stock, fmt.Sprintf("no figure of it for %q", region), kinds)
+		problem := fmt.Sprintf("no figure of it for %q", region)
+		return units.Area(math.NaN()), formulaPlanningLand.NoRow("stock", stock, problem, kinds, arguments[:]...)
 	}
-	return units.Area(math.NaN()), noRow("grazing.PlanningRow", region, "no such region", regions)
+	return units.Area(math.NaN()), formulaPlanningLand.NoRow("region", region, "no such region", regions, arguments[:]...)
 }

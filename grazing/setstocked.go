@@ -33,11 +33,12 @@ var setStockedGuard = units.Formula{
 	},
 }
 
-// possible gives the error of the first field that is impossible.
-func (s *SetStocking) possible(function string) error {
+// possible gives the error of the first field that is impossible, or of an answer that
+// overflows.
+func (s *SetStocking) possible(function string, answer float64) error {
 	guard := setStockedGuard
 	guard.Name = function
-	_, err := units.Answer(&guard, 0.0, float64(s.Ceiling), s.RelativeGrowth, float64(s.HalfIntake),
+	_, err := units.Answer(&guard, answer, float64(s.Ceiling), s.RelativeGrowth, float64(s.HalfIntake),
 		float64(s.FullIntake), float64(s.FullIntake/units.Growth(s.HalfIntake)), float64(s.Start), float64(s.Days))
 	return err
 }
@@ -66,7 +67,7 @@ func (s *SetStocking) relativeChange(mass float64) float64 {
 //
 // Source: NOY-MEIR-1975 the forms of growth and intake are from memory, not seen; that one mass, intake that levels off and a fixed number of stock make two outcomes is in GRAZING-REVIEW
 func SetStocked(s SetStocking) ([]units.Yield, error) {
-	if err := s.possible("grazing.SetStocked"); err != nil {
+	if err := s.possible("grazing.SetStocked", 0); err != nil {
 		return nil, err
 	}
 	parts := int(math.Ceil(4 * (s.RelativeGrowth + float64(s.FullIntake/units.Growth(s.HalfIntake)))))
@@ -104,12 +105,12 @@ func SetStocked(s SetStocking) ([]units.Yield, error) {
 //
 // Source: NOY-MEIR-1975 growth set equal to intake and solved for the mass; the solution is ours
 func SetStockedBalances(s SetStocking) (low, high units.Yield, err error) {
-	if err := s.possible("grazing.SetStockedBalances"); err != nil {
+	k, v0 := float64(s.Ceiling), float64(s.HalfIntake)
+	square := (k+v0)*(k+v0) - 4*float64(s.FullIntake)*k/s.RelativeGrowth
+	if err := s.possible("grazing.SetStockedBalances", square); err != nil {
 		nan := units.Yield(math.NaN())
 		return nan, nan, err
 	}
-	k, v0 := float64(s.Ceiling), float64(s.HalfIntake)
-	square := (k+v0)*(k+v0) - 4*float64(s.FullIntake)*k/s.RelativeGrowth
 	if square < 0 {
 		return 0, 0, nil
 	}

@@ -220,6 +220,15 @@ func TestSetStockedRefuses(t *testing.T) {
 	}
 }
 
+// TestSetStockedBalancesOverflow: masses whose squares are beyond all floats.
+func TestSetStockedBalancesOverflow(t *testing.T) {
+	s := meadow(40, 2000, 10)
+	s.Ceiling = 1e200
+	low, high, err := grazing.SetStockedBalances(s)
+	assert.EqualError(t, err, "grazing.SetStockedBalances: the result overflows (+Inf)")
+	assert.True(t, math.IsNaN(float64(low)) && math.IsNaN(float64(high)))
+}
+
 func TestSetStockedMoreStockNeverMoreMass(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		full := rapid.Float64Range(0, 2000).Draw(t, "full")

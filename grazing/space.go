@@ -55,11 +55,6 @@ func (r *SpaceRow) at(end units.End) units.Area {
 // Source: ours: a collection, each figure with the source and mark on its row
 func SpaceRows() []SpaceRow { return slices.Clone(spaceRows) }
 
-var spaceGuard = units.Formula{
-	Name: "grazing.Space", Source: "the source of the row",
-	Arguments: []units.Argument{{Name: "head", Factor: 1, Domain: units.AtLeast(0)}},
-}
-
 // Space gives the land for so many animals by a rule and its source, at an end of
 // the printed span: low is the least land. The figures that herd.Rooms holds (pens
 // moved daily, pigs, hens running free, alpacas, horses by sod) are not repeated.
@@ -77,20 +72,28 @@ var spaceGuard = units.Formula{
 // These are laws and labels of their places, in part superseded: the local rule of
 // today decides, and the animals' welfare with it.
 //
-// Errors: a *units.ParseError that lists what there is a row for; a domain error
-// where head is below 0 or not a number
+// Where:
+//   - stock: as in SpaceRows
+//   - rule: what the figure is meant for
+//   - by: a word for the source, as in SpaceRows
+//   - head: so many animals; >= 0
+//   - end: of the printed span
+//
+// Errors: a *units.ParseError that lists what there is a row for
 //
 // Source: EU-889-2008, SERBIA-ORGANIC, FREE-RANGE-HENS, PLAMONDON-HENS,
 // MISSOURI-GOSLING, WASHINGTON-LOTS, NC-DRY-LOT, IOWA-SACRIFICE, ELCR-LOTS,
 // THEHORSE-PADDOCK, as the row says
 func Space(stock string, rule SpaceRule, by string, head float64, end units.End) (units.Area, error) {
+	arguments := [...]float64{0, float64(rule), 0, head, float64(end)}
 	var has []string
 	for i := range spaceRows {
 		row := &spaceRows[i]
 		if row.Stock == stock && row.Rule == rule && row.By == by {
-			return units.Answer(&spaceGuard, row.at(end)*units.Area(head), head)
+			return units.Answer(&formulaSpace, row.at(end)*units.Area(head), arguments[:]...)
 		}
 		has = append(has, fmt.Sprintf("%s (%s, %s)", row.Stock, row.Rule, row.By))
 	}
-	return units.Area(math.NaN()), noRow("grazing.SpaceRow", stock, fmt.Sprintf("no room of it by %q, %q", rule, by), has)
+	problem := fmt.Sprintf("no room of it by %q, %q", rule, by)
+	return units.Area(math.NaN()), formulaSpace.NoRow("stock", stock, problem, has, arguments[:]...)
 }

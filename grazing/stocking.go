@@ -57,22 +57,6 @@ func Use(rate units.UseRate, area units.Area) (units.UnitDays, error) {
 	return units.Answer(&formulaUse, use, float64(rate), float64(area))
 }
 
-// StockDensity returns the live weight on each unit of the land that is grazed
-// now. Over the whole farm and season the same sum is the stocking rate: say
-// which area is meant.
-//
-// Formula: weight / area
-//
-// Where:
-//   - weight in lb: live weight of all the animals together; >= 0
-//   - area in ac: the land they stand on; > 0
-//
-// Source: FARM-PROGRESS-2012; CRADLE-COAST-DSE worked example
-func StockDensity(weight units.LiveWeight, area units.Area) (units.StockDensity, error) {
-	density := units.StockDensity(float64(weight) / float64(area))
-	return units.Answer(&formulaStockDensity, density, float64(weight), float64(area))
-}
-
 // StayArea returns the land that feeds a herd for a stay.
 //
 // Formula: demand * days / (available * use)
@@ -219,4 +203,18 @@ func CarryingCapacity(yield units.Yield, use units.Fraction, intake units.Demand
 func LandForHead(head float64, rate units.HeadRate) (units.Area, error) {
 	area := units.Area(head / float64(rate))
 	return units.Answer(&formulaLandForHead, area, head, float64(rate))
+}
+
+// HeadOnLand returns the animals that a rate puts on a piece of land, exact and
+// not rounded: round down. It is LandForHead the other way round.
+//
+// Formula: area * rate
+//
+// Where:
+//   - area in ha: the land; >= 0
+//   - rate in head/ha: animals each unit of land carries; >= 0
+//
+// Source: QUEENSLAND-CAPACITY head of 1,000 ha; definition: rate times land
+func HeadOnLand(area units.Area, rate units.HeadRate) (float64, error) {
+	return units.Answer(&formulaHeadOnLand, float64(area)*float64(rate), float64(area), float64(rate))
 }

@@ -1,6 +1,7 @@
 package grazing_test
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -158,16 +159,9 @@ func TestLandForHeadTurnsCarryingCapacityRound(t *testing.T) {
 	})
 }
 
-// The weight on the ground is the same weight whatever the ground: density
-// times area.
-func TestStockDensityHalvesOnTwiceTheLand(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		weight := drawn(t, "weight", 1, 1e5, units.LiveKilogram)
-		area := drawn(t, "area", 0.01, 100, units.Hectare)
-		one, err := grazing.StockDensity(weight, area)
-		require.NoError(t, err)
-		two, err := grazing.StockDensity(weight, 2*area)
-		require.NoError(t, err)
-		assert.Equal(t, one, 2*two)
-	})
+// Six head a hectare on 21 ha that can be used: how many?
+func ExampleHeadOnLand() {
+	head, _ := grazing.HeadOnLand(21*units.Hectare, 6*units.HeadPerHectare)
+	fmt.Printf("%.0f\n", head)
+	// Output: 126
 }

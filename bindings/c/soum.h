@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 129057843 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 325734239 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -1383,17 +1383,17 @@ enum soum_formula {
 	SOUM_GRAZING_WINTER_FEED = 207, /* 4 */
 	SOUM_GRAZING_HEAD_TO_SELL = 208, /* 2 */
 	SOUM_GRAZING_HEAD_DENSITY = 209, /* 2 */
-	SOUM_GRAZING_HEAD_ON_LAND = 210, /* 2 */
-	SOUM_GRAZING_REPLACEMENT_HEAD = 211, /* 3 */
-	SOUM_GRAZING_RELATIVE_LOAD = 212, /* 4 */
-	SOUM_GRAZING_ENERGIZER_OUTPUT = 213, /* 1 */
-	SOUM_GRAZING_GROUND_ROD = 214, /* 2 */
-	SOUM_GRAZING_GROUND_RODS = 215, /* 2 */
-	SOUM_GRAZING_FENCE_LENGTH = 216, /* 2 */
-	SOUM_GRAZING_SQUARE_SIDE = 217, /* 1 */
-	SOUM_GRAZING_LANE_SIDES = 218, /* 3 */
-	SOUM_GRAZING_CROSS_WIRES = 219, /* 2 */
-	SOUM_GRAZING_WIRE_LENGTH = 220, /* 2 */
+	SOUM_GRAZING_STOCK_DENSITY = 210, /* 2 */
+	SOUM_GRAZING_ENERGIZER_OUTPUT = 211, /* 1 */
+	SOUM_GRAZING_GROUND_ROD = 212, /* 2 */
+	SOUM_GRAZING_GROUND_RODS = 213, /* 2 */
+	SOUM_GRAZING_FENCE_LENGTH = 214, /* 2 */
+	SOUM_GRAZING_SQUARE_SIDE = 215, /* 1 */
+	SOUM_GRAZING_LANE_SIDES = 216, /* 3 */
+	SOUM_GRAZING_CROSS_WIRES = 217, /* 2 */
+	SOUM_GRAZING_WIRE_LENGTH = 218, /* 2 */
+	SOUM_GRAZING_REPLACEMENT_HEAD = 219, /* 3 */
+	SOUM_GRAZING_RELATIVE_LOAD = 220, /* 4 */
 	SOUM_GRAZING_PADDOCKS = 221, /* 3 */
 	SOUM_GRAZING_REST = 222, /* 3 */
 	SOUM_GRAZING_CYCLE = 223, /* 2 */
@@ -1402,42 +1402,42 @@ enum soum_formula {
 	SOUM_GRAZING_DAILY_AREA = 226, /* 2 */
 	SOUM_GRAZING_PADDOCKS_TO_BUILD = 227, /* 3 */
 	SOUM_GRAZING_STAY_OF_REST = 228, /* 3 */
-	SOUM_GRAZING_STRIP_OPEN = 229, /* 2 */
-	SOUM_GRAZING_REGROWTH_BITTEN = 230, /* 2 */
-	SOUM_GRAZING_PATCH_NEXT = 231, /* 5 */
-	SOUM_GRAZING_PATCH_GAIN = 232, /* 4 */
-	SOUM_GRAZING_FENCE_POSTS = 233, /* 2 */
-	SOUM_GRAZING_NETTING_ROLLS = 234, /* 2 */
-	SOUM_GRAZING_NETTING_SQUARE = 235, /* 2 */
-	SOUM_GRAZING_TAME_RATE = 236, /* 1 */
-	SOUM_GRAZING_USE_OF_YIELD = 237, /* 3 */
-	SOUM_GRAZING_LAND_OF_USE = 238, /* 1 */
-	SOUM_GRAZING_USE_OF_LAND = 239, /* 1 */
-	SOUM_GRAZING_FEED_FOR_USE = 240, /* 2 */
-	SOUM_GRAZING_HEAD_FOR_USE = 241, /* 3 */
-	SOUM_GRAZING_DAYS_FOR_USE = 242, /* 2 */
-	SOUM_GRAZING_USE_LOST = 243, /* 4 */
-	SOUM_GRAZING_SLOPE_REDUCTION = 244, /* 1 */
-	SOUM_GRAZING_WATER_REDUCTION = 245, /* 1 */
-	SOUM_GRAZING_GRAZED_AREA = 246, /* 3 */
-	SOUM_GRAZING_RESTING_SHARE = 247, /* 2 */
-	SOUM_GRAZING_LAND_IN_USE = 248, /* 4 */
-	SOUM_GRAZING_LAND_PER_USE = 249, /* 3 */
-	SOUM_GRAZING_USE_PER_LAND = 250, /* 3 */
-	SOUM_GRAZING_USE = 251, /* 2 */
-	SOUM_GRAZING_STOCK_DENSITY = 252, /* 2 */
-	SOUM_GRAZING_STAY_AREA = 253, /* 4 */
-	SOUM_GRAZING_STAY_DAYS = 254, /* 4 */
-	SOUM_GRAZING_STAY_HEAD = 255, /* 6 */
-	SOUM_GRAZING_DAYS_PER_HEIGHT = 256, /* 2 */
-	SOUM_GRAZING_DAYS_PER_LAND = 257, /* 3 */
-	SOUM_GRAZING_DAY_AREA = 258, /* 3 */
-	SOUM_GRAZING_CARRYING_CAPACITY = 259, /* 4 */
-	SOUM_GRAZING_LAND_FOR_HEAD = 260, /* 2 */
-	SOUM_GRAZING_STRIP_LENGTH = 261, /* 2 */
-	SOUM_GRAZING_STRIP_AREA = 262, /* 2 */
-	SOUM_GRAZING_STRIPS_PER_LANE = 263, /* 2 */
-	SOUM_GRAZING_PART_OF_DAY_DEMAND = 264, /* 3 */
+	SOUM_GRAZING_RESTING_SHARE = 229, /* 2 */
+	SOUM_GRAZING_PATCH_NEXT = 230, /* 5 */
+	SOUM_GRAZING_PATCH_GAIN = 231, /* 4 */
+	SOUM_GRAZING_FENCE_POSTS = 232, /* 2 */
+	SOUM_GRAZING_NETTING_ROLLS = 233, /* 2 */
+	SOUM_GRAZING_NETTING_SQUARE = 234, /* 2 */
+	SOUM_GRAZING_TAME_RATE = 235, /* 1 */
+	SOUM_GRAZING_USE_OF_YIELD = 236, /* 3 */
+	SOUM_GRAZING_LAND_OF_USE = 237, /* 1 */
+	SOUM_GRAZING_USE_OF_LAND = 238, /* 1 */
+	SOUM_GRAZING_FEED_FOR_USE = 239, /* 2 */
+	SOUM_GRAZING_HEAD_FOR_USE = 240, /* 3 */
+	SOUM_GRAZING_DAYS_FOR_USE = 241, /* 2 */
+	SOUM_GRAZING_USE_LOST = 242, /* 4 */
+	SOUM_GRAZING_SLOPE_REDUCTION = 243, /* 1 */
+	SOUM_GRAZING_WATER_REDUCTION = 244, /* 1 */
+	SOUM_GRAZING_GRAZED_AREA = 245, /* 3 */
+	SOUM_GRAZING_LAND_IN_USE = 246, /* 4 */
+	SOUM_GRAZING_LAND_PER_USE = 247, /* 3 */
+	SOUM_GRAZING_USE_PER_LAND = 248, /* 3 */
+	SOUM_GRAZING_USE = 249, /* 2 */
+	SOUM_GRAZING_STAY_AREA = 250, /* 4 */
+	SOUM_GRAZING_STAY_DAYS = 251, /* 4 */
+	SOUM_GRAZING_STAY_HEAD = 252, /* 6 */
+	SOUM_GRAZING_DAYS_PER_HEIGHT = 253, /* 2 */
+	SOUM_GRAZING_DAYS_PER_LAND = 254, /* 3 */
+	SOUM_GRAZING_DAY_AREA = 255, /* 3 */
+	SOUM_GRAZING_CARRYING_CAPACITY = 256, /* 4 */
+	SOUM_GRAZING_LAND_FOR_HEAD = 257, /* 2 */
+	SOUM_GRAZING_HEAD_ON_LAND = 258, /* 2 */
+	SOUM_GRAZING_STRIP_LENGTH = 259, /* 2 */
+	SOUM_GRAZING_STRIP_AREA = 260, /* 2 */
+	SOUM_GRAZING_STRIPS_PER_LANE = 261, /* 2 */
+	SOUM_GRAZING_PART_OF_DAY_DEMAND = 262, /* 3 */
+	SOUM_GRAZING_STRIP_OPEN = 263, /* 2 */
+	SOUM_GRAZING_REGROWTH_BITTEN = 264, /* 2 */
 	SOUM_GRAZING_WALK_LIMIT = 265, /* 2 */
 	SOUM_GRAZING_TANK_VOLUME = 266, /* 3 */
 	SOUM_GRAZING_FILL_RATE = 267, /* 2 */
@@ -2152,15 +2152,8 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		  "grazing.HeadToSell: limits of need: > 0 (kg)" },
 		{ "grazing.HeadDensity: limits of head: >= 0",
 		  "grazing.HeadDensity: limits of area: > 0 (ac)" },
-		{ "grazing.HeadOnLand: limits of area: >= 0 (ha)",
-		  "grazing.HeadOnLand: limits of rate: >= 0 (head/ha)" },
-		{ "grazing.ReplacementHead: limits of head: >= 0",
-		  "grazing.ReplacementHead: limits of share: 0 to 100 (%)",
-		  "grazing.ReplacementHead: limits of ratio: >= 0" },
-		{ "grazing.RelativeLoad: limits of one: >= 0 (head/ha)",
-		  "grazing.RelativeLoad: limits of one_alone: > 0 (head/ha)",
-		  "grazing.RelativeLoad: limits of other: >= 0 (head/ha)",
-		  "grazing.RelativeLoad: limits of other_alone: > 0 (head/ha)" },
+		{ "grazing.StockDensity: limits of weight: >= 0 (lb)",
+		  "grazing.StockDensity: limits of area: > 0 (ac)" },
 		{ "grazing.EnergizerOutput: limits of fence: >= 0 (mi)" },
 		{ "grazing.GroundRod: limits of output: >= 0 (J)",
 		  "grazing.GroundRod: limits of rule: one of trade press, utility" },
@@ -2176,6 +2169,13 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		  "grazing.CrossWires: limits of strips: >= 1" },
 		{ "grazing.WireLength: limits of fence: >= 0 (mi)",
 		  "grazing.WireLength: limits of wires: >= 0" },
+		{ "grazing.ReplacementHead: limits of head: >= 0",
+		  "grazing.ReplacementHead: limits of share: 0 to 100 (%)",
+		  "grazing.ReplacementHead: limits of ratio: >= 0" },
+		{ "grazing.RelativeLoad: limits of one: >= 0 (head/ha)",
+		  "grazing.RelativeLoad: limits of one_alone: > 0 (head/ha)",
+		  "grazing.RelativeLoad: limits of other: >= 0 (head/ha)",
+		  "grazing.RelativeLoad: limits of other_alone: > 0 (head/ha)" },
 		{ "grazing.Paddocks: limits of rest: >= 0 (days)",
 		  "grazing.Paddocks: limits of stay: > 0 (days)",
 		  "grazing.Paddocks: limits of groups: >= 1" },
@@ -2196,10 +2196,8 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		{ "grazing.StayOfRest: limits of rest: >= 0 (days)",
 		  "grazing.StayOfRest: limits of paddocks: > groups",
 		  "grazing.StayOfRest: limits of groups: >= 1" },
-		{ "grazing.StripOpen: limits of stay: >= 0 (days)",
-		  "grazing.StripOpen: limits of strips: >= 1" },
-		{ "grazing.RegrowthBitten: limits of open: >= 0 (days)",
-		  "grazing.RegrowthBitten: limits of place: 0 to 100 (%)" },
+		{ "grazing.RestingShare: limits of paddocks: >= 1",
+		  "grazing.RestingShare: limits of groups: 0 to paddocks" },
 		{ "grazing.PatchNext: limits of stand: >= 0",
 		  "grazing.PatchNext: limits of growth: 0 to 10",
 		  "grazing.PatchNext: limits of crowding: > 0",
@@ -2237,8 +2235,6 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		{ "grazing.GrazedArea: limits of area: >= 0 (ac)",
 		  "grazing.GrazedArea: limits of slope: 0 to 100 (%)",
 		  "grazing.GrazedArea: limits of water: 0 to 100 (%)" },
-		{ "grazing.RestingShare: limits of paddocks: >= 1",
-		  "grazing.RestingShare: limits of groups: 0 to paddocks" },
 		{ "grazing.LandInUse: limits of area: >= 0 (ac)",
 		  "grazing.LandInUse: limits of resting: 0 to 100 (%)",
 		  "grazing.LandInUse: limits of deferred: 0 to 100 (%)",
@@ -2251,8 +2247,6 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		  "grazing.UsePerLand: limits of days: >= 0 (days)" },
 		{ "grazing.Use: limits of rate: >= 0 (AUM/ac)",
 		  "grazing.Use: limits of area: >= 0 (ac)" },
-		{ "grazing.StockDensity: limits of weight: >= 0 (lb)",
-		  "grazing.StockDensity: limits of area: > 0 (ac)" },
 		{ "grazing.StayArea: limits of demand: >= 0 (lb/day)",
 		  "grazing.StayArea: limits of days: >= 0 (days)",
 		  "grazing.StayArea: limits of available: > 0 (lb/ac)",
@@ -2281,6 +2275,8 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		  "grazing.CarryingCapacity: limits of days: > 0 (days)" },
 		{ "grazing.LandForHead: limits of head: >= 0",
 		  "grazing.LandForHead: limits of rate: > 0 (head/ha)" },
+		{ "grazing.HeadOnLand: limits of area: >= 0 (ha)",
+		  "grazing.HeadOnLand: limits of rate: >= 0 (head/ha)" },
 		{ "grazing.StripLength: limits of area: >= 0 (ac)",
 		  "grazing.StripLength: limits of width: > 0 (ft)" },
 		{ "grazing.StripArea: limits of length: >= 0 (ft)",
@@ -2290,6 +2286,10 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		{ "grazing.PartOfDayDemand: limits of demand: >= 0 (lb/day)",
 		  "grazing.PartOfDayDemand: limits of share: 0 to 100 (%)",
 		  "grazing.PartOfDayDemand: limits of part: 0 to 100 (%)" },
+		{ "grazing.StripOpen: limits of stay: >= 0 (days)",
+		  "grazing.StripOpen: limits of strips: >= 1" },
+		{ "grazing.RegrowthBitten: limits of open: >= 0 (days)",
+		  "grazing.RegrowthBitten: limits of place: 0 to 100 (%)" },
 		{ "grazing.WalkLimit: limits of by: one of kentucky, even, missouri, farm press, dairy, other, unused, range flat, range rough",
 		  "grazing.WalkLimit: limits of place: 0 to 100 (%)" },
 		{ "grazing.TankVolume: limits of rule: one of hour, hours, slow, sun, unsure, herd ohio",
@@ -6992,75 +6992,23 @@ static inline double soum_grazing_head_density(double head, double area, int32_t
 	return soum_one(SOUM_GRAZING_HEAD_DENSITY, given, status);
 }
 
-/* Returns the animals that a rate puts on a piece of land, exact and not
- * rounded: round down. It is LandForHead the other way round.
+/* Returns the live weight on each unit of the land that is grazed now. Over
+ * the whole farm and season the same sum is the stocking rate: say which area
+ * is meant.
  *
- *     area * rate
+ *     weight / area
  *
- * area  the land; m2; limits >= 0 (ha)
- * rate  animals each unit of land carries; head/m2; limits >= 0 (head/ha)
+ * weight  live weight of all the animals together; kg; limits >= 0 (lb)
+ * area    the land they stand on; m2; limits > 0 (ac)
  *
- * Result: a number.
- * Source: QUEENSLAND-CAPACITY head of 1,000 ha; definition: rate times land
+ * Result: StockDensity in kg/m2.
+ * Source: FARM-PROGRESS-2012; CRADLE-COAST-DSE worked example
  */
-static inline double soum_grazing_head_on_land(double area, double rate, int32_t *status)
+static inline double soum_grazing_stock_density(double weight, double area, int32_t *status)
 {
-	const double given[] = { area, rate };
+	const double given[] = { weight, area };
 
-	return soum_one(SOUM_GRAZING_HEAD_ON_LAND, given, status);
-}
-
-/* Returns the animals of one kind that come in place of a share of another.
- *
- *     head * share * ratio
- *
- * head   animals of the kind that gives way; limits >= 0
- * share  share of them taken off; share; limits 0 to 100 (%)
- * ratio  animals that come for each one taken off; limits >= 0
- *
- * Result: a number.
- * Note: to replace is not to add. Trials took half the cows off and put five
- * sheep on for each; the rule of one ewe more for each cow takes none off
- * (herd.AddOn). The first is a matter of how much is eaten, the second of what
- * is eaten.
- * Source: SHEEPUSA-2013 100 cows become 50 cows and 250 sheep
- */
-static inline double soum_grazing_replacement_head(
-	double head, double share, double ratio, int32_t *status)
-{
-	const double given[] = { head, share, ratio };
-
-	return soum_one(SOUM_GRAZING_REPLACEMENT_HEAD, given, status);
-}
-
-/* Returns the load of two kinds grazed together as a share of what each alone
- * would be stocked at: 1 is as full as either alone.
- *
- *     one / oneAlone + other / otherAlone
- *
- * one         of the first kind, together; head/m2; limits >= 0 (head/ha)
- * oneAlone    of the first kind where it grazes alone; head/m2; limits > 0
- *             (head/ha)
- * other       of the second kind, together; head/m2; limits >= 0 (head/ha)
- * otherAlone  of the second kind where it grazes alone; head/m2; limits > 0
- *             (head/ha)
- *
- * Result: a number.
- * Note: the trial behind the check, 2.11 steers and 8.1 ewes against 4.44 or
- * 15.2 alone, gave 714 kg of live weight a hectare together, 663 and 690
- * alone, and lambs and steers that grew faster. Others found less: lambs
- * gained on grass of 8 to 10 cm and not on 4 to 5, steers never [WRIGHT-2006];
- * on annual pasture separate stock needed 0.96 to 1.32 times the land, and
- * little was saved in a drought [HAMILTON-1976]; an adviser gives 10 to 25 %
- * more output [MORRICAL-DTN]. No gain is built in.
- * Source: NOLAN-CONNOLLY-1989 mean stocking, the load our arithmetic
- */
-static inline double soum_grazing_relative_load(
-	double one, double one_alone, double other, double other_alone, int32_t *status)
-{
-	const double given[] = { one, one_alone, other, other_alone };
-
-	return soum_one(SOUM_GRAZING_RELATIVE_LOAD, given, status);
+	return soum_one(SOUM_GRAZING_STOCK_DENSITY, given, status);
 }
 
 /* Returns the energy that a fence wants of its energizer in each pulse.
@@ -7228,6 +7176,59 @@ static inline double soum_grazing_wire_length(double fence, double wires, int32_
 	const double given[] = { fence, wires };
 
 	return soum_one(SOUM_GRAZING_WIRE_LENGTH, given, status);
+}
+
+/* Returns the animals of one kind that come in place of a share of another.
+ *
+ *     head * share * ratio
+ *
+ * head   animals of the kind that gives way; limits >= 0
+ * share  share of them taken off; share; limits 0 to 100 (%)
+ * ratio  animals that come for each one taken off; limits >= 0
+ *
+ * Result: a number.
+ * Note: to replace is not to add. Trials took half the cows off and put five
+ * sheep on for each; the rule of one ewe more for each cow takes none off
+ * (herd.AddOn). The first is a matter of how much is eaten, the second of what
+ * is eaten.
+ * Source: SHEEPUSA-2013 100 cows become 50 cows and 250 sheep
+ */
+static inline double soum_grazing_replacement_head(
+	double head, double share, double ratio, int32_t *status)
+{
+	const double given[] = { head, share, ratio };
+
+	return soum_one(SOUM_GRAZING_REPLACEMENT_HEAD, given, status);
+}
+
+/* Returns the load of two kinds grazed together as a share of what each alone
+ * would be stocked at: 1 is as full as either alone.
+ *
+ *     one / oneAlone + other / otherAlone
+ *
+ * one         of the first kind, together; head/m2; limits >= 0 (head/ha)
+ * oneAlone    of the first kind where it grazes alone; head/m2; limits > 0
+ *             (head/ha)
+ * other       of the second kind, together; head/m2; limits >= 0 (head/ha)
+ * otherAlone  of the second kind where it grazes alone; head/m2; limits > 0
+ *             (head/ha)
+ *
+ * Result: a number.
+ * Note: the trial behind the check, 2.11 steers and 8.1 ewes against 4.44 or
+ * 15.2 alone, gave 714 kg of live weight a hectare together, 663 and 690
+ * alone, and lambs and steers that grew faster. Others found less: lambs
+ * gained on grass of 8 to 10 cm and not on 4 to 5, steers never [WRIGHT-2006];
+ * on annual pasture separate stock needed 0.96 to 1.32 times the land, and
+ * little was saved in a drought [HAMILTON-1976]; an adviser gives 10 to 25 %
+ * more output [MORRICAL-DTN]. No gain is built in.
+ * Source: NOLAN-CONNOLLY-1989 mean stocking, the load our arithmetic
+ */
+static inline double soum_grazing_relative_load(
+	double one, double one_alone, double other, double other_alone, int32_t *status)
+{
+	const double given[] = { one, one_alone, other, other_alone };
+
+	return soum_one(SOUM_GRAZING_RELATIVE_LOAD, given, status);
 }
 
 /* Returns the number of paddocks that lets each one rest, exact and not
@@ -7400,49 +7401,22 @@ static inline double soum_grazing_stay_of_rest(
 	return soum_one(SOUM_GRAZING_STAY_OF_REST, given, status);
 }
 
-/* Returns how long the first strip of a run lies open to the animals when no
- * back wire follows them.
+/* Returns the share of the land that rests at any time in a round.
  *
- *     stay * strips
+ *     1 - groups / paddocks
  *
- * stay    how long each strip feeds them; days; limits >= 0 (days)
- * strips  strips given before the ground behind is shut; limits >= 1
+ * paddocks  equal paddocks in the round; limits >= 1
+ * groups    groups that graze one after the other, 1 for a single herd; limits
+ *           0 to paddocks
  *
- * Result: Days in days.
- * Note: with a back wire every strip is open for one stay. Without one the
- * first is bitten again as it grows: see RegrowthBitten. No back wire is
- * needed while nothing grows, as on stockpiled grass in winter
- * [KENTUCKY-STRIP].
- * Source: definition: one stay for each strip given
+ * Result: Fraction in share.
+ * Source: definition: a group stands in one paddock, the others rest
  */
-static inline double soum_grazing_strip_open(double stay, double strips, int32_t *status)
+static inline double soum_grazing_resting_share(double paddocks, double groups, int32_t *status)
 {
-	const double given[] = { stay, strips };
+	const double given[] = { paddocks, groups };
 
-	return soum_one(SOUM_GRAZING_STRIP_OPEN, given, status);
-}
-
-/* Returns for how many days new growth lies open to be bitten before the
- * animals leave or a back wire shuts them out.
- *
- *     max(0, open - (5 - place / 100))
- * over the numbers in the units of the limits
- *
- * open   how long the ground lies open, as of StripOpen; days; limits >= 0
- *        (days)
- * place  where in the printed span, 0 for regrowth in 5 days and 100 for 4,
- *        the stricter; share; limits 0 to 100 (%)
- *
- * Result: Days in days.
- * Note: for improved pasture that grows. Grass bitten again so soon lives off
- * its reserves and thins. Nothing is bitten again where nothing grows.
- * Source: PROG-LANE
- */
-static inline double soum_grazing_regrowth_bitten(double open, double place, int32_t *status)
-{
-	const double given[] = { open, place };
-
-	return soum_one(SOUM_GRAZING_REGROWTH_BITTEN, given, status);
+	return soum_one(SOUM_GRAZING_RESTING_SHARE, given, status);
 }
 
 /* Returns what stands on one patch of grazed grass a step later: it grows the
@@ -7785,24 +7759,6 @@ static inline double soum_grazing_grazed_area(
 	return soum_one(SOUM_GRAZING_GRAZED_AREA, given, status);
 }
 
-/* Returns the share of the land that rests at any time in a round.
- *
- *     1 - groups / paddocks
- *
- * paddocks  equal paddocks in the round; limits >= 1
- * groups    groups that graze one after the other, 1 for a single herd; limits
- *           0 to paddocks
- *
- * Result: Fraction in share.
- * Source: definition: a group stands in one paddock, the others rest
- */
-static inline double soum_grazing_resting_share(double paddocks, double groups, int32_t *status)
-{
-	const double given[] = { paddocks, groups };
-
-	return soum_one(SOUM_GRAZING_RESTING_SHARE, given, status);
-}
-
 /* Returns the land left to graze in a year in which a part is rested whole and
  * a part is deferred, that is held back until its plants have set seed.
  *
@@ -7892,25 +7848,6 @@ static inline double soum_grazing_use(double rate, double area, int32_t *status)
 	const double given[] = { rate, area };
 
 	return soum_one(SOUM_GRAZING_USE, given, status);
-}
-
-/* Returns the live weight on each unit of the land that is grazed now. Over
- * the whole farm and season the same sum is the stocking rate: say which area
- * is meant.
- *
- *     weight / area
- *
- * weight  live weight of all the animals together; kg; limits >= 0 (lb)
- * area    the land they stand on; m2; limits > 0 (ac)
- *
- * Result: StockDensity in kg/m2.
- * Source: FARM-PROGRESS-2012; CRADLE-COAST-DSE worked example
- */
-static inline double soum_grazing_stock_density(double weight, double area, int32_t *status)
-{
-	const double given[] = { weight, area };
-
-	return soum_one(SOUM_GRAZING_STOCK_DENSITY, given, status);
 }
 
 /* Returns the land that feeds a herd for a stay.
@@ -8101,6 +8038,24 @@ static inline double soum_grazing_land_for_head(double head, double rate, int32_
 	return soum_one(SOUM_GRAZING_LAND_FOR_HEAD, given, status);
 }
 
+/* Returns the animals that a rate puts on a piece of land, exact and not
+ * rounded: round down. It is LandForHead the other way round.
+ *
+ *     area * rate
+ *
+ * area  the land; m2; limits >= 0 (ha)
+ * rate  animals each unit of land carries; head/m2; limits >= 0 (head/ha)
+ *
+ * Result: a number.
+ * Source: QUEENSLAND-CAPACITY head of 1,000 ha; definition: rate times land
+ */
+static inline double soum_grazing_head_on_land(double area, double rate, int32_t *status)
+{
+	const double given[] = { area, rate };
+
+	return soum_one(SOUM_GRAZING_HEAD_ON_LAND, given, status);
+}
+
 /* Returns how far to move the front along a lane to open an area.
  *
  *     area / width
@@ -8182,6 +8137,51 @@ static inline double soum_grazing_part_of_day_demand(
 	const double given[] = { demand, share, part };
 
 	return soum_one(SOUM_GRAZING_PART_OF_DAY_DEMAND, given, status);
+}
+
+/* Returns how long the first strip of a run lies open to the animals when no
+ * back wire follows them.
+ *
+ *     stay * strips
+ *
+ * stay    how long each strip feeds them; days; limits >= 0 (days)
+ * strips  strips given before the ground behind is shut; limits >= 1
+ *
+ * Result: Days in days.
+ * Note: with a back wire every strip is open for one stay. Without one the
+ * first is bitten again as it grows: see RegrowthBitten. No back wire is
+ * needed while nothing grows, as on stockpiled grass in winter
+ * [KENTUCKY-STRIP].
+ * Source: definition: one stay for each strip given
+ */
+static inline double soum_grazing_strip_open(double stay, double strips, int32_t *status)
+{
+	const double given[] = { stay, strips };
+
+	return soum_one(SOUM_GRAZING_STRIP_OPEN, given, status);
+}
+
+/* Returns for how many days new growth lies open to be bitten before the
+ * animals leave or a back wire shuts them out.
+ *
+ *     max(0, open - (5 - place / 100))
+ * over the numbers in the units of the limits
+ *
+ * open   how long the ground lies open, as of StripOpen; days; limits >= 0
+ *        (days)
+ * place  where in the printed span, 0 for regrowth in 5 days and 100 for 4,
+ *        the stricter; share; limits 0 to 100 (%)
+ *
+ * Result: Days in days.
+ * Note: for improved pasture that grows. Grass bitten again so soon lives off
+ * its reserves and thins. Nothing is bitten again where nothing grows.
+ * Source: PROG-LANE
+ */
+static inline double soum_grazing_regrowth_bitten(double open, double place, int32_t *status)
+{
+	const double given[] = { open, place };
+
+	return soum_one(SOUM_GRAZING_REGROWTH_BITTEN, given, status);
 }
 
 /* Returns the longest walk to water by a source.

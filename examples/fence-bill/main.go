@@ -72,7 +72,7 @@ func answer(data []byte, system units.System) (string, error) {
 	}
 	bill, err := grazing.BillOfFence(q.Job)
 	if err != nil {
-		return "", fmt.Errorf("job: %w", err)
+		return "", fmt.Errorf("job.%w", err)
 	}
 	t := teller{q: q, bill: &bill, system: system}
 	t.fence()

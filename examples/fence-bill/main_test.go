@@ -102,32 +102,53 @@ func TestWithoutWorth(t *testing.T) {
 // TestTeaches: every error tells the place, the value and what would be right.
 func TestTeaches(t *testing.T) {
 	for _, c := range []struct{ from, to, want string }{
-		{`"5 ac"`, `"-5 ac"`, "land: -2.02 ha (-5 ac) is not above 0, or was left out; an area above 0"},
-		{`"5 ac"`, `5`, `land: 5 is a bare number; text with a unit, such as "5 ac"`},
-		{`"width": "82.5 ft",`, ``, "job.width: 0 m (0 ft) is not above 0, or was left out; the width of a lane"},
+		{`"5 ac"`, `"-5 ac"`, `land: "-5 ac" is not above 0; an area above 0`},
+		{`"5 ac"`, `5`, `land: 5 is not text; the land that the moved fence goes over, text with a unit, such as "5 ac"`},
+		{`"width": "82.5 ft",`, ``, "job.width: missing; the width of a lane"},
 		{`"lanes": 4`, `"lanes": 0`, "job.lanes: 0 is too few, or was left out; a whole number from 1 on"},
 		{`"spare": 1`, `"spare": -1`, "job.spare: -1 is too few"},
 		{`"lanes": 4`, `"lanes": 4.5`, "job.lanes: 4.5 is not a whole number"},
 		{`"moved": "netting",`, ``, `job.moved: missing; "one wire", "netting" or "wires"`},
 		{`"rod_rule": "utility",`, ``, `job.rod_rule: missing; "trade press" or "utility"`},
-		{`"sheep"`, `"dragon"`, `wired_as: "dragon" is no animal that an electric fence is printed for; one of: cattle, sheep, goat, sheep-or-goat, horse, deer, dog-or-coyote`},
+		{`"sheep"`, `"dragon"`, `wired_as: "dragon" is not an animal that an electric fence is printed for; one of: cattle, sheep, goat, sheep-or-goat, horse, deer, dog-or-coyote`},
 		{`"sheep"`, `"any-behind-barbed-wire"`, `wired_as: "any-behind-barbed-wire" is a fence that nobody may electrify`},
 		{`"item": "post", `, ``, "job.prices[1].item: missing"},
-		{`"item": "post"`, `"item": "rod"`, `job: grazing.BillOfFence: prices has no "post"`},
+		{`"item": "post"`, `"item": "energizer"`, `job.prices[3].item: "energizer" stands twice; each item once`},
+		{`      {"item": "post", "price": "5 USD", "years": 20, "upkeep": "5 %"},`, ``, `job.prices: no "post", which this fence needs`},
 		{`"5 USD"`, `"-5 USD"`, "job.prices[1].price: -5 USD is negative; money of 0 or more"},
 		{`"5 USD"`, `"5 EUR"`, "job.prices[1].price: 5 EUR is another currency than USD"},
 		{`"price": "5 USD", `, ``, "job.prices[1].price: missing"},
 		{`"years": 20`, `"years": 0`, "job.prices[1].years: 0 is not above 0"},
-		{`"500 USD"`, `"500 EUR"`, "saves: 500 EUR is another currency than USD"},
+		{`"500 USD"`, `"500 EUR"`, `saves: "500 EUR" is another currency than USD; one currency in a file`},
 		{`"500 USD"`, `"80 USD"`, "saves: 80 USD is no more than the upkeep of a year, 84.75 USD: such a fence never pays"},
-		{`"35 AUM"`, `"0 AUM"`, "grazed: 0 AUD (0 AUM) is less than one animal unit grazes in a day; 1 AUD or more"},
-		{`"stock"`, `"stok"`, `stok: unknown key, perhaps "stock" is meant`},
+		{`"35 AUM"`, `"0 AUM"`, `grazed: "0 AUM" is less than one animal unit grazes in a day; 1 AUD or more`},
+		{`"stock"`, `"stok"`, "stok: unknown key; the keys here are stock, wired_as, land, job, saves, grazed, note, and any that begin with x-"},
+		{`"lanes"`, `"lains"`, `job.lains: unknown key, perhaps "lanes" is meant`},
+		{`"land": "5 ac",`, `"land": "5 ac", "land": "6 ac",`, "land: stands twice; each key once"},
+		{`"lanes": 4,`, `"lanes": 4, "lanes": 5,`, "job.lanes: "},
+		{`"5 ac"`, `"5 hectars"`, `land: "5 hectars": no unit "hectars"; area takes a number and one of: m2`},
+		{`"small"`, `"wild"`, `stock: "wild" is not stock that a moved fence holds; "quiet cattle", "small", "birds" or "horned"`},
+		{`"500 USD"`, `"500"`, `saves: "500": the currency is missing`},
+		{`"35 AUM"`, `null`, `grazed: null is not text; what is grazed behind the fence in a year, such as "35 AUM"`},
 	} {
 		_, err := with(t, c.from, c.to)
 		assert.ErrorContains(t, err, c.want)
 	}
-	_, err := answer([]byte(`{"stock":`), units.US)
-	assert.ErrorContains(t, err, "stock: not JSON: the text ends before the object does")
+	for text, want := range map[string]string{
+		`{"stock":`:             "stock: not JSON: the text ends before the object does",
+		`{"note": "a"`:          "document: not JSON: the text ends before the object does",
+		`[]`:                    "document: not a JSON object; an object with the keys stock, wired_as",
+		"":                      "document: not a JSON object",
+		"{\"note\": \"\xff\"}":  "document: not UTF-8 text",
+		string(invented) + "{}": "document: something stands behind the end of the object",
+		`{"stock": "small", "wired_as": "sheep", "land": "5 ac", "job": 5}`: "job: 5 is not an object; an object: the fence and the prices",
+		`{"stock": "small", "wired_as": "sheep", "land": "5 ac"}`:           "job: missing",
+	} {
+		_, err := answer([]byte(text), units.US)
+		assert.ErrorContains(t, err, want)
+	}
+	_, err := answer(append([]byte("\ufeff"), invented...), units.US)
+	assert.NoError(t, err)
 }
 
 func TestRun(t *testing.T) {

@@ -1,125 +1,201 @@
 package main
 
 import (
+	"bytes"
+	"encoding/json"
+	"errors"
 	"fmt"
+	"io"
 	"slices"
-	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"example.org/soum/grazing"
-	"example.org/soum/internal/document"
 	"example.org/soum/units"
 )
 
-// question is the document that the program reads.
+// question is what the program reads: a few keys of its own, and the fence.
 type question struct {
-	Note   string              `json:"note,omitempty"`
-	Stock  grazing.FencedStock `json:"stock" document:"required" allowed:"\"quiet cattle\", \"small\", \"birds\" or \"horned\""`
-	As     string              `json:"wired_as" document:"required" allowed:"the animal that the wires are chosen for, such as \"sheep\""`
-	Land   units.Area          `json:"land" document:"required" allowed:"the land that the moved fence goes over, an area above 0"`
-	Job    grazing.FenceJob    `json:"job" document:"required" allowed:"an object: the fence and the prices"`
-	Saves  *units.Money        `json:"saves,omitempty" allowed:"what the fence saves or brings in a year, before its upkeep, such as \"500 USD\""`
-	Grazed *units.UnitDays     `json:"grazed,omitempty" allowed:"what is grazed behind the fence in a year, such as \"35 AUM\""`
-	Extra  map[string]any      `json:"-" document:"extra"`
+	Stock  grazing.FencedStock
+	As     string // the animal that the wires are chosen for
+	Land   units.Area
+	Job    grazing.FenceJob
+	Saves  *units.Money
+	Grazed *units.UnitDays
 }
 
-// read reads the document and checks what the library has no path for.
+// keys are the keys of the question, note and those beginning x- apart.
+var keys = []string{"stock", "wired_as", "land", "job", "saves", "grazed"}
+
+// read reads the document and checks it whole.
 func read(data []byte) (*question, error) {
-	var q question
-	if err := document.Decode(data, &q); err != nil {
+	d, err := open(data)
+	if err != nil {
 		return nil, err
 	}
-	for _, check := range []func() error{q.checkSizes, q.checkCounts, q.checkWords, q.checkPrices} {
-		if err := check(); err != nil {
+	var q question
+	for _, key := range []func(document) error{q.readStock, q.readAs, q.readLand, q.readJob, q.readSaves, q.readGrazed} {
+		if err := key(d); err != nil {
 			return nil, err
 		}
 	}
 	return &q, nil
 }
 
-func (q *question) checkSizes() error {
-	for _, at := range []struct {
-		path, is string
-		value    quantity
-		right    bool
-	}{
-		{"land", "an area above 0", q.Land, q.Land > 0},
-		{"job.length", "the length of a lane, above 0", q.Job.Length, q.Job.Length > 0},
-		{"job.width", "the width of a lane, above 0", q.Job.Width, q.Job.Width > 0},
-		{"job.spacing", "from post to post at the most, above 0", q.Job.Spacing, q.Job.Spacing > 0},
-	} {
-		if !at.right {
-			return &document.Error{Path: at.path, Value: both(at.value), Problem: "is not above 0, or was left out", Allowed: at.is}
+func (q *question) readStock(d document) error {
+	const allowed = `"quiet cattle", "small", "birds" or "horned"`
+	text, err := d.text("stock", allowed)
+	if err == nil && q.Stock.UnmarshalText([]byte(text)) != nil {
+		err = d.wrong("stock", "is not stock that a moved fence holds", allowed)
+	}
+	return err
+}
+
+func (q *question) readAs(d document) (err error) {
+	if q.As, err = d.text("wired_as", `the animal that the wires are chosen for, such as "sheep"`); err != nil {
+		return err
+	}
+	animals := wiredAs()
+	switch allowed := "one of: " + strings.Join(animals, ", "); {
+	case q.As == barbed:
+		return d.wrong("wired_as", "is a fence that nobody may electrify, and this one is electric", allowed)
+	case !slices.Contains(animals, q.As):
+		return d.wrong("wired_as", "is not an animal that an electric fence is printed for", allowed)
+	}
+	return nil
+}
+
+func (q *question) readLand(d document) error {
+	text, err := d.text("land", `the land that the moved fence goes over, text with a unit, such as "5 ac"`)
+	if err != nil {
+		return err
+	}
+	if q.Land, err = units.ParseArea(text); err != nil {
+		return fmt.Errorf("land: %w", err)
+	}
+	if !(q.Land > 0) {
+		return d.wrong("land", "is not above 0", "an area above 0")
+	}
+	return nil
+}
+
+// readJob leaves the fence to the library, which tells the place in the fence.
+func (q *question) readJob(d document) (err error) {
+	switch raw := d["job"]; {
+	case raw == nil:
+		return errors.New("job: missing; an object: the fence and the prices")
+	case raw[0] != '{':
+		return d.wrong("job", "is not an object", "an object: the fence and the prices")
+	default:
+		if q.Job, err = grazing.ReadFenceJob(raw); err != nil {
+			return fmt.Errorf("job.%w", err)
 		}
+		return nil
 	}
-	if q.Grazed != nil && !(*q.Grazed >= units.AnimalUnitDay) {
-		return &document.Error{Path: "grazed", Value: both(*q.Grazed), Problem: "is less than one animal unit grazes in a day", Allowed: "1 AUD or more, or no such key"}
+}
+
+func (q *question) readSaves(d document) error {
+	if d["saves"] == nil {
+		return nil
 	}
+	text, err := d.text("saves", `what the fence saves or brings in a year, before its upkeep, such as "500 USD"`)
+	if err != nil {
+		return err
+	}
+	saves, err := units.ParseMoney(text)
+	if err != nil {
+		return fmt.Errorf("saves: %w", err)
+	}
+	if currency := q.Job.Prices[0].Price.Currency; saves.Currency != currency {
+		return d.wrong("saves", "is another currency than "+currency, "one currency in a file")
+	}
+	q.Saves = &saves
 	return nil
 }
 
-func (q *question) checkCounts() error {
-	for _, at := range []struct {
-		key    string
-		number int
-		least  int
-	}{{"lanes", q.Job.Lanes, 1}, {"wires", q.Job.Wires, 1}, {"strips", q.Job.Strips, 1}, {"spare", q.Job.Spare, 0}} {
-		if at.number < at.least {
-			return &document.Error{Path: "job." + at.key, Value: strconv.Itoa(at.number), Problem: "is too few, or was left out", Allowed: fmt.Sprintf("a whole number from %d on", at.least)}
+func (q *question) readGrazed(d document) error {
+	if d["grazed"] == nil {
+		return nil
+	}
+	text, err := d.text("grazed", `what is grazed behind the fence in a year, such as "35 AUM"`)
+	if err != nil {
+		return err
+	}
+	grazed, err := units.ParseUnitDays(text)
+	if err != nil {
+		return fmt.Errorf("grazed: %w", err)
+	}
+	if !(grazed >= units.AnimalUnitDay) {
+		return d.wrong("grazed", "is less than one animal unit grazes in a day", "1 AUD or more, or no such key")
+	}
+	q.Grazed = &grazed
+	return nil
+}
+
+// document is the values of a JSON object by key.
+type document map[string]json.RawMessage
+
+// open takes a JSON object apart. A key that nobody knows is refused, and so is one that
+// stands twice, of which the reader of the standard library would take the last.
+func open(data []byte) (document, error) {
+	if !utf8.Valid(data) {
+		return nil, errors.New("document: not UTF-8 text; JSON in UTF-8")
+	}
+	data = bytes.TrimPrefix(data, []byte("\ufeff")) // some editors put a mark in front
+	d := document{}
+	decoder := json.NewDecoder(bytes.NewReader(data))
+	if start, err := decoder.Token(); err != nil || start != json.Delim('{') {
+		return nil, errors.New("document: not a JSON object; an object with the keys " + strings.Join(keys, ", "))
+	}
+	for decoder.More() {
+		token, err := decoder.Token()
+		if err != nil {
+			return nil, notJSON("document", err)
 		}
-	}
-	return nil
-}
-
-func (q *question) checkWords() error {
-	switch {
-	case q.Job.Moved == 0:
-		return &document.Error{Path: "job.moved", Problem: "missing", Allowed: `"one wire", "netting" or "wires"`}
-	case q.Job.RodRule == 0:
-		return &document.Error{Path: "job.rod_rule", Problem: "missing", Allowed: `"trade press" or "utility"`}
-	}
-	if q.As == barbed {
-		return &document.Error{Path: "wired_as", Value: strconv.Quote(q.As), Problem: "is a fence that nobody may electrify, and this one is electric", Allowed: "one of: " + strings.Join(wiredAs(), ", ")}
-	}
-	if animals := wiredAs(); !slices.Contains(animals, q.As) {
-		return &document.Error{Path: "wired_as", Value: strconv.Quote(q.As), Problem: "is no animal that an electric fence is printed for", Allowed: "one of: " + strings.Join(animals, ", ")}
-	}
-	return nil
-}
-
-// checkPrices checks each price by itself, and that all money is of one currency.
-func (q *question) checkPrices() error {
-	for i := range q.Job.Prices {
-		p, path := &q.Job.Prices[i], fmt.Sprintf("job.prices[%d].", i)
+		key := fmt.Sprint(token)
+		var value json.RawMessage
+		if err := decoder.Decode(&value); err != nil {
+			return nil, notJSON(key, err)
+		}
 		switch {
-		case p.Item == 0:
-			return &document.Error{Path: path + "item", Problem: "missing", Allowed: `what it is, such as "wire" or "post"`}
-		case p.Price.Currency == "":
-			return &document.Error{Path: path + "price", Problem: "missing", Allowed: `the price of one piece or one roll, such as "5 USD"`}
-		case p.Price.Amount.IsNegative():
-			return &document.Error{Path: path + "price", Value: p.Price.String(), Problem: "is negative", Allowed: "money of 0 or more"}
-		case p.Price.Currency != q.Job.Prices[0].Price.Currency:
-			return &document.Error{Path: path + "price", Value: p.Price.String(), Problem: "is another currency than " + q.Job.Prices[0].Price.Currency, Allowed: "one currency in a file"}
-		case !(p.Years > 0):
-			return &document.Error{Path: path + "years", Value: units.Number(p.Years), Problem: "is not above 0, or was left out", Allowed: "how many years it lasts"}
+		case d[key] != nil:
+			return nil, fmt.Errorf("%s: stands twice; each key once", key)
+		case key != "note" && !strings.HasPrefix(key, "x-") && !slices.Contains(keys, key):
+			return nil, fmt.Errorf("%s: unknown key; the keys here are %s, note, and any that begin with x-", key, strings.Join(keys, ", "))
 		}
+		d[key] = value
 	}
-	if q.Saves != nil && len(q.Job.Prices) > 0 && q.Saves.Currency != q.Job.Prices[0].Price.Currency {
-		return &document.Error{Path: "saves", Value: q.Saves.String(), Problem: "is another currency than " + q.Job.Prices[0].Price.Currency, Allowed: "one currency in a file"}
+	if _, err := decoder.Token(); err != nil {
+		return nil, notJSON("document", err)
 	}
-	return nil
+	if _, err := decoder.Token(); !errors.Is(err, io.EOF) {
+		return nil, errors.New("document: something stands behind the end of the object; one JSON object and nothing else")
+	}
+	return d, nil
 }
 
-// quantity prints itself for people.
-type quantity interface{ In(units.System) string }
-
-// both prints a quantity in both systems, so that the user's own is among them.
-func both(q quantity) string {
-	metric, us := q.In(units.Metric), q.In(units.US)
-	if metric == us {
-		return metric
+func notJSON(path string, err error) error {
+	if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
+		return fmt.Errorf("%s: not JSON: the text ends before the object does", path)
 	}
-	return fmt.Sprintf("%s (%s)", metric, us)
+	return fmt.Errorf("%s: not JSON: %w", path, err)
+}
+
+// text gives the text of a key.
+func (d document) text(key, allowed string) (text string, err error) {
+	switch raw := d[key]; {
+	case raw == nil:
+		return "", errors.New(key + ": missing; " + allowed)
+	case raw[0] != '"':
+		return "", d.wrong(key, "is not text", allowed)
+	default:
+		return text, json.Unmarshal(raw, &text)
+	}
+}
+
+// wrong tells the path, the value and what would be right.
+func (d document) wrong(key, problem, allowed string) error {
+	return fmt.Errorf("%s: %s %s; %s", key, d[key], problem, allowed)
 }
 
 // barbed is the row of a fence that nobody may electrify, and this one is electric.

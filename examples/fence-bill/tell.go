@@ -7,7 +7,6 @@ import (
 	"github.com/shopspring/decimal"
 
 	"example.org/soum/grazing"
-	"example.org/soum/internal/document"
 	"example.org/soum/units"
 )
 
@@ -143,7 +142,7 @@ func (t *teller) worth() error {
 		return fmt.Errorf("saves: %w", err)
 	}
 	if !gain.Amount.IsPositive() {
-		return &document.Error{Path: "saves", Value: t.q.Saves.String(), Problem: "is no more than the upkeep of a year, " + upkeep.Round(2).String() + ": such a fence never pays", Allowed: "a sum above that, or no such key"}
+		return fmt.Errorf("saves: %s is no more than the upkeep of a year, %s: such a fence never pays; a sum above that, or no such key", t.q.Saves, upkeep.Round(2))
 	}
 	years, err := grazing.PaybackYears(t.bill.Cost, gain)
 	if err != nil {

@@ -257,7 +257,7 @@ type AtEnd struct {
 	Head  []Head    `json:"head"`  // of each stock
 }
 
-// Read reads the question of FitStock from JSON and checks it whole. The
+// Read reads a question from JSON and checks it whole. The
 // error names the path in the document, the value and what is allowed.
 //
 // Check: TestBadFittings, FuzzRead

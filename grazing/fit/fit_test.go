@@ -16,6 +16,7 @@ import (
 
 	"example.org/soum/grazing/fit"
 	"example.org/soum/herd"
+	"example.org/soum/internal/document"
 	"example.org/soum/units"
 )
 
@@ -876,8 +877,9 @@ func TestBadFittings(t *testing.T) {
 			_, err = f.Answer()
 			c.path, c.says = "stock[0].eats", "no printed diet of pigs"
 		}
-		if assert.Error(t, err, "%s", c.bad) {
-			assert.Contains(t, err.Error(), c.path+":", "%s", c.bad)
+		var wrong *document.Error
+		if assert.ErrorAs(t, err, &wrong, "%s", c.bad) {
+			assert.Equal(t, c.path, wrong.Path, "%s", c.bad)
 			assert.Contains(t, err.Error(), c.says, "%s", c.bad)
 			assert.NotContains(t, err.Error(), "\n")
 		}
@@ -980,7 +982,9 @@ func TestFittingMoneyRefuses(t *testing.T) {
 func TestFitStockWithoutLimit(t *testing.T) {
 	f := readFitting(t, changedFitting(t, `"kind": "sheep"`, `"kind": "pigs"`, `"months": [5, 6]`, `"months": [1]`))
 	_, err := f.Answer()
-	assert.ErrorContains(t, err, "stock[0]: wethers could be kept without end")
+	var wrong *document.Error
+	require.ErrorAs(t, err, &wrong)
+	assert.ErrorContains(t, wrong, "stock[0]: wethers could be kept without end")
 	f.Water.Supply = 1
 	_, err = f.Answer()
 	assert.ErrorContains(t, err, "stock[0].drinks: is missing")

@@ -98,7 +98,7 @@ func (p *ready) readRecord() error {
 	}
 	totals, err := rainfall.KeyTotals(record, []int{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
 	if err != nil {
-		return err
+		return document.Wrong(path, english.Plural(float64(len(record)), "month"), "cannot be drawn from: "+err.Error(), "one whole calendar year or more, each month once")
 	}
 	at := map[int]int{}
 	for i, y := range totals {
@@ -355,12 +355,13 @@ func (w *Sweep) step(step int) float64 {
 	return value
 }
 
-// tryPoints refuses a study of which any point is no farm.
+// tryPoints refuses a study of which the farm at any point is refused; the path begins
+// with the place of the point.
 func (p *ready) tryPoints() error {
 	for i := range p.points {
 		holding := p.at(i)
 		if err := holding.Check(); err != nil {
-			return fmt.Errorf("inputs at point[%d]: %w", i, document.Inside("farm", err))
+			return document.InList("point", i, document.Inside("farm", err))
 		}
 	}
 	return nil

@@ -175,8 +175,9 @@ func (s *Study) JSON(system units.System) ([]byte, error) { return document.Enco
 // they fell. Whether the water reaches for more head is not asked. Notes and cautions
 // are those of a plan.
 //
-// Errors: a document error with the path, the value and what is allowed; a
-// *units.DomainError where figures are impossible together at a point
+// Errors: a document error with the path, the value and what is allowed, the path
+// beginning with point[3] where the inputs make a farm that is refused at their fourth
+// point; a *units.DomainError where figures are impossible together at a point
 //
 // Check: TestStudyOfItsOwnYearIsThePlan, TestStudyAgainstPlans,
 // TestStudyIsTheSameOnAnyWorkers, TestStudySweeps, TestStudyRainFactorIsAnotherRecord

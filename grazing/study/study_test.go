@@ -20,6 +20,7 @@ import (
 	"example.org/soum/grazing/farm"
 	"example.org/soum/grazing/study"
 	"example.org/soum/herd"
+	"example.org/soum/internal/document"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
@@ -709,13 +710,13 @@ func TestBadStudies(t *testing.T) {
 		{`"note": "ours"`, sweep(`{"input": "growth", "span": {"low": 1, "high": 2}}`), "inputs[0].steps", "2 to 100"},
 		{`"note": "ours"`, sweep(`{"input": "growth", "span": {"low": 1, "high": 2}, "steps": 101}`), "inputs[0].steps", "2 to 100"},
 		{`"note": "ours"`, sweep(`{"input": "growth", "span": {"low": 2, "high": 1}, "steps": 2}`), "inputs[0].span", "no span"},
-		{`"note": "ours"`, sweep(`{"input": "growth", "span": {"low": 1, "high": 3.1}, "steps": 2}`), "own_factor.growth", "no factor"},
+		{`"note": "ours"`, sweep(`{"input": "growth", "span": {"low": 1, "high": 3.1}, "steps": 2}`), "point[1].farm.own_factor.growth", "no factor"},
 		{`"note": "ours"`, sweep(`{"input": "growth", "heights": {"low": "1 in", "high": "2 in"}, "steps": 2}`), "inputs[0].span", "number to number"},
 		{`"note": "ours"`, sweep(`{"input": "growth", "group": "ewes", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].group", "of no group"},
 		{`"note": "ours"`, sweep(`{"input": "leave", "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].heights", "height to height"},
 		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "0 in", "high": "2 in"}, "steps": 2}`), "inputs[0].heights", "no span of heights"},
 		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "2 in", "high": "100.5 m"}, "steps": 2}`), "inputs[0].heights", "is no span of heights; low above 0, high up to 100 m and not below it"},
-		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "2 in", "high": "40 in"}, "steps": 2}`), "farm.", "turn"},
+		{`"note": "ours"`, sweep(`{"input": "leave", "heights": {"low": "2 in", "high": "40 in"}, "steps": 2}`), "point[1].farm.", "turn"},
 		{`"note": "ours"`, sweep(`{"input": "rest", "rotation": 1, "span": {"low": 1, "high": 2}, "steps": 2}`), "inputs[0].rotation", "0 to 0"},
 		{`"note": "ours"`, sweep(`{"input": "rest", "span": {"low": 0.4, "high": 2}, "steps": 2}`), "inputs[0].span", "1 or more"},
 		{`"note": "ours"`, sweep(`{"input": "rest", "span": {"low": 1, "high": 2.5}, "steps": 2}`), "inputs[0].span", "1 to 2.5 is no span of whole numbers"},
@@ -743,8 +744,9 @@ func TestBadStudies(t *testing.T) {
 		{`"note": "ours"`, `"nots": "ours"`, "nots", "note"},
 	} {
 		_, err := study.Read([]byte(changedStudy(t, c.old, c.bad)))
-		if assert.Error(t, err, "%s", c.bad) {
-			assert.Contains(t, err.Error(), c.path, "%s", c.bad)
+		var wrong *document.Error
+		if assert.ErrorAs(t, err, &wrong, "%s", c.bad) {
+			assert.Contains(t, wrong.Path, c.path, "%s", c.bad)
 			assert.Contains(t, err.Error(), c.says, "%s", c.bad)
 			assert.NotContains(t, err.Error(), "\n")
 		}

@@ -131,11 +131,18 @@ func (f *Function) Section(head string) (string, bool) {
 
 // IsFormula reports whether the function is a formula: quantities, numbers and words
 // in, one number and an error out, and a section that tells how the number comes
-// about. What takes a text or an end of a printed span looks rows up.
+// about. What takes a text, money or an end of a printed span, or answers in money or
+// with a row, is called by name.
 func (f *Function) IsFormula() bool {
-	return f.IsGuarded() && !f.Word &&
+	return f.IsGuarded() && !f.Word && isNumber(f.Results[0]) &&
 		slices.ContainsFunc(f.Sections, func(s Section) bool { return slices.Contains(ways, s.Head) }) &&
-		!slices.ContainsFunc(f.Parameters, func(p Parameter) bool { return p.Type == "string" || p.Type == "units.End" })
+		!slices.ContainsFunc(f.Parameters, func(p Parameter) bool { return p.Unlimited() || p.Type == "units.End" })
+}
+
+// isNumber reports whether a result is a plain number or a quantity.
+func isNumber(result string) bool {
+	quantity := strings.HasPrefix(result, "units.") && !strings.Contains(result, "[")
+	return result == "float64" || quantity && result != "units.Money" && result != "units.Date"
 }
 
 // ways are the sections that tell how the value of a formula comes about.

@@ -87,6 +87,30 @@ func NamedDepth(name string) (float64, error) { return 0, nil }
 //   - end: which end
 func EndOf(end units.End) (float64, error) { return 0, nil }
 
+// Price gives money.
+//
+// Method: the depth, at one a millimetre
+//
+// Where:
+//   - depth in mm: how deep; >= 0
+func Price(depth float64) (units.Money, error) { return units.Money{}, nil }
+
+// Paid gives a number for money.
+//
+// Method: the amount
+//
+// Where:
+//   - money: how much
+func Paid(money units.Money) (float64, error) { return 0, nil }
+
+// Pair gives a row.
+//
+// Method: the depth twice
+//
+// Where:
+//   - depth in mm: how deep; >= 0
+func Pair(depth float64) (Two, error) { return Two{}, nil }
+
 // Plain gives a number, and does not tell how.
 //
 // Where:
@@ -106,5 +130,5 @@ func Open(depth float64) (Firm, error) { return FirmNot, nil }
 		f := &p.Functions[i]
 		got[f.Name] = [2]bool{f.IsGuarded(), f.IsFormula()}
 	}
-	assert.Equal(t, map[string][2]bool{"FirmAt": {true, false}, "DepthAt": {true, true}, "NamedDepth": {true, false}, "EndOf": {true, false}, "Plain": {true, false}, "Open": {false, false}}, got)
+	assert.Equal(t, map[string][2]bool{"FirmAt": {true, false}, "DepthAt": {true, true}, "NamedDepth": {true, false}, "EndOf": {true, false}, "Price": {true, false}, "Paid": {true, false}, "Pair": {true, false}, "Plain": {true, false}, "Open": {false, false}}, got)
 }

@@ -326,7 +326,7 @@ func (m *manifest) addPackage(root string, p, units *decl.Package, index *int) e
 		case f.Name == "Formulas":
 			m.leaveOut(f.Full(), "its content is this manifest")
 			continue
-		case f.Name == "Read":
+		case f.Name == "Read" || f.Name == "ReadFenceJob":
 			m.leaveOut(f.Full(), "it is given as a document, and is read and checked, where it is planned or answered")
 			continue
 		}

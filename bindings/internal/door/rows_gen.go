@@ -3328,62 +3328,20 @@ func rowsGrazingHeadDensity(columns [most][]float64, strides [most]int, out []fl
 	}
 }
 
-func rowsGrazingHeadOnLand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+func rowsGrazingStockDensity(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
 	for i := range out {
-		area := c0[i*s0]
-		rate := c1[i*s1]
-		if area >= 0 && area <= math.MaxFloat64 && rate >= 0 && rate <= math.MaxFloat64 {
-			if v := area * rate; v-v == 0 {
+		weight := c0[i*s0]
+		area := c1[i*s1]
+		if weight >= 0 && weight <= math.MaxFloat64 && area > 0 && area <= math.MaxFloat64 {
+			if v := weight / area; v-v == 0 {
 				out[i], status[i] = v, Good
 				continue
 			}
 		}
-		v, err := grazing.HeadOnLand(units.Area(area), units.HeadRate(rate))
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
-func rowsGrazingReplacementHead(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	c1, s1 := columns[1], strides[1]
-	c2, s2 := columns[2], strides[2]
-	status = status[:len(out)]
-	for i := range out {
-		head := c0[i*s0]
-		share := c1[i*s1]
-		ratio := c2[i*s2]
-		if head >= 0 && head <= math.MaxFloat64 && share >= 0 && share <= 100*float64(units.Percent) && ratio >= 0 && ratio <= math.MaxFloat64 {
-			if v := head * share * ratio; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
-		v, err := grazing.ReplacementHead(head, units.Fraction(share), ratio)
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
-func rowsGrazingRelativeLoad(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	c1, s1 := columns[1], strides[1]
-	c2, s2 := columns[2], strides[2]
-	c3, s3 := columns[3], strides[3]
-	status = status[:len(out)]
-	for i := range out {
-		one := c0[i*s0]
-		oneAlone := c1[i*s1]
-		other := c2[i*s2]
-		otherAlone := c3[i*s3]
-		if one >= 0 && one <= math.MaxFloat64 && oneAlone > 0 && oneAlone <= math.MaxFloat64 && other >= 0 && other <= math.MaxFloat64 && otherAlone > 0 && otherAlone <= math.MaxFloat64 {
-			if v := one/oneAlone + other/otherAlone; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
-		v, err := grazing.RelativeLoad(units.HeadRate(one), units.HeadRate(oneAlone), units.HeadRate(other), units.HeadRate(otherAlone))
+		v, err := grazing.StockDensity(units.LiveWeight(weight), units.Area(area))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -3508,6 +3466,48 @@ func rowsGrazingWireLength(columns [most][]float64, strides [most]int, out []flo
 			}
 		}
 		v, err := grazing.WireLength(units.Length(fence), wires)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingReplacementHead(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	status = status[:len(out)]
+	for i := range out {
+		head := c0[i*s0]
+		share := c1[i*s1]
+		ratio := c2[i*s2]
+		if head >= 0 && head <= math.MaxFloat64 && share >= 0 && share <= 100*float64(units.Percent) && ratio >= 0 && ratio <= math.MaxFloat64 {
+			if v := head * share * ratio; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.ReplacementHead(head, units.Fraction(share), ratio)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingRelativeLoad(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	c2, s2 := columns[2], strides[2]
+	c3, s3 := columns[3], strides[3]
+	status = status[:len(out)]
+	for i := range out {
+		one := c0[i*s0]
+		oneAlone := c1[i*s1]
+		other := c2[i*s2]
+		otherAlone := c3[i*s3]
+		if one >= 0 && one <= math.MaxFloat64 && oneAlone > 0 && oneAlone <= math.MaxFloat64 && other >= 0 && other <= math.MaxFloat64 && otherAlone > 0 && otherAlone <= math.MaxFloat64 {
+			if v := one/oneAlone + other/otherAlone; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.RelativeLoad(units.HeadRate(one), units.HeadRate(oneAlone), units.HeadRate(other), units.HeadRate(otherAlone))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -3658,32 +3658,20 @@ func rowsGrazingStayOfRest(columns [most][]float64, strides [most]int, out []flo
 	}
 }
 
-func rowsGrazingStripOpen(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+func rowsGrazingRestingShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
 	status = status[:len(out)]
 	for i := range out {
-		stay := c0[i*s0]
-		strips := c1[i*s1]
-		if stay >= 0 && stay <= math.MaxFloat64 && strips >= 1 && strips <= math.MaxFloat64 {
-			if v := stay * strips; v-v == 0 {
+		paddocks := c0[i*s0]
+		groups := c1[i*s1]
+		if paddocks >= 1 && paddocks <= math.MaxFloat64 && groups >= 0 && groups <= paddocks {
+			if v := 1.0 - groups/paddocks; v-v == 0 {
 				out[i], status[i] = v, Good
 				continue
 			}
 		}
-		v, err := grazing.StripOpen(units.Days(stay), strips)
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
-func rowsGrazingRegrowthBitten(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	c1, s1 := columns[1], strides[1]
-	status = status[:len(out)]
-	for i := range out {
-		open := c0[i*s0]
-		place := c1[i*s1]
-		v, err := grazing.RegrowthBitten(units.Days(open), units.Fraction(place))
+		v, err := grazing.RestingShare(paddocks, groups)
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -3962,24 +3950,6 @@ func rowsGrazingGrazedArea(columns [most][]float64, strides [most]int, out []flo
 	}
 }
 
-func rowsGrazingRestingShare(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	c1, s1 := columns[1], strides[1]
-	status = status[:len(out)]
-	for i := range out {
-		paddocks := c0[i*s0]
-		groups := c1[i*s1]
-		if paddocks >= 1 && paddocks <= math.MaxFloat64 && groups >= 0 && groups <= paddocks {
-			if v := 1.0 - groups/paddocks; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
-		v, err := grazing.RestingShare(paddocks, groups)
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
 func rowsGrazingLandInUse(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -4056,24 +4026,6 @@ func rowsGrazingUse(columns [most][]float64, strides [most]int, out []float64, s
 			}
 		}
 		v, err := grazing.Use(units.UseRate(rate), units.Area(area))
-		out[i], status[i] = float64(v), code(err)
-	}
-}
-
-func rowsGrazingStockDensity(columns [most][]float64, strides [most]int, out []float64, status []int32) {
-	c0, s0 := columns[0], strides[0]
-	c1, s1 := columns[1], strides[1]
-	status = status[:len(out)]
-	for i := range out {
-		weight := c0[i*s0]
-		area := c1[i*s1]
-		if weight >= 0 && weight <= math.MaxFloat64 && area > 0 && area <= math.MaxFloat64 {
-			if v := weight / area; v-v == 0 {
-				out[i], status[i] = v, Good
-				continue
-			}
-		}
-		v, err := grazing.StockDensity(units.LiveWeight(weight), units.Area(area))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -4246,6 +4198,24 @@ func rowsGrazingLandForHead(columns [most][]float64, strides [most]int, out []fl
 	}
 }
 
+func rowsGrazingHeadOnLand(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		area := c0[i*s0]
+		rate := c1[i*s1]
+		if area >= 0 && area <= math.MaxFloat64 && rate >= 0 && rate <= math.MaxFloat64 {
+			if v := area * rate; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.HeadOnLand(units.Area(area), units.HeadRate(rate))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
 func rowsGrazingStripLength(columns [most][]float64, strides [most]int, out []float64, status []int32) {
 	c0, s0 := columns[0], strides[0]
 	c1, s1 := columns[1], strides[1]
@@ -4316,6 +4286,36 @@ func rowsGrazingPartOfDayDemand(columns [most][]float64, strides [most]int, out 
 			}
 		}
 		v, err := grazing.PartOfDayDemand(units.Demand(demand), units.Fraction(share), units.Fraction(part))
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingStripOpen(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		stay := c0[i*s0]
+		strips := c1[i*s1]
+		if stay >= 0 && stay <= math.MaxFloat64 && strips >= 1 && strips <= math.MaxFloat64 {
+			if v := stay * strips; v-v == 0 {
+				out[i], status[i] = v, Good
+				continue
+			}
+		}
+		v, err := grazing.StripOpen(units.Days(stay), strips)
+		out[i], status[i] = float64(v), code(err)
+	}
+}
+
+func rowsGrazingRegrowthBitten(columns [most][]float64, strides [most]int, out []float64, status []int32) {
+	c0, s0 := columns[0], strides[0]
+	c1, s1 := columns[1], strides[1]
+	status = status[:len(out)]
+	for i := range out {
+		open := c0[i*s0]
+		place := c1[i*s1]
+		v, err := grazing.RegrowthBitten(units.Days(open), units.Fraction(place))
 		out[i], status[i] = float64(v), code(err)
 	}
 }
@@ -4618,9 +4618,7 @@ var table = []struct {
 	{"grazing.WinterFeed", 4, rowsGrazingWinterFeed},
 	{"grazing.HeadToSell", 2, rowsGrazingHeadToSell},
 	{"grazing.HeadDensity", 2, rowsGrazingHeadDensity},
-	{"grazing.HeadOnLand", 2, rowsGrazingHeadOnLand},
-	{"grazing.ReplacementHead", 3, rowsGrazingReplacementHead},
-	{"grazing.RelativeLoad", 4, rowsGrazingRelativeLoad},
+	{"grazing.StockDensity", 2, rowsGrazingStockDensity},
 	{"grazing.EnergizerOutput", 1, rowsGrazingEnergizerOutput},
 	{"grazing.GroundRod", 2, rowsGrazingGroundRod},
 	{"grazing.GroundRods", 2, rowsGrazingGroundRods},
@@ -4629,6 +4627,8 @@ var table = []struct {
 	{"grazing.LaneSides", 3, rowsGrazingLaneSides},
 	{"grazing.CrossWires", 2, rowsGrazingCrossWires},
 	{"grazing.WireLength", 2, rowsGrazingWireLength},
+	{"grazing.ReplacementHead", 3, rowsGrazingReplacementHead},
+	{"grazing.RelativeLoad", 4, rowsGrazingRelativeLoad},
 	{"grazing.Paddocks", 3, rowsGrazingPaddocks},
 	{"grazing.Rest", 3, rowsGrazingRest},
 	{"grazing.Cycle", 2, rowsGrazingCycle},
@@ -4637,8 +4637,7 @@ var table = []struct {
 	{"grazing.DailyArea", 2, rowsGrazingDailyArea},
 	{"grazing.PaddocksToBuild", 3, rowsGrazingPaddocksToBuild},
 	{"grazing.StayOfRest", 3, rowsGrazingStayOfRest},
-	{"grazing.StripOpen", 2, rowsGrazingStripOpen},
-	{"grazing.RegrowthBitten", 2, rowsGrazingRegrowthBitten},
+	{"grazing.RestingShare", 2, rowsGrazingRestingShare},
 	{"grazing.PatchNext", 5, rowsGrazingPatchNext},
 	{"grazing.PatchGain", 4, rowsGrazingPatchGain},
 	{"grazing.FencePosts", 2, rowsGrazingFencePosts},
@@ -4655,12 +4654,10 @@ var table = []struct {
 	{"grazing.SlopeReduction", 1, rowsGrazingSlopeReduction},
 	{"grazing.WaterReduction", 1, rowsGrazingWaterReduction},
 	{"grazing.GrazedArea", 3, rowsGrazingGrazedArea},
-	{"grazing.RestingShare", 2, rowsGrazingRestingShare},
 	{"grazing.LandInUse", 4, rowsGrazingLandInUse},
 	{"grazing.LandPerUse", 3, rowsGrazingLandPerUse},
 	{"grazing.UsePerLand", 3, rowsGrazingUsePerLand},
 	{"grazing.Use", 2, rowsGrazingUse},
-	{"grazing.StockDensity", 2, rowsGrazingStockDensity},
 	{"grazing.StayArea", 4, rowsGrazingStayArea},
 	{"grazing.StayDays", 4, rowsGrazingStayDays},
 	{"grazing.StayHead", 6, rowsGrazingStayHead},
@@ -4669,10 +4666,13 @@ var table = []struct {
 	{"grazing.DayArea", 3, rowsGrazingDayArea},
 	{"grazing.CarryingCapacity", 4, rowsGrazingCarryingCapacity},
 	{"grazing.LandForHead", 2, rowsGrazingLandForHead},
+	{"grazing.HeadOnLand", 2, rowsGrazingHeadOnLand},
 	{"grazing.StripLength", 2, rowsGrazingStripLength},
 	{"grazing.StripArea", 2, rowsGrazingStripArea},
 	{"grazing.StripsPerLane", 2, rowsGrazingStripsPerLane},
 	{"grazing.PartOfDayDemand", 3, rowsGrazingPartOfDayDemand},
+	{"grazing.StripOpen", 2, rowsGrazingStripOpen},
+	{"grazing.RegrowthBitten", 2, rowsGrazingRegrowthBitten},
 	{"grazing.WalkLimit", 2, rowsGrazingWalkLimit},
 	{"grazing.TankVolume", 3, rowsGrazingTankVolume},
 	{"grazing.FillRate", 2, rowsGrazingFillRate},
