@@ -162,6 +162,21 @@ type fittedLine struct {
 	throughZero                      bool
 }
 
+// checkHeights refuses heights that no calibration has.
+func (f fittedLine) checkHeights(guard *units.Formula) error {
+	for _, h := range []struct {
+		name        string
+		value, from float64
+	}{{"centre", f.centre, 0}, {"lowest", f.lowest, 0}, {"highest", f.highest, f.lowest}} {
+		if !(h.value >= h.from) || math.IsInf(h.value, 1) {
+			argument := guard.Arguments[0]
+			argument.Name, argument.Domain = "the calibration's "+h.name, units.AtLeast(h.from)
+			return units.OutOfDomain(guard.Name, 1, argument, h.value)
+		}
+	}
+	return nil
+}
+
 // spent is how many places the line itself takes up.
 func (f fittedLine) spent() int {
 	if f.throughZero {
@@ -244,6 +259,10 @@ func fitted[H ~float64](guard *units.Formula, heights []H, masses []units.Yield,
 var noLine = fittedLine{math.NaN(), math.NaN(), math.NaN(), math.NaN(), 0, math.NaN(), math.NaN(), math.NaN(), math.NaN(), false}
 
 func (f fittedLine) mass(guard *units.Formula, height, readings, confidence float64) (MassEstimate, error) {
+	if err := f.checkHeights(guard); err != nil {
+		nan := notANumber[units.Yield]()
+		return MassEstimate{nan, nan, nan, nan}, err
+	}
 	n := float64(f.places)
 	mass := f.slope*height + f.intercept
 	out := height - f.centre

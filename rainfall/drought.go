@@ -27,6 +27,9 @@ type RainFit struct {
 	Dry   units.Fraction  `json:"dry"`     // of the record without rain
 }
 
+// noFit is the fit of what cannot be fitted.
+var noFit = RainFit{Shape: math.NaN(), Scale: units.RainDepth(math.NaN()), Dry: units.Fraction(math.NaN())}
+
 // FitRain fits a gamma distribution to the rain of the same months of many years.
 //
 // Method: over the depths above 0, with A = ln(mean) - mean(ln x): by Thom
@@ -49,9 +52,9 @@ func FitRain(depths []units.RainDepth, fit Fit) (RainFit, error) {
 	sorted, err := ranked(depths, 1)
 	switch {
 	case err != nil:
-		return RainFit{}, err
+		return noFit, err
 	case fit < FitThom || fit > FitMoments:
-		return RainFit{}, noWord("rainfall.FitRain", "fit", 2, "rainfall.Fit", fit, namesFit[1:])
+		return noFit, noWord("rainfall.FitRain", "fit", 2, "rainfall.Fit", fit, namesFit[1:])
 	}
 	dry := 0
 	for dry < len(sorted) && sorted[dry] == 0 {
@@ -59,12 +62,12 @@ func FitRain(depths []units.RainDepth, fit Fit) (RainFit, error) {
 	}
 	wet := sorted[dry:]
 	if len(wet) < 2 || wet[0] == wet[len(wet)-1] {
-		return RainFit{}, wrong("depths", "", "has no two different depths above 0 mm", "two or more")
+		return noFit, wrong("depths", "", "has no two different depths above 0 mm", "two or more")
 	}
 	shape, mean := shapeOf(wet, fit)
 	scale := mean / units.RainDepth(shape)
 	if !(shape > 0 && scale > 0) || math.IsInf(shape, 0) || math.IsInf(float64(scale), 0) {
-		return RainFit{}, wrong("depths", "", "has depths above 0 mm that are too much alike, or too far apart", "depths that a distribution can be fitted to")
+		return noFit, wrong("depths", "", "has depths above 0 mm that are too much alike, or too far apart", "depths that a distribution can be fitted to")
 	}
 	return RainFit{shape, scale, units.Fraction(dry) / units.Fraction(len(sorted))}, nil
 }
@@ -233,12 +236,12 @@ func RainIndex(record []MonthlyRain, months int, fit Fit) ([]MonthlyIndex, error
 	}
 	var fits [12]RainFit
 	for m := range byMonth {
-		fits[m], _ = FitRain(byMonth[m], fit) // no fit: its shape is 0
+		fits[m], _ = FitRain(byMonth[m], fit) // no fit: its shape is not a number
 	}
 	indices := []MonthlyIndex{}
 	for i := range sums {
 		f := &fits[sums[i].Month-time.January]
-		if f.Shape == 0 {
+		if math.IsNaN(f.Shape) {
 			continue
 		}
 		index, bounded := indexOf(chanceOf(sums[i].Rain, f))

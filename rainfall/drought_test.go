@@ -257,7 +257,7 @@ func TestFitRefuses(t *testing.T) {
 	} {
 		fit, err := rainfall.FitRain(depths, rainfall.FitThom)
 		refusedAt(t, err, wrong)
-		assert.Zero(t, fit)
+		assert.True(t, math.IsNaN(fit.Shape) && math.IsNaN(float64(fit.Scale)) && math.IsNaN(float64(fit.Dry)))
 	}
 	for _, n := range []int{-1, 0, 4} {
 		_, err := rainfall.FitRain([]units.RainDepth{1, 2}, rainfall.Fit(n))

@@ -45,7 +45,7 @@ func ShareOfNormal(rain, normal units.RainDepth) (units.Fraction, error) {
 func MonthNormals(record []MonthlyRain) ([12]units.RainDepth, error) {
 	var normals [12]units.RainDepth
 	if err := checkRecord(record); err != nil {
-		return normals, err
+		return unknown12, err
 	}
 	var years [12]int
 	for i := range record {
@@ -55,7 +55,7 @@ func MonthNormals(record []MonthlyRain) ([12]units.RainDepth, error) {
 	}
 	for m := range normals {
 		if years[m] == 0 {
-			return [12]units.RainDepth{}, wrong("record", "", fmt.Sprintf("has no %s in any year", time.January+time.Month(m)), "every month in one year or more")
+			return unknown12, wrong("record", "", fmt.Sprintf("has no %s in any year", time.January+time.Month(m)), "every month in one year or more")
 		}
 	}
 	return normals, nil

@@ -84,10 +84,10 @@ func Deciles(depths []units.RainDepth, rule QuantileRule) ([9]units.RainDepth, e
 	var deciles [9]units.RainDepth
 	sorted, err := ranked(depths, 1)
 	if err != nil {
-		return deciles, err
+		return unknown9, err
 	}
 	if rule < RuleWeibull || rule > RuleSpread {
-		return deciles, noWord("rainfall.Deciles", "rule", 2, "rainfall.QuantileRule", rule, namesQuantileRule[1:])
+		return unknown9, noWord("rainfall.Deciles", "rule", 2, "rainfall.QuantileRule", rule, namesQuantileRule[1:])
 	}
 	for i := range deciles {
 		deciles[i] = quantile(sorted, float64(i+1)/10, rule)
