@@ -124,7 +124,7 @@ type HayNeed struct {
 	Eaten   units.DryMatter `json:"eaten_kg"`   // dry matter that grazers want in place of grass
 	Carried units.FreshFeed `json:"carried_kg"` // as fed, with waste
 	Store   units.FreshFeed `json:"store_kg"`   // the document's
-	Made    units.FreshFeed `json:"made_kg"`    // of the plan\'s cuts, when it is fed
+	Made    units.FreshFeed `json:"made_kg"`    // of the plan's cuts, when it is fed
 	Short   units.FreshFeed `json:"short_kg"`   // beyond store and cuts
 	Days    int             `json:"days"`       // with hay for any group
 	Cost    units.Money     `json:"cost"`       // of what is short
