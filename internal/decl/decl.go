@@ -23,11 +23,14 @@ func Packages() []string { return slices.Clone(packages) }
 // Package is what one package declares.
 type Package struct {
 	Name       string
+	Path       string // its folder below the module's root
 	Doc        string
 	Quantities []Quantity
 	Enums      []Enum
 	Structs    []string // the exported ones
 	Functions  []Function
+	Files      []*ast.File // the sources, without the tests
+	Module     Module      // the packages that were read with it
 	// Undocumented lists exported names without a doc comment.
 	Undocumented []string
 }
@@ -127,6 +130,35 @@ func Root() (string, error) {
 	}
 }
 
+// Module is the module's public packages, lowest first.
+type Module []*Package
+
+// ReadModule reads the public packages of the module below root, each once.
+func ReadModule(root string) (Module, error) {
+	var all Module
+	for _, name := range packages {
+		p, err := Read(root, name)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, p)
+	}
+	for _, p := range all {
+		p.Module = all
+	}
+	return all, nil
+}
+
+// Package gives the package of a name, nil where there is none.
+func (m Module) Package(name string) *Package {
+	for _, p := range m {
+		if p.Name == name {
+			return p
+		}
+	}
+	return nil
+}
+
 // Read reads one package of the module below root.
 func Read(root, name string) (*Package, error) {
 	set := token.NewFileSet()
@@ -134,9 +166,8 @@ func Read(root, name string) (*Package, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &Package{Name: filepath.Base(name)}
+	p := &Package{Name: filepath.Base(name), Path: name}
 	kinds := map[string]string{} // type name → underlying type
-	var files []*ast.File
 	for _, path := range paths {
 		if strings.HasSuffix(path, "_test.go") {
 			continue
@@ -145,7 +176,7 @@ func Read(root, name string) (*Package, error) {
 		if err != nil {
 			return nil, err
 		}
-		files = append(files, file)
+		p.Files = append(p.Files, file)
 		if file.Doc != nil {
 			p.Doc += file.Doc.Text()
 		}
@@ -155,7 +186,7 @@ func Read(root, name string) (*Package, error) {
 			}
 		}
 	}
-	for _, file := range files {
+	for _, file := range p.Files {
 		for _, d := range file.Decls {
 			switch d := d.(type) {
 			case *ast.GenDecl:

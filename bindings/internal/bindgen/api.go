@@ -6,9 +6,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"go/ast"
-	"go/parser"
 	"go/token"
-	"path/filepath"
 	"slices"
 	"strings"
 
@@ -122,12 +120,9 @@ type leftOut struct {
 }
 
 // api makes the manifest, and writes it.
-func api(root string) (m *manifest, text []byte, err error) {
+func api(root string, module decl.Module) (m *manifest, text []byte, err error) {
 	m = &manifest{Library: "soum", Version: version, ABI: 1}
-	units, err := decl.Read(root, "units")
-	if err != nil {
-		return nil, nil, err
-	}
+	units := module.Package("units")
 	values, err := constants(root)
 	if err != nil {
 		return nil, nil, err
@@ -135,11 +130,7 @@ func api(root string) (m *manifest, text []byte, err error) {
 	m.addUnits(units, values)
 	index := 0
 	for _, name := range subjects {
-		p, err := decl.Read(root, name)
-		if err != nil {
-			return nil, nil, err
-		}
-		if err := m.addPackage(root, p, units, &index); err != nil {
+		if err := m.addPackage(module.Package(name), units, &index); err != nil {
 			return nil, nil, err
 		}
 	}
@@ -269,9 +260,9 @@ func (m *manifest) addEnums(p *decl.Package, only []string) {
 	}
 }
 
-func (m *manifest) addPackage(root string, p, units *decl.Package, index *int) error {
+func (m *manifest) addPackage(p, units *decl.Package, index *int) error {
 	m.addEnums(p, nil)
-	if err := m.addStructs(root, p, units); err != nil {
+	if err := m.addStructs(p, units); err != nil {
 		return err
 	}
 	for i := range p.Functions {
@@ -431,20 +422,8 @@ func typeOf(name string, p, units *decl.Package) (apiType, error) {
 }
 
 // addStructs lists the exported structs with their JSON keys.
-func (m *manifest) addStructs(root string, p, units *decl.Package) error {
-	set := token.NewFileSet()
-	paths, err := filepath.Glob(filepath.Join(root, p.Name, "*.go"))
-	if err != nil {
-		return err
-	}
-	for _, path := range paths {
-		if strings.HasSuffix(path, "_test.go") {
-			continue
-		}
-		file, err := parser.ParseFile(set, path, nil, parser.ParseComments|parser.SkipObjectResolution)
-		if err != nil {
-			return err
-		}
+func (m *manifest) addStructs(p, units *decl.Package) error {
+	for _, file := range p.Files {
 		for _, d := range file.Decls {
 			g, ok := d.(*ast.GenDecl)
 			if !ok || g.Tok != token.TYPE {

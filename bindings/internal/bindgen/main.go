@@ -57,7 +57,11 @@ func writeWrappers(root, language, out string) error {
 	if wrapper == nil {
 		return fmt.Errorf("%q is no language with wrappers; js, python or r", language)
 	}
-	m, _, err := api(root)
+	module, err := decl.ReadModule(root)
+	if err != nil {
+		return err
+	}
+	m, _, err := api(root, module)
 	if err != nil {
 		return err
 	}
@@ -77,42 +81,36 @@ func writeWrappers(root, language, out string) error {
 }
 
 func run(root string, check bool) error {
-	units, err := decl.Read(root, "units")
+	module, err := decl.ReadModule(root)
 	if err != nil {
 		return err
 	}
+	units := module.Package("units")
 	text, err := quantities(units)
 	if err != nil {
 		return err
 	}
 	files := map[string][]byte{"units/quantities_gen.go": text}
-	for _, name := range decl.Packages()[1:] {
-		p, err := decl.Read(root, name)
-		if err != nil {
-			return err
-		}
+	for _, p := range module[1:] {
 		if text, err = formulas(p, units); err != nil {
 			return err
 		}
 		if text != nil {
-			files[name+"/formulas_gen.go"] = text
+			files[p.Path+"/formulas_gen.go"] = text
 		}
 		if text, err = enums(p); err != nil {
 			return err
 		}
 		if text != nil {
-			files[name+"/enums_gen.go"] = text
+			files[p.Path+"/enums_gen.go"] = text
 		}
 	}
-	if text, err = registry(root); err != nil {
-		return err
-	}
-	files["internal/functions/functions_gen.go"] = text
-	if text, err = rowLoops(root, units); err != nil {
+	files["internal/functions/functions_gen.go"] = registry(module)
+	if text, err = rowLoops(module); err != nil {
 		return err
 	}
 	files["bindings/internal/door/rows_gen.go"] = text
-	m, text, err := api(root)
+	m, text, err := api(root, module)
 	if err != nil {
 		return err
 	}

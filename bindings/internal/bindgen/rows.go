@@ -19,22 +19,19 @@ var subjects = []string{"herd", "forage", "rainfall", "grazing"}
 // rowLoops writes, for every formula, the loop that computes many rows. The
 // quick way through it is the doc comment's expression and limits, written out;
 // a row outside them, or a formula without an expression, goes to the function.
-func rowLoops(root string, units *decl.Package) ([]byte, error) {
+func rowLoops(module decl.Module) ([]byte, error) {
 	var b, table bytes.Buffer
 	b.WriteString(heading + "package door\n\nimport (\n\"math\"\n\n\"example.org/soum/forage\"\n\"example.org/soum/grazing\"\n\"example.org/soum/herd\"\n\"example.org/soum/rainfall\"\n\"example.org/soum/units\"\n)\n")
 	table.WriteString("\n// table holds the formulas by number.\nvar table = []struct {\nname string\narguments int\nrows rows\n}{\n")
 	for _, name := range subjects {
-		p, err := decl.Read(root, name)
-		if err != nil {
-			return nil, err
-		}
+		p := module.Package(name)
 		for i := range p.Functions {
 			f := &p.Functions[i]
 			if !f.IsFormula() {
 				continue
 			}
 			fmt.Fprintf(&table, "{%q, %d, rows%s%s},\n", f.Full(), len(f.Arguments()), title(name), f.Name)
-			if err := rowLoop(&b, f, p, units); err != nil {
+			if err := rowLoop(&b, f, p, module.Package("units")); err != nil {
 				return nil, fmt.Errorf("%s: %w", f.Full(), err)
 			}
 		}
