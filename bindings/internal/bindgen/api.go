@@ -31,17 +31,6 @@ type manifest struct {
 	LeftOut    []leftOut     `json:"left_out"`
 }
 
-// of gives the functions of a package.
-func (m *manifest) of(pkg string) []*apiFunction {
-	var all []*apiFunction
-	for i := range m.Functions {
-		if f := &m.Functions[i]; f.Package == pkg {
-			all = append(all, f)
-		}
-	}
-	return all
-}
-
 // apiUnit is a unit constant: multiply on the way in, divide on the way out.
 type apiUnit struct {
 	Name       string   `json:"name"`  // snake_case

@@ -27,7 +27,7 @@ import (
 func main() {
 	check := flag.Bool("check", false, "change nothing; fail where a committed file differs from what would be written")
 	language := flag.String("language", "", "write the wrappers of this `language` alone: js, python or r")
-	out := flag.String("out", "", "the `directory` that the wrappers are written to; that of the language if left out")
+	out := flag.String("out", "", "the `directory` that the wrappers are written to")
 	flag.Parse()
 	root, err := decl.Root()
 	switch {
@@ -44,7 +44,7 @@ func main() {
 }
 
 // wrappers write what the packages of other languages are given, each from the manifest,
-// by path below bindings/LANGUAGE. They are made when a package is built.
+// by path below the directory that the package is built in.
 var wrappers = map[string]func(*manifest) (map[string][]byte, error){
 	"js":     jsFiles,
 	"python": pythonFiles,
@@ -54,8 +54,8 @@ var wrappers = map[string]func(*manifest) (map[string][]byte, error){
 // writeWrappers writes the wrappers of a language.
 func writeWrappers(root, language, out string) error {
 	wrapper := wrappers[language]
-	if wrapper == nil {
-		return fmt.Errorf("%q is no language with wrappers; js, python or r", language)
+	if wrapper == nil || out == "" {
+		return fmt.Errorf("say -language js, python or r, and -out with a directory")
 	}
 	module, err := decl.ReadModule(root)
 	if err != nil {
@@ -68,9 +68,6 @@ func writeWrappers(root, language, out string) error {
 	files, err := wrapper(m)
 	if err != nil {
 		return err
-	}
-	if out == "" {
-		out = filepath.Join(root, "bindings", language)
 	}
 	for name, text := range files {
 		if err := settle(out, name, text, false); err != nil {

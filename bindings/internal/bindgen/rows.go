@@ -42,8 +42,6 @@ func rowLoops(module decl.Module) ([]byte, error) {
 	return b.Bytes(), nil
 }
 
-func title(name string) string { return strings.ToUpper(name[:1]) + name[1:] }
-
 func rowLoop(b *bytes.Buffer, f *decl.Function, p, units *decl.Package) error {
 	arguments := f.Arguments()
 	fmt.Fprintf(b, "\nfunc rows%s%s(columns [most][]float64, strides [most]int, out []float64, status []int32) {\n", title(f.Package), f.Name)
