@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 325734239 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 1419654213 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -86,7 +86,8 @@ void soum_abi(int32_t *version);
 
 /* units --------------------------------------------------------------------- */
 
-/* Multiply on the way in, divide on the way out: 8 * SOUM_INCH is a height, and
+/*
+ * Multiply on the way in, divide on the way out: 8 * SOUM_INCH is a height, and
  * a yield / SOUM_LB_PER_ACRE is in pounds an acre.
  */
 #define SOUM_METRE                         1.0                    /* m: Length, Height, PlateHeight, RainDepth */
@@ -1637,7 +1638,8 @@ static inline double soum_parse(const char *quantity, const char *text, int32_t 
 	return value;
 }
 
-/* Tells what a status other than 0 means: the argument and its limits, in the
+/*
+ * Tells what a status other than 0 means: the argument and its limits, in the
  * unit that the source takes. The text is the library's, do not free it.
  */
 static inline const char *soum_reason(int32_t formula, int32_t status)
@@ -2303,13 +2305,14 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 		{ "grazing.RoundTank: limits of radius: >= 0 (in)",
 		  "grazing.RoundTank: limits of depth: >= 0 (in)" },
 	};
+	const int32_t formulas = (int32_t)(sizeof limits / sizeof limits[0]);
 	const int32_t place = status < 0 ? -status : status;
 
 	if (status == 0)
 		return "good";
 	if (status == SOUM_RESULT)
 		return "the result overflows";
-	if (status == SOUM_NO_FORMULA || formula < 0 || formula >= 270)
+	if (status == SOUM_NO_FORMULA || formula < 0 || formula >= formulas)
 		return "there is no formula of this number";
 	if (status == SOUM_BROKEN || place > 8 || !limits[formula][place - 1])
 		return "a fault of the library";
@@ -2317,9 +2320,11 @@ static inline const char *soum_reason(int32_t formula, int32_t status)
 }
 
 
+
 /* herd: animals: classes, intake, animal units, water, manure --------------- */
 
-/* Returns the temperature, or wind chill, below which a beef cow must burn
+/*
+ * Returns the temperature, or wind chill, below which a beef cow must burn
  * feed to keep warm.
  *
  * Table: °F by coat and flesh; the short form by coat alone
@@ -2345,7 +2350,8 @@ static inline double soum_herd_critical_temperature(
 	return soum_one(SOUM_HERD_CRITICAL_TEMPERATURE, given, status);
 }
 
-/* Returns the temperature that cattle feel in wind.
+/*
+ * Returns the temperature that cattle feel in wind.
  *
  * Method: by the table, straight lines between printed cells along temperature
  * and wind, which is ours; beyond its ends the value of the end, beside a
@@ -2370,7 +2376,8 @@ static inline double soum_herd_wind_chill(
 	return soum_one(SOUM_HERD_WIND_CHILL, given, status);
 }
 
-/* Returns the energy that cold adds to what an animal needs in a day, 0 where
+/*
+ * Returns the energy that cold adds to what an animal needs in a day, 0 where
  * it is not cold.
  *
  * Method: need times 1, 2, 0.7 or 1.3 % for each °F that the wind chill lies
@@ -2400,7 +2407,8 @@ static inline double soum_herd_cold_need(
 	return soum_one(SOUM_HERD_COLD_NEED, given, status);
 }
 
-/* Returns the dry matter of a forage that holds so much of digestible
+/*
+ * Returns the dry matter of a forage that holds so much of digestible
  * nutrients.
  *
  *     need / tdn
@@ -2419,7 +2427,8 @@ static inline double soum_herd_extra_forage(double need, double tdn, int32_t *st
 	return soum_one(SOUM_HERD_EXTRA_FORAGE, given, status);
 }
 
-/* Returns the share of a class of plants in the diet of an animal that is free
+/*
+ * Returns the share of a class of plants in the diet of an animal that is free
  * to choose.
  *
  * Table: the printed spans of cattle, sheep, goats and horses
@@ -2444,7 +2453,8 @@ static inline double soum_herd_diet_share(
 	return soum_one(SOUM_HERD_DIET_SHARE, given, status);
 }
 
-/* Returns how many head of a kind go onto land together with another kind,
+/*
+ * Returns how many head of a kind go onto land together with another kind,
  * from what the land would carry of the one alone.
  *
  *     alone * (1 - overlap) + alone * overlap * 0.5
@@ -2467,7 +2477,8 @@ static inline double soum_herd_co_grazing(double alone, double overlap, int32_t 
 	return soum_one(SOUM_HERD_CO_GRAZING, given, status);
 }
 
-/* Returns how many sheep or goats may be added to cows without taking cows
+/*
+ * Returns how many sheep or goats may be added to cows without taking cows
  * off.
  *
  * Table: head for each cow, times the cows
@@ -2493,7 +2504,8 @@ static inline double soum_herd_add_on(
 	return soum_one(SOUM_HERD_ADD_ON, given, status);
 }
 
-/* Returns what one head of beef cattle drinks in a day by the temperature.
+/*
+ * Returns what one head of beef cattle drinks in a day by the temperature.
  *
  * Table: straight lines between the printed columns of 70, 80 and 90 °F, which
  * is ours; below 70 °F the value of 70, above 90 °F the line runs on
@@ -2513,7 +2525,8 @@ static inline double soum_herd_beef_water(
 	return soum_one(SOUM_HERD_BEEF_WATER, given, status);
 }
 
-/* Returns what a beef cow drinks in a day by her weight, her milk and the mean
+/*
+ * Returns what a beef cow drinks in a day by her weight, her milk and the mean
  * temperature of the day.
  *
  * Table: straight lines between the printed cells: along temperature and
@@ -2541,7 +2554,8 @@ static inline double soum_herd_cow_water(
 	return soum_one(SOUM_HERD_COW_WATER, given, status);
 }
 
-/* Returns what a dairy cow of 1,400 lb drinks in a day at 80 °F by her milk.
+/*
+ * Returns what a dairy cow of 1,400 lb drinks in a day at 80 °F by her milk.
  *
  * Table: straight lines between the printed figures for 20, 80 and 100 lb of
  * milk, which is ours; below 20 lb the value of 20, above 100 lb the line runs
@@ -2564,7 +2578,8 @@ static inline double soum_herd_dairy_water(double milk, int32_t *status)
 	return soum_one(SOUM_HERD_DAIRY_WATER, given, status);
 }
 
-/* Returns what one head of young or fattening cattle drinks in a day by its
+/*
+ * Returns what one head of young or fattening cattle drinks in a day by its
  * weight.
  *
  * Table: straight lines between the printed weights, which is ours; below the
@@ -2586,7 +2601,8 @@ static inline double soum_herd_water_by_weight(
 	return soum_one(SOUM_HERD_WATER_BY_WEIGHT, given, status);
 }
 
-/* Returns what an animal needs in a day by the dry matter it eats, the water
+/*
+ * Returns what an animal needs in a day by the dry matter it eats, the water
  * in the feed counted in.
  *
  * Table: sheep a gallon for each 4 lb of feed of 90 % dry matter; a beef cow
@@ -2612,7 +2628,8 @@ static inline double soum_herd_water_by_feed(
 	return soum_one(SOUM_HERD_WATER_BY_FEED, given, status);
 }
 
-/* Returns what stock may drink on a day over 25 °C.
+/*
+ * Returns what stock may drink on a day over 25 °C.
  *
  *     average * 2
  *
@@ -2631,7 +2648,8 @@ static inline double soum_herd_peak_water(double average, int32_t *status)
 	return soum_one(SOUM_HERD_PEAK_WATER, given, status);
 }
 
-/* Returns the milk of 4 % fat that holds as much energy as a milk of another
+/*
+ * Returns the milk of 4 % fat that holds as much energy as a milk of another
  * fat.
  *
  *     milk * (0.4 + 15*fat)
@@ -2649,7 +2667,8 @@ static inline double soum_herd_fat_corrected_milk(double milk, double fat, int32
 	return soum_one(SOUM_HERD_FAT_CORRECTED_MILK, given, status);
 }
 
-/* Returns the metabolizable energy that a goat needs in a day to hold her
+/*
+ * Returns the metabolizable energy that a goat needs in a day to hold her
  * weight, grow and give milk.
  *
  *     101.38*pow(weight, 0.75) + 7.25*gain + 1246.12*milk
@@ -2674,7 +2693,8 @@ static inline double soum_herd_goat_energy(
 	return soum_one(SOUM_HERD_GOAT_ENERGY, given, status);
 }
 
-/* Returns the protein that goes with a goat's digestible energy.
+/*
+ * Returns the protein that goes with a goat's digestible energy.
  *
  * Table: 22 g of digestible or 32 g of total protein for each megacalorie
  *
@@ -2692,7 +2712,8 @@ static inline double soum_herd_goat_protein(
 	return soum_one(SOUM_HERD_GOAT_PROTEIN, given, status);
 }
 
-/* Returns the net energy that beef cattle need in a day to hold their weight.
+/*
+ * Returns the net energy that beef cattle need in a day to hold their weight.
  *
  *     0.077 * pow(weight, 0.75)
  * over the numbers in the units of the limits
@@ -2712,7 +2733,8 @@ static inline double soum_herd_maintenance_energy(double weight, int32_t *status
 	return soum_one(SOUM_HERD_MAINTENANCE_ENERGY, given, status);
 }
 
-/* Returns the net energy for gain that is left when a beast has eaten what
+/*
+ * Returns the net energy for gain that is left when a beast has eaten what
  * holds its weight. Below 0 the feed does not hold it; how much it loses is
  * not told by that.
  *
@@ -2736,7 +2758,8 @@ static inline double soum_herd_energy_for_gain(
 	return soum_one(SOUM_HERD_ENERGY_FOR_GAIN, given, status);
 }
 
-/* Returns the energy in total digestible nutrients, digestible, metabolizable
+/*
+ * Returns the energy in total digestible nutrients, digestible, metabolizable
  * or net.
  *
  * Table: digestible energy for each kg or lb of total digestible nutrients,
@@ -2759,7 +2782,8 @@ static inline double soum_herd_energy_of_nutrients(
 	return soum_one(SOUM_HERD_ENERGY_OF_NUTRIENTS, given, status);
 }
 
-/* Returns the protein or the digestible nutrients that a ewe or a goat needs
+/*
+ * Returns the protein or the digestible nutrients that a ewe or a goat needs
  * in a day to hold its weight.
  *
  * Table: by weight; between two rows a straight line, which is ours. Below the
@@ -2779,7 +2803,8 @@ static inline double soum_herd_upkeep_nutrient(
 	return soum_one(SOUM_HERD_UPKEEP_NUTRIENT, given, status);
 }
 
-/* Returns the metabolizable energy that a ewe needs in a day to hold her
+/*
+ * Returns the metabolizable energy that a ewe needs in a day to hold her
  * weight.
  *
  * Table: rows of 50, 60, 70 and 90 kg; between two rows a straight line, which
@@ -2799,7 +2824,8 @@ static inline double soum_herd_ewe_energy(double weight, int32_t *status)
 	return soum_one(SOUM_HERD_EWE_ENERGY, given, status);
 }
 
-/* Returns the digestible nutrients or the protein that print wants for an
+/*
+ * Returns the digestible nutrients or the protein that print wants for an
  * animal in a day.
  *
  * Table: by animal
@@ -2820,7 +2846,8 @@ static inline double soum_herd_feed_need(
 	return soum_one(SOUM_HERD_FEED_NEED, given, status);
 }
 
-/* Returns the units of one reckoning in a unit of another, where a source
+/*
+ * Returns the units of one reckoning in a unit of another, where a source
  * prints the rate.
  *
  * Table: an adult equivalent is 8.4 dry sheep, and back; a unit of any
@@ -2840,7 +2867,8 @@ static inline double soum_herd_conversion(
 	return soum_one(SOUM_HERD_CONVERSION, given, status);
 }
 
-/* Returns the tropical livestock units of one animal by metabolic weight, one
+/*
+ * Returns the tropical livestock units of one animal by metabolic weight, one
  * for an animal of 250 kg.
  *
  *     pow(weight / 250, 0.75)
@@ -2861,7 +2889,8 @@ static inline double soum_herd_tropical_units(double weight, int32_t *status)
 	return soum_one(SOUM_HERD_TROPICAL_UNITS, given, status);
 }
 
-/* Returns the livestock units of one ewe by her weight and lambing: one for 40
+/*
+ * Returns the livestock units of one ewe by her weight and lambing: one for 40
  * kg rearing one lamb, a tenth more for each 5 kg and for each 20 points of
  * lambing.
  *
@@ -2882,7 +2911,8 @@ static inline double soum_herd_new_zealand_units(double weight, double lambing, 
 	return soum_one(SOUM_HERD_NEW_ZEALAND_UNITS, given, status);
 }
 
-/* Returns the dry sheep equivalents of a Merino ewe by her weight and state.
+/*
+ * Returns the dry sheep equivalents of a Merino ewe by her weight and state.
  *
  * Table: the printed rows of 35, 40, 45, 50 and 60 kg, a straight line between
  * them (ours); below and above, the nearest row with a range error
@@ -2904,7 +2934,8 @@ static inline double soum_herd_merino_dry_sheep(
 	return soum_one(SOUM_HERD_MERINO_DRY_SHEEP, given, status);
 }
 
-/* Returns what a beef cow eats in a day as a share of her weight, by the
+/*
+ * Returns what a beef cow eats in a day as a share of her weight, by the
  * quality of the forage.
  *
  * Table: low forage has under 52 % total digestible nutrients, high forage
@@ -2933,7 +2964,8 @@ static inline double soum_herd_beef_intake(
 	return soum_one(SOUM_HERD_BEEF_INTAKE, given, status);
 }
 
-/* Returns what an animal can eat in a day as a share of its weight, where the
+/*
+ * Returns what an animal can eat in a day as a share of its weight, where the
  * fibre of the feed is what fills it.
  *
  *     capacity / ndf
@@ -2956,7 +2988,8 @@ static inline double soum_herd_intake_by_fibre(double ndf, double capacity, int3
 	return soum_one(SOUM_HERD_INTAKE_BY_FIBRE, given, status);
 }
 
-/* Returns the digestible share of a forage's dry matter, from its acid
+/*
+ * Returns the digestible share of a forage's dry matter, from its acid
  * detergent fibre.
  *
  *     0.889 - 0.779*adf
@@ -2974,7 +3007,8 @@ static inline double soum_herd_digestible_dry_matter(double adf, int32_t *status
 	return soum_one(SOUM_HERD_DIGESTIBLE_DRY_MATTER, given, status);
 }
 
-/* Returns the rank of a forage beside others, a plain number that is near 100
+/*
+ * Returns the rank of a forage beside others, a plain number that is near 100
  * for full-bloom alfalfa.
  *
  * Method: digestible % times intake %, divided by 1.29 for the feed value and
@@ -2999,7 +3033,8 @@ static inline double soum_herd_forage_value(
 	return soum_one(SOUM_HERD_FORAGE_VALUE, given, status);
 }
 
-/* Returns what a dairy cow eats in a day by her milk, her weight and the week
+/*
+ * Returns what a dairy cow eats in a day by her milk, her weight and the week
  * since she calved.
  *
  *     (0.372*milk + 0.0968*pow(weight, 0.75)) * (1 - exp(-0.192*(week + 3.67)))
@@ -3026,7 +3061,8 @@ static inline double soum_herd_dairy_intake_by_week(
 	return soum_one(SOUM_HERD_DAIRY_INTAKE_BY_WEEK, given, status);
 }
 
-/* Returns what a dairy cow eats in a day by her weight, her milk and the fibre
+/*
+ * Returns what a dairy cow eats in a day by her weight, her milk and the fibre
  * of her ration.
  *
  *     4.103 + 0.112*pow(weight, 0.75) + 0.284*milk - 0.119*ndf
@@ -3051,7 +3087,8 @@ static inline double soum_herd_dairy_intake_by_fibre(
 	return soum_one(SOUM_HERD_DAIRY_INTAKE_BY_FIBRE, given, status);
 }
 
-/* Returns what a ewe eats in a day by the feeding table of 1985.
+/*
+ * Returns what a ewe eats in a day by the feeding table of 1985.
  *
  * Table: rows of 50, 60, 70 and 90 kg, the first fifteen weeks of gestation to
  * 70 kg; between two rows a straight line, which is ours. Below the first and
@@ -3075,7 +3112,8 @@ static inline double soum_herd_ewe_intake(
 	return soum_one(SOUM_HERD_EWE_INTAKE, given, status);
 }
 
-/* Returns what a goat eats in a day by the feeding table of 1981: maintenance,
+/*
+ * Returns what a goat eats in a day by the feeding table of 1981: maintenance,
  * with what is added for late pregnancy and for growth.
  *
  * Table: maintenance from 22 to 224 lb; late pregnancy adds 1.56 lb; a gain of
@@ -3102,7 +3140,8 @@ static inline double soum_herd_goat_intake(
 	return soum_one(SOUM_HERD_GOAT_INTAKE, given, status);
 }
 
-/* Returns what a growing steer eats in a day by weight and gain, by an older
+/*
+ * Returns what a growing steer eats in a day by weight and gain, by an older
  * feeding table.
  *
  * Table: weights of 100 to 500 kg and gains of 0 to 1 kg a day; between
@@ -3125,7 +3164,8 @@ static inline double soum_herd_growing_intake(double weight, double gain, int32_
 	return soum_one(SOUM_HERD_GROWING_INTAKE, given, status);
 }
 
-/* Returns what cattle at pasture eat in a day by weight and gain, with more
+/*
+ * Returns what cattle at pasture eat in a day by weight and gain, with more
  * for those in milk.
  *
  *     (1.185 + 0.00454*weight - 0.0000026*weight*weight + 0.315*gain) * (1.185 + 0.00454*weight - 0.0000026*weight*weight + 0.315*gain) * (milking*more + 1 - milking)
@@ -3150,7 +3190,8 @@ static inline double soum_herd_cattle_intake(
 	return soum_one(SOUM_HERD_CATTLE_INTAKE, given, status);
 }
 
-/* Returns the dry food of a bird in a day by its weight.
+/*
+ * Returns the dry food of a bird in a day by its weight.
  *
  *     0.0582 * pow(weight, 0.651)
  * over the numbers in the units of the limits
@@ -3169,7 +3210,8 @@ static inline double soum_herd_bird_intake(double weight, int32_t *status)
 	return soum_one(SOUM_HERD_BIRD_INTAKE, given, status);
 }
 
-/* Returns what an animal eats in a day, from the dry matter that it leaves.
+/*
+ * Returns what an animal eats in a day, from the dry matter that it leaves.
  *
  *     droppings * each / (1 - kept)
  *
@@ -3189,7 +3231,8 @@ static inline double soum_herd_intake_from_droppings(
 	return soum_one(SOUM_HERD_INTAKE_FROM_DROPPINGS, given, status);
 }
 
-/* Returns the feed as it lies that holds so much dry matter.
+/*
+ * Returns the feed as it lies that holds so much dry matter.
  *
  *     feed / content
  *
@@ -3207,7 +3250,8 @@ static inline double soum_herd_as_fed(double feed, double content, int32_t *stat
 	return soum_one(SOUM_HERD_AS_FED, given, status);
 }
 
-/* Returns what an animal weighs after so many days of growth.
+/*
+ * Returns what an animal weighs after so many days of growth.
  *
  *     weight + gain * days
  *
@@ -3228,7 +3272,8 @@ static inline double soum_herd_weight_after(
 	return soum_one(SOUM_HERD_WEIGHT_AFTER, given, status);
 }
 
-/* Returns how long an animal grows from one weight to another.
+/*
+ * Returns how long an animal grows from one weight to another.
  *
  *     (market - weight) / gain
  *
@@ -3247,7 +3292,8 @@ static inline double soum_herd_days_to_market(
 	return soum_one(SOUM_HERD_DAYS_TO_MARKET, given, status);
 }
 
-/* Returns the feed, as it lies, that an animal eats while it grows from one
+/*
+ * Returns the feed, as it lies, that an animal eats while it grows from one
  * weight to another.
  *
  *     (market - weight) * conversion
@@ -3269,7 +3315,8 @@ static inline double soum_herd_feed_to_market(
 	return soum_one(SOUM_HERD_FEED_TO_MARKET, given, status);
 }
 
-/* Returns the temperature-humidity index of stock, THI.
+/*
+ * Returns the temperature-humidity index of stock, THI.
  *
  * Method: by the form in °F, T - (0.55 - 0.55 H) (T - 58); by the form in °C,
  * 0.8 T + H (T - 14.4) + 46.4, with H the humidity as a share
@@ -3293,7 +3340,8 @@ static inline double soum_herd_heat_index(
 	return soum_one(SOUM_HERD_HEAT_INDEX, given, status);
 }
 
-/* Returns the temperature-humidity index from the dew point.
+/*
+ * Returns the temperature-humidity index from the dew point.
  *
  *     temperature + 0.36 * dew + 41.2
  * over the numbers in the units of the limits
@@ -3314,7 +3362,8 @@ static inline double soum_herd_dew_point_heat_index(
 	return soum_one(SOUM_HERD_DEW_POINT_HEAT_INDEX, given, status);
 }
 
-/* Returns the temperature-humidity index with wind and sun reckoned in.
+/*
+ * Returns the temperature-humidity index with wind and sun reckoned in.
  *
  *     4.51 + index - 1.992 * wind + 0.0068 * sun
  * over the numbers in the units of the limits
@@ -3335,7 +3384,8 @@ static inline double soum_herd_heat_adjusted(
 	return soum_one(SOUM_HERD_HEAT_ADJUSTED, given, status);
 }
 
-/* Returns the dry matter that a group wants from pasture in a day.
+/*
+ * Returns the dry matter that a group wants from pasture in a day.
  *
  *     head * weight * intake * pasture
  *
@@ -3361,7 +3411,8 @@ static inline double soum_herd_demand(
 	return soum_one(SOUM_HERD_DEMAND, given, status);
 }
 
-/* Returns the dry matter that a demand comes to over a time.
+/*
+ * Returns the dry matter that a demand comes to over a time.
  *
  *     demand * days
  *
@@ -3381,7 +3432,8 @@ static inline double soum_herd_feed(double demand, double days, int32_t *status)
 	return soum_one(SOUM_HERD_FEED, given, status);
 }
 
-/* Returns the manure of 1,000 lb of live weight in a year.
+/*
+ * Returns the manure of 1,000 lb of live weight in a year.
  *
  * Table: short tons for each animal unit of 1,000 lb and year
  *
@@ -3398,7 +3450,8 @@ static inline double soum_herd_manure_per_unit_year(
 	return soum_one(SOUM_HERD_MANURE_PER_UNIT_YEAR, given, status);
 }
 
-/* Returns the share of a nutrient in manure.
+/*
+ * Returns the share of a nutrient in manure.
  *
  * Table: pounds in a short ton, as excreted and after losses
  *
@@ -3422,7 +3475,8 @@ static inline double soum_herd_nutrient_share(
 	return soum_one(SOUM_HERD_NUTRIENT_SHARE, given, status);
 }
 
-/* Returns the manure of a live weight over a time.
+/*
+ * Returns the manure of a live weight over a time.
  *
  * Method: weight / 1,000 lb * ManurePerUnitYear(kind) * days / 365 days
  *
@@ -3442,7 +3496,8 @@ static inline double soum_herd_manure_mass(
 	return soum_one(SOUM_HERD_MANURE_MASS, given, status);
 }
 
-/* Returns a nutrient in the manure of a live weight over a time.
+/*
+ * Returns a nutrient in the manure of a live weight over a time.
  *
  * Method: ManureMass(kind, weight, days) * NutrientShare(kind, nutrient, fate)
  *
@@ -3464,7 +3519,8 @@ static inline double soum_herd_nutrient_mass(
 	return soum_one(SOUM_HERD_NUTRIENT_MASS, given, status);
 }
 
-/* Returns the manure of a year from that of a day.
+/*
+ * Returns the manure of a year from that of a day.
  *
  *     daily * 365
  *
@@ -3480,7 +3536,8 @@ static inline double soum_herd_yearly_manure(double daily, int32_t *status)
 	return soum_one(SOUM_HERD_YEARLY_MANURE, given, status);
 }
 
-/* Returns the dry matter in dung and urine from the dry matter eaten.
+/*
+ * Returns the dry matter in dung and urine from the dry matter eaten.
  *
  *     feed * (1 - digestibility) + urine
  *
@@ -3500,7 +3557,8 @@ static inline double soum_herd_manure_dry_matter(
 	return soum_one(SOUM_HERD_MANURE_DRY_MATTER, given, status);
 }
 
-/* Returns the nitrogen in feed from its crude protein.
+/*
+ * Returns the nitrogen in feed from its crude protein.
  *
  *     feed * protein / 6.25
  *
@@ -3519,7 +3577,8 @@ static inline double soum_herd_feed_nitrogen(double feed, double protein, int32_
 	return soum_one(SOUM_HERD_FEED_NITROGEN, given, status);
 }
 
-/* Returns the share of a nutrient eaten that does not come back to the land.
+/*
+ * Returns the share of a nutrient eaten that does not come back to the land.
  *
  * Table: the printed span of the source; where print gives what passes
  * through, the rest
@@ -3545,7 +3604,8 @@ static inline double soum_herd_nutrient_kept(
 	return soum_one(SOUM_HERD_NUTRIENT_KEPT, given, status);
 }
 
-/* Returns what comes back to the land of a nutrient eaten.
+/*
+ * Returns what comes back to the land of a nutrient eaten.
  *
  *     eaten * (1 - kept)
  *
@@ -3565,7 +3625,8 @@ static inline double soum_herd_nutrient_returned(double eaten, double kept, int3
 	return soum_one(SOUM_HERD_NUTRIENT_RETURNED, given, status);
 }
 
-/* Returns how many animals a nitrogen limit allows.
+/*
+ * Returns how many animals a nitrogen limit allows.
  *
  *     limit / nitrogen / 10000
  *
@@ -3587,7 +3648,8 @@ static inline double soum_herd_head_at_nitrogen_limit(
 	return soum_one(SOUM_HERD_HEAD_AT_NITROGEN_LIMIT, given, status);
 }
 
-/* Returns the share of dairy cows' manure that is collected; the rest falls on
+/*
+ * Returns the share of dairy cows' manure that is collected; the rest falls on
  * pasture.
  *
  * Table: the printed share
@@ -3604,7 +3666,8 @@ static inline double soum_herd_collected_share(enum soum_herd_housing housing, i
 	return soum_one(SOUM_HERD_COLLECTED_SHARE, given, status);
 }
 
-/* Returns how many days must lie between raw manure, grazing animals' too, and
+/*
+ * Returns how many days must lie between raw manure, grazing animals' too, and
  * the harvest of an organic crop in the United States.
  *
  * Table: 120 days where the edible part touches the soil, 90 where it does
@@ -3627,7 +3690,8 @@ static inline double soum_herd_raw_manure_days(
 	return soum_one(SOUM_HERD_RAW_MANURE_DAYS, given, status);
 }
 
-/* Returns how long the eggs of the barber pole worm of sheep and goats take to
+/*
+ * Returns how long the eggs of the barber pole worm of sheep and goats take to
  * hatch by the temperature.
  *
  * Table: 15 to 30 days at 50 to 52 °F, 3 to 5 days at 77 to 79 °F, and a
@@ -3650,7 +3714,8 @@ static inline double soum_herd_hatch_days(double temperature, double place, int3
 	return soum_one(SOUM_HERD_HATCH_DAYS, given, status);
 }
 
-/* Returns how high the larvae of worms climb on grass.
+/*
+ * Returns how high the larvae of worms climb on grass.
  *
  * Table: the printed span
  *
@@ -3673,7 +3738,8 @@ static inline double soum_herd_larval_climb(
 	return soum_one(SOUM_HERD_LARVAL_CLIMB, given, status);
 }
 
-/* Returns the height below which sheep and goats should not graze, because of
+/*
+ * Returns the height below which sheep and goats should not graze, because of
  * worms.
  *
  * Table: the printed height
@@ -3692,7 +3758,8 @@ static inline double soum_herd_worm_stubble(enum soum_herd_stubble_source by, in
 	return soum_one(SOUM_HERD_WORM_STUBBLE, given, status);
 }
 
-/* Returns how long a fly takes from egg to adult.
+/*
+ * Returns how long a fly takes from egg to adult.
  *
  * Table: the printed span; the horn fly from egg to egg-laying
  *
@@ -3715,7 +3782,8 @@ static inline double soum_herd_fly_days(enum soum_herd_fly fly, double place, in
 	return soum_one(SOUM_HERD_FLY_DAYS, given, status);
 }
 
-/* Returns how many days after cattle or sheep birds are brought on, so that
+/*
+ * Returns how many days after cattle or sheep birds are brought on, so that
  * they scratch out fly larvae: a custom.
  *
  * Table: three to four days
@@ -3740,7 +3808,8 @@ static inline double soum_herd_birds_follow(double place, int32_t *status)
 	return soum_one(SOUM_HERD_BIRDS_FOLLOW, given, status);
 }
 
-/* Returns how many animals an area holds by the room of each.
+/*
+ * Returns how many animals an area holds by the room of each.
  *
  *     1 / room
  *
@@ -3756,7 +3825,8 @@ static inline double soum_herd_head_per_area(double room, int32_t *status)
 	return soum_one(SOUM_HERD_HEAD_PER_AREA, given, status);
 }
 
-/* Returns an estimate of the live weight of an animal from its girth and
+/*
+ * Returns an estimate of the live weight of an animal from its girth and
  * length.
  *
  * Method: girth * girth * length times the factor of the rule, and for some
@@ -3789,7 +3859,8 @@ static inline double soum_herd_tape_weight(
 	return soum_one(SOUM_HERD_TAPE_WEIGHT, given, status);
 }
 
-/* Returns an estimate of the live weight of a dairy goat or a foal from its
+/*
+ * Returns an estimate of the live weight of a dairy goat or a foal from its
  * girth alone.
  *
  * Method: for goats a chart of 10¾, 20 and 32 in, between them a power of the
@@ -3815,7 +3886,8 @@ static inline double soum_herd_girth_weight(
 	return soum_one(SOUM_HERD_GIRTH_WEIGHT, given, status);
 }
 
-/* Returns the animal units of one animal in proportion to its weight, one for
+/*
+ * Returns the animal units of one animal in proportion to its weight, one for
  * each 1,000 lb.
  *
  *     weight / 1000
@@ -3837,7 +3909,8 @@ static inline double soum_herd_animal_units(double weight, int32_t *status)
 	return soum_one(SOUM_HERD_ANIMAL_UNITS, given, status);
 }
 
-/* Returns the animal units of a dry cow by the reckoning that gives a nursing
+/*
+ * Returns the animal units of a dry cow by the reckoning that gives a nursing
  * cow of 1,000 lb the whole unit and a dry one a tenth less.
  *
  *     weight / 1000 - 0.1
@@ -3857,7 +3930,8 @@ static inline double soum_herd_dry_cow_units(double weight, int32_t *status)
 	return soum_one(SOUM_HERD_DRY_COW_UNITS, given, status);
 }
 
-/* Returns the animal units of one animal by metabolic weight, the weight in
+/*
+ * Returns the animal units of one animal by metabolic weight, the weight in
  * 1,000 lb to the power 0.75.
  *
  *     pow(weight / 1000, 0.75)
@@ -3877,7 +3951,8 @@ static inline double soum_herd_metabolic_animal_units(double weight, int32_t *st
 	return soum_one(SOUM_HERD_METABOLIC_ANIMAL_UNITS, given, status);
 }
 
-/* Returns the animal units of one animal by what it eats in a year, one for
+/*
+ * Returns the animal units of one animal by what it eats in a year, one for
  * each 9,490 lb (1,000 lb of cow at 2.6 % for 365 days).
  *
  *     weight * intake * 365 / (9490 * 0.45359237)
@@ -3897,7 +3972,8 @@ static inline double soum_herd_intake_animal_units(
 	return soum_one(SOUM_HERD_INTAKE_ANIMAL_UNITS, given, status);
 }
 
-/* Returns how many animals make one animal unit. Print rounds it to whole
+/*
+ * Returns how many animals make one animal unit. Print rounds it to whole
  * head.
  *
  *     1 / each
@@ -3914,7 +3990,8 @@ static inline double soum_herd_head_per_unit(double each, int32_t *status)
 	return soum_one(SOUM_HERD_HEAD_PER_UNIT, given, status);
 }
 
-/* Returns what one animal unit wants in a day by a stated definition.
+/*
+ * Returns what one animal unit wants in a day by a stated definition.
  *
  * Table: 25 lb, 26 lb or 30 lb a day
  *
@@ -3937,7 +4014,8 @@ static inline double soum_herd_unit_demand(
 	return soum_one(SOUM_HERD_UNIT_DEMAND, given, status);
 }
 
-/* Returns what one animal unit wants in a month, or any other time, by a
+/*
+ * Returns what one animal unit wants in a month, or any other time, by a
  * stated definition.
  *
  * Table: the day's feed of UnitDemand times the days
@@ -3957,7 +4035,8 @@ static inline double soum_herd_unit_month(
 	return soum_one(SOUM_HERD_UNIT_MONTH, given, status);
 }
 
-/* Returns the stocking rate of any stock told in dry sheep: one for each 50 kg
+/*
+ * Returns the stocking rate of any stock told in dry sheep: one for each 50 kg
  * of live weight.
  *
  *     head * weight / 50 / area
@@ -3980,7 +4059,8 @@ static inline double soum_herd_dry_sheep_rate(
 	return soum_one(SOUM_HERD_DRY_SHEEP_RATE, given, status);
 }
 
-/* Returns what a group drinks in a day.
+/*
+ * Returns what a group drinks in a day.
  *
  * Table: the figure of the rule and season, per head or per live weight, times
  * the head or the live weight of the group
@@ -4013,7 +4093,8 @@ static inline double soum_herd_water(
 	return soum_one(SOUM_HERD_WATER, given, status);
 }
 
-/* Returns the total dissolved solids of water in ppm from what a conductivity
+/*
+ * Returns the total dissolved solids of water in ppm from what a conductivity
  * meter shows.
  *
  *     conductivity * 640
@@ -4033,7 +4114,8 @@ static inline double soum_herd_dissolved_solids(double conductivity, int32_t *st
 	return soum_one(SOUM_HERD_DISSOLVED_SOLIDS, given, status);
 }
 
-/* Returns the sulfur of feed and water together as a share of the dry matter
+/*
+ * Returns the sulfur of feed and water together as a share of the dry matter
  * eaten.
  *
  *     (sulfate / 1000 * water * 0.334 + feed * sulfur) / feed
@@ -4058,7 +4140,8 @@ static inline double soum_herd_diet_sulfur(
 	return soum_one(SOUM_HERD_DIET_SULFUR, given, status);
 }
 
-/* Returns the mean live weight of a cow with her calf from birth to weaning:
+/*
+ * Returns the mean live weight of a cow with her calf from birth to weaning:
  * the cow and half of what the calf weighs at the end.
  *
  *     cow + weaned / 2
@@ -4079,7 +4162,8 @@ static inline double soum_herd_pair_weight(double cow, double weaned, int32_t *s
 
 /* forage: grass: pasture rows, measuring, use, growth, hazards -------------- */
 
-/* Returns the dry matter per area of a sample clipped from one frame or from
+/*
+ * Returns the dry matter per area of a sample clipped from one frame or from
  * several.
  *
  *     sample * dryMatter / frame
@@ -4109,7 +4193,8 @@ static inline double soum_forage_clipped_yield(
 	return soum_one(SOUM_FORAGE_CLIPPED_YIELD, given, status);
 }
 
-/* Returns the ground inside a hoop from the length of its rim.
+/*
+ * Returns the ground inside a hoop from the length of its rim.
  *
  *     rim * rim / (4 * 3.141592653589793)
  *
@@ -4126,7 +4211,8 @@ static inline double soum_forage_hoop_area(double rim, int32_t *status)
 	return soum_one(SOUM_FORAGE_HOOP_AREA, given, status);
 }
 
-/* Returns what is left of green weight when a range plant has dried in the
+/*
+ * Returns what is left of green weight when a range plant has dried in the
  * air, by its stage: green weight × share = air-dry weight.
  *
  * Table: printed shares by plant and stage
@@ -4147,7 +4233,8 @@ static inline double soum_forage_air_dry_share(
 	return soum_one(SOUM_FORAGE_AIR_DRY_SHARE, given, status);
 }
 
-/* Returns the cover that the paddock grazed next must have, so that a rotation
+/*
+ * Returns the cover that the paddock grazed next must have, so that a rotation
  * of so many days meets the demand from what stands above the residual.
  *
  *     demand/area*rotation + residual
@@ -4174,7 +4261,8 @@ static inline double soum_forage_turn_in_cover(
 	return soum_one(SOUM_FORAGE_TURN_IN_COVER, given, status);
 }
 
-/* Returns the dry matter of a stand from its ruler height by a table in which
+/*
+ * Returns the dry matter of a stand from its ruler height by a table in which
  * each inch higher up holds less than the one below.
  *
  * Table: straight lines between the printed heights of 4, 6, 8, 10 and 12 in,
@@ -4200,7 +4288,8 @@ static inline double soum_forage_curve_mass(
 	return soum_one(SOUM_FORAGE_CURVE_MASS, given, status);
 }
 
-/* Returns the mean daily growth of a month.
+/*
+ * Returns the mean daily growth of a month.
  *
  *     annual * share / days
  *
@@ -4221,7 +4310,8 @@ static inline double soum_forage_month_growth(
 	return soum_one(SOUM_FORAGE_MONTH_GROWTH, given, status);
 }
 
-/* Returns the mean daily growth between two measurements of a stand that
+/*
+ * Returns the mean daily growth between two measurements of a stand that
  * nothing grazed. It is below zero where the stand lost mass.
  *
  *     (now - then) / days
@@ -4242,7 +4332,8 @@ static inline double soum_forage_mean_growth(
 	return soum_one(SOUM_FORAGE_MEAN_GROWTH, given, status);
 }
 
-/* Returns what an ungrazed stand holds after so many days of one weather: the
+/*
+ * Returns what an ungrazed stand holds after so many days of one weather: the
  * logistic curve, exact for any step.
  *
  *     ceiling / (1 + (ceiling/start-1)*exp(-4*peak*days/ceiling))
@@ -4269,7 +4360,8 @@ static inline double soum_forage_regrown(
 	return soum_one(SOUM_FORAGE_REGROWN, given, status);
 }
 
-/* Returns the time in which an ungrazed stand comes from one mass to another:
+/*
+ * Returns the time in which an ungrazed stand comes from one mass to another:
  * Regrown turned round.
  *
  *     ceiling / (4 * peak) * (log(target/start) + log((ceiling-start)/(ceiling-target)))
@@ -4291,7 +4383,8 @@ static inline double soum_forage_days_to_regrow(
 	return soum_one(SOUM_FORAGE_DAYS_TO_REGROW, given, status);
 }
 
-/* Returns the mean growth from the mass left to the mass at turn-in, as a
+/*
+ * Returns the mean growth from the mass left to the mass at turn-in, as a
  * share of the fastest growth of the curve. A stand grazed by the book moves
  * between these two alone, so that a growth known of the month is the mean of
  * this stretch and not the fastest.
@@ -4314,7 +4407,8 @@ static inline double soum_forage_mean_to_peak(
 	return soum_one(SOUM_FORAGE_MEAN_TO_PEAK, given, status);
 }
 
-/* Returns the fastest growth of the curve whose mean growth between two
+/*
+ * Returns the fastest growth of the curve whose mean growth between two
  * grazings is given.
  *
  *     mean / meanToPeak
@@ -4334,7 +4428,8 @@ static inline double soum_forage_peak_growth(double mean, double mean_to_peak, i
 	return soum_one(SOUM_FORAGE_PEAK_GROWTH, given, status);
 }
 
-/* Returns what a time of steady growth adds to a stand.
+/*
+ * Returns what a time of steady growth adds to a stand.
  *
  *     growth * days
  *
@@ -4354,7 +4449,8 @@ static inline double soum_forage_grown(double growth, double days, int32_t *stat
 	return soum_one(SOUM_FORAGE_GROWN, given, status);
 }
 
-/* Returns what a pasture holds ready at each turn of a rotation, by the hay
+/*
+ * Returns what a pasture holds ready at each turn of a rotation, by the hay
  * that the same ground would yield in a year.
  *
  *     0.2 * hay
@@ -4375,7 +4471,8 @@ static inline double soum_forage_forage_per_turn(double hay, int32_t *status)
 	return soum_one(SOUM_FORAGE_FORAGE_PER_TURN, given, status);
 }
 
-/* Returns the growth to be expected of a year by its rain.
+/*
+ * Returns the growth to be expected of a year by its rain.
  *
  *     normal * share
  *
@@ -4396,7 +4493,8 @@ static inline double soum_forage_growth_by_rain(double normal, double share, int
 	return soum_one(SOUM_FORAGE_GROWTH_BY_RAIN, given, status);
 }
 
-/* Returns what an ungrazed stand holds after so many days by the Gompertz
+/*
+ * Returns what an ungrazed stand holds after so many days by the Gompertz
  * curve: like Regrown, but fastest at 37 % of the ceiling and slower in the
  * end.
  *
@@ -4422,7 +4520,8 @@ static inline double soum_forage_gompertz(
 	return soum_one(SOUM_FORAGE_GOMPERTZ, given, status);
 }
 
-/* Returns the time in which an ungrazed stand comes from one mass to another
+/*
+ * Returns the time in which an ungrazed stand comes from one mass to another
  * by the Gompertz curve: Gompertz turned round.
  *
  *     ceiling / (2.718281828459045 * peak) * log(log(ceiling/start)/log(ceiling/target))
@@ -4444,7 +4543,8 @@ static inline double soum_forage_gompertz_days(
 	return soum_one(SOUM_FORAGE_GOMPERTZ_DAYS, given, status);
 }
 
-/* Returns what a crop holds so many days after it came up: growth that is
+/*
+ * Returns what a crop holds so many days after it came up: growth that is
  * exponential at first and then steady, without an end.
  *
  *     fastest / relative * (max(relative*(days-lost), 0) + log(1+exp(-max(relative*(days-lost), relative*(lost-days)))))
@@ -4470,7 +4570,8 @@ static inline double soum_forage_expolinear(
 	return soum_one(SOUM_FORAGE_EXPOLINEAR, given, status);
 }
 
-/* Returns the time in which a crop comes to a mass by the expolinear curve:
+/*
+ * Returns the time in which a crop comes to a mass by the expolinear curve:
  * Expolinear turned round. It is below nothing where the curve held that much
  * at its beginning.
  *
@@ -4494,7 +4595,8 @@ static inline double soum_forage_expolinear_days(
 	return soum_one(SOUM_FORAGE_EXPOLINEAR_DAYS, given, status);
 }
 
-/* Returns the feed as it lies that has to be put out so that so much dry
+/*
+ * Returns the feed as it lies that has to be put out so that so much dry
  * matter is eaten.
  *
  * Method: eaten ÷ content, then ÷ (1 − waste) where the waste is a share of
@@ -4518,7 +4620,8 @@ static inline double soum_forage_hay_to_haul(
 	return soum_one(SOUM_FORAGE_HAY_TO_HAUL, given, status);
 }
 
-/* Returns how long a store of hay feeds a group.
+/*
+ * Returns how long a store of hay feeds a group.
  *
  *     store * (1 - lost) * content * (1 - waste) / demand
  *
@@ -4542,7 +4645,8 @@ static inline double soum_forage_hay_days(
 	return soum_one(SOUM_FORAGE_HAY_DAYS, given, status);
 }
 
-/* Returns the number of bales that hold so much feed, a part of a bale with
+/*
+ * Returns the number of bales that hold so much feed, a part of a bale with
  * them.
  *
  *     feed / bale
@@ -4562,7 +4666,8 @@ static inline double soum_forage_bales(double feed, double bale, int32_t *status
 	return soum_one(SOUM_FORAGE_BALES, given, status);
 }
 
-/* Returns the volume of a round bale.
+/*
+ * Returns the volume of a round bale.
  *
  *     3.141592653589793 / 4 * diameter * diameter * width
  *
@@ -4579,7 +4684,8 @@ static inline double soum_forage_bale_volume(double diameter, double width, int3
 	return soum_one(SOUM_FORAGE_BALE_VOLUME, given, status);
 }
 
-/* Returns the weight of a round bale as it lies.
+/*
+ * Returns the weight of a round bale as it lies.
  *
  *     3.141592653589793 / 4 * diameter * diameter * width * density
  *
@@ -4601,7 +4707,8 @@ static inline double soum_forage_bale_weight(
 	return soum_one(SOUM_FORAGE_BALE_WEIGHT, given, status);
 }
 
-/* Returns the share of a round bale that lies within a layer of its outside,
+/*
+ * Returns the share of a round bale that lies within a layer of its outside,
  * where the weather spoils it first. The faces are left out.
  *
  * Method: 1 − ((diameter − 2 layer) ÷ diameter)²
@@ -4620,7 +4727,8 @@ static inline double soum_forage_outer_share(double diameter, double layer, int3
 	return soum_one(SOUM_FORAGE_OUTER_SHARE, given, status);
 }
 
-/* Returns the share of the hay that disappears which is waste.
+/*
+ * Returns the share of the hay that disappears which is waste.
  *
  *     wasted / gone
  *
@@ -4640,7 +4748,8 @@ static inline double soum_forage_waste_share(double wasted, double gone, int32_t
 	return soum_one(SOUM_FORAGE_WASTE_SHARE, given, status);
 }
 
-/* Returns the share of the dry matter that cut grass, near the dryness for
+/*
+ * Returns the share of the dry matter that cut grass, near the dryness for
  * baling, loses when it is rained on.
  *
  * Method: bermudagrass -0.0081 X² + 0.83 X + 0.49, orchardgrass -0.018 X² +
@@ -4663,7 +4772,8 @@ static inline double soum_forage_rain_loss(
 	return soum_one(SOUM_FORAGE_RAIN_LOSS, given, status);
 }
 
-/* Returns potassium over calcium and magnesium together, in equivalents, of a
+/*
+ * Returns potassium over calcium and magnesium together, in equivalents, of a
  * feed.
  *
  *     potassium * 255.74 / (calcium*499.00 + magnesium*822.64)
@@ -4686,7 +4796,8 @@ static inline double soum_forage_tetany_ratio(
 	return soum_one(SOUM_FORAGE_TETANY_RATIO, given, status);
 }
 
-/* Returns what steers on tall fescue gain less in a day for the share of its
+/*
+ * Returns what steers on tall fescue gain less in a day for the share of its
  * plants that carry the toxic fungus.
  *
  *     0.045 * infected / 0.1
@@ -4709,7 +4820,8 @@ static inline double soum_forage_endophyte_loss(double infected, int32_t *status
 	return soum_one(SOUM_FORAGE_ENDOPHYTE_LOSS, given, status);
 }
 
-/* Returns the dry matter that stands above the height to be left.
+/*
+ * Returns the dry matter that stands above the height to be left.
  *
  *     (height - residual) * density
  *
@@ -4734,7 +4846,8 @@ static inline double soum_forage_available(
 	return soum_one(SOUM_FORAGE_AVAILABLE, given, status);
 }
 
-/* Returns the dry matter of a whole stand, from the soil up.
+/*
+ * Returns the dry matter of a whole stand, from the soil up.
  *
  *     height * density
  *
@@ -4755,7 +4868,8 @@ static inline double soum_forage_standing(double height, double density, int32_t
 	return soum_one(SOUM_FORAGE_STANDING, given, status);
 }
 
-/* Returns the height at which a stand of a density holds so much dry matter:
+/*
+ * Returns the height at which a stand of a density holds so much dry matter:
  * Standing turned round.
  *
  *     yield / density
@@ -4774,7 +4888,8 @@ static inline double soum_forage_height_of(double yield, double density, int32_t
 	return soum_one(SOUM_FORAGE_HEIGHT_OF, given, status);
 }
 
-/* Returns the dry matter above the compressed height to be left.
+/*
+ * Returns the dry matter above the compressed height to be left.
  *
  *     (height - residual) * density
  *
@@ -4797,7 +4912,8 @@ static inline double soum_forage_plate_available(
 	return soum_one(SOUM_FORAGE_PLATE_AVAILABLE, given, status);
 }
 
-/* Returns the dry matter of a sample as a share of it fresh.
+/*
+ * Returns the dry matter of a sample as a share of it fresh.
  *
  *     (dry - plate) / (fresh - plate)
  *
@@ -4824,7 +4940,8 @@ static inline double soum_forage_dry_matter_content(
 	return soum_one(SOUM_FORAGE_DRY_MATTER_CONTENT, given, status);
 }
 
-/* Returns an amount of nitrate told in another form.
+/*
+ * Returns an amount of nitrate told in another form.
  *
  * Method: 1 part of nitrogen is 4.43 parts of nitrate and 7.2162 of potassium
  * nitrate
@@ -4847,7 +4964,8 @@ static inline double soum_forage_nitrate_as(
 	return soum_one(SOUM_FORAGE_NITRATE_AS, given, status);
 }
 
-/* Returns the share of a mixture that a feed high in nitrate may be, so that
+/*
+ * Returns the share of a mixture that a feed high in nitrate may be, so that
  * the mixture holds no more than wanted.
  *
  *     (wanted - low) / (high - low)
@@ -4871,7 +4989,8 @@ static inline double soum_forage_nitrate_dilution(
 	return soum_one(SOUM_FORAGE_NITRATE_DILUTION, given, status);
 }
 
-/* Returns how much dry matter of a feed brings an animal the load of nitrate
+/*
+ * Returns how much dry matter of a feed brings an animal the load of nitrate
  * that one laboratory calls safe, 1 g of nitrogen in it for 100 lb of weight
  * and day.
  *
@@ -4893,7 +5012,8 @@ static inline double soum_forage_nitrate_feed(double nitrogen, double weight, in
 	return soum_one(SOUM_FORAGE_NITRATE_FEED, given, status);
 }
 
-/* Returns the fertiliser that holds so much of a nutrient.
+/*
+ * Returns the fertiliser that holds so much of a nutrient.
  *
  *     nutrient / content
  *
@@ -4911,7 +5031,8 @@ static inline double soum_forage_fertilizer(double nutrient, double content, int
 	return soum_one(SOUM_FORAGE_FERTILIZER, given, status);
 }
 
-/* Returns the dry matter of a stand by the line of a plate meter.
+/*
+ * Returns the dry matter of a stand by the line of a plate meter.
  *
  *     height * slope + intercept
  *
@@ -4936,7 +5057,8 @@ static inline double soum_forage_plate_cover(
 	return soum_one(SOUM_FORAGE_PLATE_COVER, given, status);
 }
 
-/* Returns the dry matter of a stand from the counter of a plate meter that
+/*
+ * Returns the dry matter of a stand from the counter of a plate meter that
  * adds up its readings.
  *
  *     (closing - opening) / readings * perCount + offset
@@ -4961,7 +5083,8 @@ static inline double soum_forage_counted_cover(
 	return soum_one(SOUM_FORAGE_COUNTED_COVER, given, status);
 }
 
-/* Returns how many more days stock stay off a frosted crop that makes prussic
+/*
+ * Returns how many more days stock stay off a frosted crop that makes prussic
  * acid, by the longest printed wait.
  *
  *     max(14-since, 0)
@@ -4981,7 +5104,8 @@ static inline double soum_forage_prussic_days_left(double since, int32_t *status
 	return soum_one(SOUM_FORAGE_PRUSSIC_DAYS_LEFT, given, status);
 }
 
-/* Returns the wilted leaves of wild black cherry that can kill a cow or a
+/*
+ * Returns the wilted leaves of wild black cherry that can kill a cow or a
  * sheep, from the least to the most printed.
  *
  *     (0.46 + place/100*(1.82-0.46)) * weight
@@ -5005,7 +5129,8 @@ static inline double soum_forage_cherry_dose(double weight, double place, int32_
 	return soum_one(SOUM_FORAGE_CHERRY_DOSE, given, status);
 }
 
-/* Returns the neutral detergent fibre, NDF, of pure alfalfa as it stands, from
+/*
+ * Returns the neutral detergent fibre, NDF, of pure alfalfa as it stands, from
  * the tallest stem and the most mature one.
  *
  * Method: 17.48 + 0.69 H in per cent before buds, 18.70 + 0.69 H in bud, with
@@ -5029,7 +5154,8 @@ static inline double soum_forage_alfalfa_fibre(
 	return soum_one(SOUM_FORAGE_ALFALFA_FIBRE, given, status);
 }
 
-/* Returns a figure of quality of a growing crop after some days.
+/*
+ * Returns a figure of quality of a growing crop after some days.
  *
  * Method: up 0.7 points a day, up 5 a week, down 2.0 a week, up 3.8 a week,
  * down 0.5 a day, in the order of the words
@@ -5054,7 +5180,8 @@ static inline double soum_forage_quality_after(
 	return soum_one(SOUM_FORAGE_QUALITY_AFTER, given, status);
 }
 
-/* Returns the days until the fibre of standing alfalfa comes to a target.
+/*
+ * Returns the days until the fibre of standing alfalfa comes to a target.
  *
  *     (target - now) / rate
  *
@@ -5078,7 +5205,8 @@ static inline double soum_forage_days_to_fibre(
 	return soum_one(SOUM_FORAGE_DAYS_TO_FIBRE, given, status);
 }
 
-/* Returns the crude protein in a mass of feed.
+/*
+ * Returns the crude protein in a mass of feed.
  *
  *     feed * protein
  *
@@ -5097,7 +5225,8 @@ static inline double soum_forage_crude_protein(double feed, double protein, int3
 	return soum_one(SOUM_FORAGE_CRUDE_PROTEIN, given, status);
 }
 
-/* Returns the digestibility of a pasture of green and dead herbage.
+/*
+ * Returns the digestibility of a pasture of green and dead herbage.
  *
  *     share*dead + (1-share)*green
  *
@@ -5118,7 +5247,8 @@ static inline double soum_forage_mixed_digestibility(
 	return soum_one(SOUM_FORAGE_MIXED_DIGESTIBILITY, given, status);
 }
 
-/* Returns how many readings bring the mean within a wanted error, from the
+/*
+ * Returns how many readings bring the mean within a wanted error, from the
  * scatter of the readings so far.
  *
  * Method: the smallest whole n of at least 2 with t(n - 1) × variation ÷ √n no
@@ -5143,7 +5273,8 @@ static inline double soum_forage_readings_needed(
 	return soum_one(SOUM_FORAGE_READINGS_NEEDED, given, status);
 }
 
-/* Returns the rest in which a stand comes from the mass left to the mass
+/*
+ * Returns the rest in which a stand comes from the mass left to the mass
  * wanted at a steady growth. Slow growth makes long rest.
  *
  *     (turnIn - leave) / growth
@@ -5170,7 +5301,8 @@ static inline double soum_forage_rest_from_growth(
 	return soum_one(SOUM_FORAGE_REST_FROM_GROWTH, given, status);
 }
 
-/* Returns the dry matter that tall fescue grows from late summer on for
+/*
+ * Returns the dry matter that tall fescue grows from late summer on for
  * winter, by the nitrogen given.
  *
  * Method: 1747 + 15 N in a wet year, 672 + 19 N in a dry one, in lb/ac
@@ -5197,7 +5329,8 @@ static inline double soum_forage_stockpile(
 	return soum_one(SOUM_FORAGE_STOCKPILE, given, status);
 }
 
-/* Returns the share of the available forage that stock eat during one stay on
+/*
+ * Returns the share of the available forage that stock eat during one stay on
  * a piece of land; the rest of what disappears is trampled or fouled.
  *
  * Table: 80 % for a stay of 1 day, 75 for 2 and 3, 70 for 4, 65 for 5, 60 for
@@ -5221,7 +5354,8 @@ static inline double soum_forage_usable_share(double stay, int32_t *status)
 	return soum_one(SOUM_FORAGE_USABLE_SHARE, given, status);
 }
 
-/* Returns the dry matter that may be taken from an area.
+/*
+ * Returns the dry matter that may be taken from an area.
  *
  *     yield * area * use
  *
@@ -5239,7 +5373,8 @@ static inline double soum_forage_usable(double yield, double area, double use, i
 	return soum_one(SOUM_FORAGE_USABLE, given, status);
 }
 
-/* Returns the forage to offer in a day so that stock can eat their intake of
+/*
+ * Returns the forage to offer in a day so that stock can eat their intake of
  * it.
  *
  *     intake / efficiency
@@ -5259,7 +5394,8 @@ static inline double soum_forage_allotment(double intake, double efficiency, int
 	return soum_one(SOUM_FORAGE_ALLOTMENT, given, status);
 }
 
-/* Returns the land that feeds one animal unit through a month of the season.
+/*
+ * Returns the land that feeds one animal unit through a month of the season.
  *
  *     demand * days / (annual * share * use)
  *
@@ -5286,7 +5422,8 @@ static inline double soum_forage_land_per_unit_month(
 	return soum_one(SOUM_FORAGE_LAND_PER_UNIT_MONTH, given, status);
 }
 
-/* Returns what is trampled, fouled or left lying of the forage that a stay
+/*
+ * Returns what is trampled, fouled or left lying of the forage that a stay
  * takes off a stand.
  *
  *     available * (1 - use)
@@ -5310,7 +5447,8 @@ static inline double soum_forage_trampled(double available, double use, int32_t 
 	return soum_one(SOUM_FORAGE_TRAMPLED, given, status);
 }
 
-/* Returns the share of the year's growth that stock eat, from what is to stay
+/*
+ * Returns the share of the year's growth that stock eat, from what is to stay
  * and what insects, weather and feet take.
  *
  * Method: 1 - left - lost
@@ -5332,7 +5470,8 @@ static inline double soum_forage_eaten_share(double left, double lost, int32_t *
 	return soum_one(SOUM_FORAGE_EATEN_SHARE, given, status);
 }
 
-/* Returns the dry matter that can be grazed of a stand of which a part lies
+/*
+ * Returns the dry matter that can be grazed of a stand of which a part lies
  * dead and a part is not liked. Below nothing it is what is missing.
  *
  *     standing*(1-detached)*(1-unpalatable) - leave
@@ -5357,7 +5496,8 @@ static inline double soum_forage_palatable_above(
 	return soum_one(SOUM_FORAGE_PALATABLE_ABOVE, given, status);
 }
 
-/* Returns the share of a stand's height that a grazing takes.
+/*
+ * Returns the share of a stand's height that a grazing takes.
  *
  *     (height - leave) / height
  *
@@ -5376,7 +5516,8 @@ static inline double soum_forage_height_removed(double height, double leave, int
 	return soum_one(SOUM_FORAGE_HEIGHT_REMOVED, given, status);
 }
 
-/* Returns the share of the roots of a grass that have stopped growing three
+/*
+ * Returns the share of the roots of a grass that have stopped growing three
  * days after a part of its top was clipped off once.
  *
  * Table: straight lines between the printed tenths from 40 to 90 % of the top,
@@ -5404,7 +5545,8 @@ static inline double soum_forage_root_stop(
 
 /* rainfall: rain: passes, production, records ------------------------------- */
 
-/* Returns what plants use of what they want as the soil dries.
+/*
+ * Returns what plants use of what they want as the soil dries.
  *
  *     min((1 - depletion/holds) / (1 - easy), 1)
  *
@@ -5427,7 +5569,8 @@ static inline double soum_rainfall_stress_coefficient(
 	return soum_one(SOUM_RAINFALL_STRESS_COEFFICIENT, given, status);
 }
 
-/* Returns growth as a share of what it would be with water enough: the share
+/*
+ * Returns growth as a share of what it would be with water enough: the share
  * of the wanted water that the plants got.
  *
  *     actual / potential
@@ -5449,7 +5592,8 @@ static inline double soum_rainfall_growth_share(
 	return soum_one(SOUM_RAINFALL_GROWTH_SHARE, given, status);
 }
 
-/* Returns the water that a crop uses where it is never short of it.
+/*
+ * Returns the water that a crop uses where it is never short of it.
  *
  *     coefficient * reference
  *
@@ -5467,7 +5611,8 @@ static inline double soum_rainfall_crop_water(
 	return soum_one(SOUM_RAINFALL_CROP_WATER, given, status);
 }
 
-/* Returns the standardized precipitation index, SPI, of a depth of rain by the
+/*
+ * Returns the standardized precipitation index, SPI, of a depth of rain by the
  * gamma distribution fitted to its record.
  *
  * Method: H = dry + (1 - dry) × G(rain ÷ scale; shape), G the incomplete gamma
@@ -5491,7 +5636,8 @@ static inline double soum_rainfall_standard_index(
 	return soum_one(SOUM_RAINFALL_STANDARD_INDEX, given, status);
 }
 
-/* Returns the chance of an index no higher than this one.
+/*
+ * Returns the chance of an index no higher than this one.
  *
  * Method: the standard normal distribution
  *
@@ -5507,7 +5653,8 @@ static inline double soum_rainfall_chance_of_index(double index, int32_t *status
 	return soum_one(SOUM_RAINFALL_CHANCE_OF_INDEX, given, status);
 }
 
-/* Returns how much of a month's rain the plants can use, by one of the plain
+/*
+ * Returns how much of a month's rain the plants can use, by one of the plain
  * rules.
  *
  * Table: short P (125 - 0.2 P) / 125 up to 250 mm and 125 + 0.1 P above;
@@ -5536,7 +5683,8 @@ static inline double soum_rainfall_effective_rain(
 	return soum_one(SOUM_RAINFALL_EFFECTIVE_RAIN, given, status);
 }
 
-/* Returns how much of a month's rain the plants can use, by what they use and
+/*
+ * Returns how much of a month's rain the plants can use, by what they use and
  * what the root zone stores: never more than the rain, nor than the use.
  *
  *     max(min(min((0.531747 + 0.295164*storage - 0.057697*pow(storage, 2) + 0.003804*pow(storage, 3)) * (0.70917*pow(rain, 0.82416) - 0.11556) * pow(10, 0.02426*use), rain), use), 0)
@@ -5559,7 +5707,8 @@ static inline double soum_rainfall_effective_by_use(
 	return soum_one(SOUM_RAINFALL_EFFECTIVE_BY_USE, given, status);
 }
 
-/* Returns how much of a single rain the plants can use: nothing of the first
+/*
+ * Returns how much of a single rain the plants can use: nothing of the first
  * tenth of an inch, all to one inch, two thirds to two inches, and nothing of
  * what is over.
  *
@@ -5580,7 +5729,8 @@ static inline double soum_rainfall_effective_of_storm(double rain, int32_t *stat
 	return soum_one(SOUM_RAINFALL_EFFECTIVE_OF_STORM, given, status);
 }
 
-/* Returns the mean pressure of the air at an altitude.
+/*
+ * Returns the mean pressure of the air at an altitude.
  *
  *     101.3 * pow((293 - 0.0065*altitude) / 293, 5.26)
  * over the numbers in the units of the limits
@@ -5597,7 +5747,8 @@ static inline double soum_rainfall_air_pressure(double altitude, int32_t *status
 	return soum_one(SOUM_RAINFALL_AIR_PRESSURE, given, status);
 }
 
-/* Returns how much vapour pressure goes with a degree between a dry and a wet
+/*
+ * Returns how much vapour pressure goes with a degree between a dry and a wet
  * thermometer.
  *
  *     0.000665 * pressure
@@ -5617,7 +5768,8 @@ static inline double soum_rainfall_psychrometric_constant(double pressure, int32
 	return soum_one(SOUM_RAINFALL_PSYCHROMETRIC_CONSTANT, given, status);
 }
 
-/* Returns the pressure of as much vapour as air of a temperature can hold.
+/*
+ * Returns the pressure of as much vapour as air of a temperature can hold.
  *
  *     0.6108 * exp(17.27*temperature/(temperature + 237.3))
  * over the numbers in the units of the limits
@@ -5638,7 +5790,8 @@ static inline double soum_rainfall_saturation_pressure(double temperature, int32
 	return soum_one(SOUM_RAINFALL_SATURATION_PRESSURE, given, status);
 }
 
-/* Returns the vapour pressure at saturation over a day, a week or a month: the
+/*
+ * Returns the vapour pressure at saturation over a day, a week or a month: the
  * mean of those at its two ends of temperature.
  *
  *     (0.6108*exp(17.27*high/(high + 237.3)) + 0.6108*exp(17.27*low/(low + 237.3))) / 2
@@ -5660,7 +5813,8 @@ static inline double soum_rainfall_mean_saturation_pressure(
 	return soum_one(SOUM_RAINFALL_MEAN_SATURATION_PRESSURE, given, status);
 }
 
-/* Returns how fast the vapour pressure at saturation rises with the
+/*
+ * Returns how fast the vapour pressure at saturation rises with the
  * temperature.
  *
  *     4098 * (0.6108 * exp(17.27*temperature/(temperature + 237.3))) / pow(temperature + 237.3, 2)
@@ -5678,7 +5832,8 @@ static inline double soum_rainfall_saturation_slope(double temperature, int32_t 
 	return soum_one(SOUM_RAINFALL_SATURATION_SLOPE, given, status);
 }
 
-/* Returns the vapour pressure of the air from both ends of the day's humidity:
+/*
+ * Returns the vapour pressure of the air from both ends of the day's humidity:
  * the highest goes with the lowest temperature.
  *
  *     (0.6108*exp(17.27*low/(low + 237.3))*most/100 + 0.6108*exp(17.27*high/(high + 237.3))*least/100) / 2
@@ -5703,7 +5858,8 @@ static inline double soum_rainfall_vapour_pressure(
 	return soum_one(SOUM_RAINFALL_VAPOUR_PRESSURE, given, status);
 }
 
-/* Returns the vapour pressure of the air from the mean relative humidity.
+/*
+ * Returns the vapour pressure of the air from the mean relative humidity.
  *
  *     humidity / 100 * (0.6108*exp(17.27*high/(high + 237.3)) + 0.6108*exp(17.27*low/(low + 237.3))) / 2
  * over the numbers in the units of the limits
@@ -5723,7 +5879,8 @@ static inline double soum_rainfall_vapour_pressure_of_mean(
 	return soum_one(SOUM_RAINFALL_VAPOUR_PRESSURE_OF_MEAN, given, status);
 }
 
-/* Returns the speed of the wind at 2 m over short grass from that at another
+/*
+ * Returns the speed of the wind at 2 m over short grass from that at another
  * height.
  *
  *     wind * 4.87 / log(67.8*height - 5.42)
@@ -5743,7 +5900,8 @@ static inline double soum_rainfall_wind_at_two_metres(
 	return soum_one(SOUM_RAINFALL_WIND_AT_TWO_METRES, given, status);
 }
 
-/* Returns how near the sun is: the inverse of its distance, squared, over that
+/*
+ * Returns how near the sun is: the inverse of its distance, squared, over that
  * of the mean.
  *
  * Method: 1 + 0.033 cos(2π day / 365)
@@ -5760,7 +5918,8 @@ static inline double soum_rainfall_inverse_distance(double day, int32_t *status)
 	return soum_one(SOUM_RAINFALL_INVERSE_DISTANCE, given, status);
 }
 
-/* Returns how far north of the equator the sun stands at noon.
+/*
+ * Returns how far north of the equator the sun stands at noon.
  *
  * Method: 0.409 sin(2π day / 365 - 1.39), in radians
  *
@@ -5776,7 +5935,8 @@ static inline double soum_rainfall_solar_declination(double day, int32_t *status
 	return soum_one(SOUM_RAINFALL_SOLAR_DECLINATION, given, status);
 }
 
-/* Returns the angle that the earth turns from noon to sunset.
+/*
+ * Returns the angle that the earth turns from noon to sunset.
  *
  * Method: arccos(-tan(latitude) tan(declination)); half a round where the sun
  * does not set, nothing where it does not rise
@@ -5795,7 +5955,8 @@ static inline double soum_rainfall_sunset_angle(
 	return soum_one(SOUM_RAINFALL_SUNSET_ANGLE, given, status);
 }
 
-/* Returns the sun's radiation on level ground as it would be without the air.
+/*
+ * Returns the sun's radiation on level ground as it would be without the air.
  *
  * Method: 24 × 60 / π × 0.0820 d (w sin(latitude) sin(t) + cos(latitude)
  * cos(t) sin(w)), with d by InverseDistance, t by SolarDeclination and w by
@@ -5819,7 +5980,8 @@ static inline double soum_rainfall_extraterrestrial_radiation(
 	return soum_one(SOUM_RAINFALL_EXTRATERRESTRIAL_RADIATION, given, status);
 }
 
-/* Returns how long the sun can shine.
+/*
+ * Returns how long the sun can shine.
  *
  * Method: 24 h × w / π, with w by SunsetAngle
  *
@@ -5836,7 +5998,8 @@ static inline double soum_rainfall_daylight_hours(double latitude, double day, i
 	return soum_one(SOUM_RAINFALL_DAYLIGHT_HOURS, given, status);
 }
 
-/* Returns the sun's radiation on the ground from the hours of sunshine.
+/*
+ * Returns the sun's radiation on the ground from the hours of sunshine.
  *
  *     (0.25 + 0.50*sunshine/daylight) * extraterrestrial
  *
@@ -5860,7 +6023,8 @@ static inline double soum_rainfall_solar_radiation(
 	return soum_one(SOUM_RAINFALL_SOLAR_RADIATION, given, status);
 }
 
-/* Returns the sun's radiation on the ground from the span of the day's
+/*
+ * Returns the sun's radiation on the ground from the span of the day's
  * temperature, where no sunshine was measured: clear days have warm noons and
  * cold nights.
  *
@@ -5886,7 +6050,8 @@ static inline double soum_rainfall_radiation_by_temperature(
 	return soum_one(SOUM_RAINFALL_RADIATION_BY_TEMPERATURE, given, status);
 }
 
-/* Returns the sun's radiation on the ground under a clear sky.
+/*
+ * Returns the sun's radiation on the ground under a clear sky.
  *
  *     (0.75 + 0.00002*altitude) * extraterrestrial
  * over the numbers in the units of the limits
@@ -5906,7 +6071,8 @@ static inline double soum_rainfall_clear_sky_radiation(
 	return soum_one(SOUM_RAINFALL_CLEAR_SKY_RADIATION, given, status);
 }
 
-/* Returns what short grass keeps of the sun's radiation.
+/*
+ * Returns what short grass keeps of the sun's radiation.
  *
  *     (1 - 0.23) * solar
  *
@@ -5923,7 +6089,8 @@ static inline double soum_rainfall_net_shortwave(double solar, int32_t *status)
 	return soum_one(SOUM_RAINFALL_NET_SHORTWAVE, given, status);
 }
 
-/* Returns what a black body radiates.
+/*
+ * Returns what a black body radiates.
  *
  *     0.000000004903 * pow(temperature + 273.16, 4)
  * over the numbers in the units of the limits
@@ -5940,7 +6107,8 @@ static inline double soum_rainfall_blackbody_radiation(double temperature, int32
 	return soum_one(SOUM_RAINFALL_BLACKBODY_RADIATION, given, status);
 }
 
-/* Returns the heat that the ground loses by radiation.
+/*
+ * Returns the heat that the ground loses by radiation.
  *
  *     0.000000004903 * (pow(high + 273.16, 4) + pow(low + 273.16, 4)) / 2 * (0.34 - 0.14*sqrt(vapour)) * (1.35*min(solar/clear, 1) - 0.35)
  * over the numbers in the units of the limits
@@ -5964,7 +6132,8 @@ static inline double soum_rainfall_net_longwave(
 	return soum_one(SOUM_RAINFALL_NET_LONGWAVE, given, status);
 }
 
-/* Returns the radiation that short grass keeps.
+/*
+ * Returns the radiation that short grass keeps.
  *
  *     shortwave - longwave
  *
@@ -5983,7 +6152,8 @@ static inline double soum_rainfall_net_radiation(
 	return soum_one(SOUM_RAINFALL_NET_RADIATION, given, status);
 }
 
-/* Returns the heat that goes into the soil over a month; below 0 it comes out.
+/*
+ * Returns the heat that goes into the soil over a month; below 0 it comes out.
  *
  * Method: 0.07 (later − earlier) with the months before and after, 0.14 (later
  * − earlier) with the month before and the month itself
@@ -6005,7 +6175,8 @@ static inline double soum_rainfall_soil_heat_flux(
 	return soum_one(SOUM_RAINFALL_SOIL_HEAT_FLUX, given, status);
 }
 
-/* Returns the reference evapotranspiration: what short grass uses that is
+/*
+ * Returns the reference evapotranspiration: what short grass uses that is
  * never short of water.
  *
  *     (0.408*slope*(net - soil) + constant*900/(temperature + 273)*wind*(saturated - vapour)) / (slope + constant*(1 + 0.34*wind))
@@ -6037,7 +6208,8 @@ static inline double soum_rainfall_penman_monteith(
 	return soum_one(SOUM_RAINFALL_PENMAN_MONTEITH, given, status);
 }
 
-/* Returns the reference evapotranspiration by Penman-Monteith from the weather
+/*
+ * Returns the reference evapotranspiration by Penman-Monteith from the weather
  * of a day or the means of a month.
  *
  * Method: the steps of print in order: AirPressure, PsychrometricConstant,
@@ -6073,7 +6245,8 @@ static inline double soum_rainfall_reference_water(
 	return soum_one(SOUM_RAINFALL_REFERENCE_WATER, given, status);
 }
 
-/* Returns the reference evapotranspiration from temperature alone.
+/*
+ * Returns the reference evapotranspiration from temperature alone.
  *
  *     0.0023 * ((high + low)/2 + 17.8) * sqrt(high - low) * 0.408 * extraterrestrial
  * over the numbers in the units of the limits
@@ -6101,7 +6274,8 @@ static inline double soum_rainfall_hargreaves_samani(
 	return soum_one(SOUM_RAINFALL_HARGREAVES_SAMANI, given, status);
 }
 
-/* Returns the potential evapotranspiration of a month from its mean
+/*
+ * Returns the potential evapotranspiration of a month from its mean
  * temperature; a month at or below freezing has none.
  *
  *     16 * daylight/12 * days/30 * pow(10*max(temperature, 0)/index, 0.000000675*pow(index, 3) - 0.0000771*pow(index, 2) + 0.01792*index + 0.49239)
@@ -6128,7 +6302,8 @@ static inline double soum_rainfall_thornthwaite(
 	return soum_one(SOUM_RAINFALL_THORNTHWAITE, given, status);
 }
 
-/* Returns the water to be given when the allowed share of the root zone's
+/*
+ * Returns the water to be given when the allowed share of the root zone's
  * store is used up.
  *
  *     root * holds * allowed
@@ -6149,7 +6324,8 @@ static inline double soum_rainfall_irrigation_depth(
 	return soum_one(SOUM_RAINFALL_IRRIGATION_DEPTH, given, status);
 }
 
-/* Returns the water to be pumped so that enough reaches the roots.
+/*
+ * Returns the water to be pumped so that enough reaches the roots.
  *
  *     net / efficiency
  *
@@ -6168,7 +6344,8 @@ static inline double soum_rainfall_gross_irrigation(
 	return soum_one(SOUM_RAINFALL_GROSS_IRRIGATION, given, status);
 }
 
-/* Returns the days from one watering to the next without rain.
+/*
+ * Returns the days from one watering to the next without rain.
  *
  *     net / use
  *
@@ -6186,7 +6363,8 @@ static inline double soum_rainfall_irrigation_interval(double net, double use, i
 	return soum_one(SOUM_RAINFALL_IRRIGATION_INTERVAL, given, status);
 }
 
-/* Returns how long the water must run.
+/*
+ * Returns how long the water must run.
  *
  *     depth / rate
  *
@@ -6204,7 +6382,8 @@ static inline double soum_rainfall_irrigation_time(double depth, double rate, in
 	return soum_one(SOUM_RAINFALL_IRRIGATION_TIME, given, status);
 }
 
-/* Returns how often in a year a pasture in average or good condition can be
+/*
+ * Returns how often in a year a pasture in average or good condition can be
  * grazed, by the rain of the year. Common practice, with no agreed source:
  * under 10 in hardly any grazing without added water, from 10 to 25 in one
  * pass for 10 in, from about 30 in one pass for 7 in. A fraction is a share of
@@ -6236,7 +6415,8 @@ static inline double soum_rainfall_passes(double rain, int32_t *status)
 	return soum_one(SOUM_RAINFALL_PASSES, given, status);
 }
 
-/* Returns the length of a rotation that lets the grass form so many leaves
+/*
+ * Returns the length of a rotation that lets the grass form so many leaves
  * between two grazings.
  *
  *     leaf * leaves
@@ -6257,7 +6437,8 @@ static inline double soum_rainfall_rotation_days(double leaf, double leaves, int
 	return soum_one(SOUM_RAINFALL_ROTATION_DAYS, given, status);
 }
 
-/* Returns how often the length of the season lets the land be grazed.
+/*
+ * Returns how often the length of the season lets the land be grazed.
  *
  *     season / rotation
  *
@@ -6277,7 +6458,8 @@ static inline double soum_rainfall_passes_by_season(
 	return soum_one(SOUM_RAINFALL_PASSES_BY_SEASON, given, status);
 }
 
-/* Returns the rain of a year that Passes wants for so many passes.
+/*
+ * Returns the rain of a year that Passes wants for so many passes.
  *
  *     passes * 10 when passes <= 2.5
  *     25 + (passes - 2.5) * 5 / (30/7 - 2.5) when passes <= 30/7
@@ -6299,7 +6481,8 @@ static inline double soum_rainfall_rain_for_passes(double passes, int32_t *statu
 	return soum_one(SOUM_RAINFALL_RAIN_FOR_PASSES, given, status);
 }
 
-/* Returns the water of a season for each pass or cut.
+/*
+ * Returns the water of a season for each pass or cut.
  *
  *     water / passes
  *
@@ -6318,7 +6501,8 @@ static inline double soum_rainfall_rain_per_pass(double water, double passes, in
 	return soum_one(SOUM_RAINFALL_RAIN_PER_PASS, given, status);
 }
 
-/* Returns how many passes irrigation adds by the rule of Passes.
+/*
+ * Returns how many passes irrigation adds by the rule of Passes.
  *
  * Method: Passes of rain and irrigation less Passes of rain
  *
@@ -6337,7 +6521,8 @@ static inline double soum_rainfall_passes_added(double rain, double irrigation, 
 	return soum_one(SOUM_RAINFALL_PASSES_ADDED, given, status);
 }
 
-/* Returns the forage of a year as a share of the usual, from the rain of the
+/*
+ * Returns the forage of a year as a share of the usual, from the rain of the
  * key months as a share of their normal.
  *
  *     min(rainShare, 1)
@@ -6361,7 +6546,8 @@ static inline double soum_rainfall_forage_share(double rain_share, int32_t *stat
 	return soum_one(SOUM_RAINFALL_FORAGE_SHARE, given, status);
 }
 
-/* Returns the yield of range by its rain.
+/*
+ * Returns the yield of range by its rain.
  *
  * Method: on short-grass range of the northern plains 27.17 + 78.48 X lb/ac, X
  * the inches of May and June; over the grasslands of the central US -34 + 0.6
@@ -6385,7 +6571,8 @@ static inline double soum_rainfall_yield_by_rain(
 	return soum_one(SOUM_RAINFALL_YIELD_BY_RAIN, given, status);
 }
 
-/* Returns the yield of alfalfa by the water that it used.
+/*
+ * Returns the yield of alfalfa by the water that it used.
  *
  *     0.14 + 0.12 * water
  * over the numbers in the units of the limits
@@ -6404,7 +6591,8 @@ static inline double soum_rainfall_alfalfa_yield(double water, int32_t *status)
 	return soum_one(SOUM_RAINFALL_ALFALFA_YIELD, given, status);
 }
 
-/* Returns the yield that so much water makes.
+/*
+ * Returns the yield that so much water makes.
  *
  *     water * use
  *
@@ -6424,7 +6612,8 @@ static inline double soum_rainfall_yield_of_water(double water, double use, int3
 	return soum_one(SOUM_RAINFALL_YIELD_OF_WATER, given, status);
 }
 
-/* Returns the dry matter grown for each depth of water.
+/*
+ * Returns the dry matter grown for each depth of water.
  *
  *     yield / water
  *
@@ -6441,7 +6630,8 @@ static inline double soum_rainfall_use_of_water(double yield, double water, int3
 	return soum_one(SOUM_RAINFALL_USE_OF_WATER, given, status);
 }
 
-/* Returns rain as a share of the normal of the same time.
+/*
+ * Returns rain as a share of the normal of the same time.
  *
  *     rain / normal
  *
@@ -6458,7 +6648,8 @@ static inline double soum_rainfall_share_of_normal(double rain, double normal, i
 	return soum_one(SOUM_RAINFALL_SHARE_OF_NORMAL, given, status);
 }
 
-/* Returns how much rain the land can take up after runoff has begun.
+/*
+ * Returns how much rain the land can take up after runoff has begun.
  *
  *     1000/number - 10
  * over the numbers in the units of the limits
@@ -6475,7 +6666,8 @@ static inline double soum_rainfall_retention(double number, int32_t *status)
 	return soum_one(SOUM_RAINFALL_RETENTION, given, status);
 }
 
-/* Returns how much rain falls before any runs off.
+/*
+ * Returns how much rain falls before any runs off.
  *
  *     0.2 * (1000/number - 10)
  * over the numbers in the units of the limits
@@ -6492,7 +6684,8 @@ static inline double soum_rainfall_initial_abstraction(double number, int32_t *s
 	return soum_one(SOUM_RAINFALL_INITIAL_ABSTRACTION, given, status);
 }
 
-/* Returns the depth of water that runs off in a storm.
+/*
+ * Returns the depth of water that runs off in a storm.
  *
  *     pow(max(rain - 0.2*(1000/number - 10), 0), 2) / (rain + 0.8*(1000/number - 10))
  * over the numbers in the units of the limits
@@ -6514,7 +6707,8 @@ static inline double soum_rainfall_runoff(double rain, double number, int32_t *s
 	return soum_one(SOUM_RAINFALL_RUNOFF, given, status);
 }
 
-/* Returns the water that a roof or a piece of ground yields.
+/*
+ * Returns the water that a roof or a piece of ground yields.
  *
  *     area * rain * caught
  *
@@ -6535,7 +6729,8 @@ static inline double soum_rainfall_caught(
 	return soum_one(SOUM_RAINFALL_CAUGHT, given, status);
 }
 
-/* Returns the water that a roof yields by a printed shortcut.
+/*
+ * Returns the water that a roof yields by a printed shortcut.
  *
  * Table: gallons to a square foot of roof and an inch of rain: whole 0.623,
  * rounded 0.6, tenth lost 0.56
@@ -6557,7 +6752,8 @@ static inline double soum_rainfall_roof_catch(
 	return soum_one(SOUM_RAINFALL_ROOF_CATCH, given, status);
 }
 
-/* Returns the water that runs off an open lot in a storm.
+/*
+ * Returns the water that runs off an open lot in a storm.
  *
  *     max(rain - 0.5, 0) / 12 * area
  * over the numbers in the units of the limits
@@ -6577,7 +6773,8 @@ static inline double soum_rainfall_feedlot_runoff(double rain, double area, int3
 	return soum_one(SOUM_RAINFALL_FEEDLOT_RUNOFF, given, status);
 }
 
-/* Returns what a pond loses to the air by what a pan of class A loses.
+/*
+ * Returns what a pond loses to the air by what a pan of class A loses.
  *
  *     0.70 * pan
  *
@@ -6595,7 +6792,8 @@ static inline double soum_rainfall_open_water_loss(double pan, int32_t *status)
 	return soum_one(SOUM_RAINFALL_OPEN_WATER_LOSS, given, status);
 }
 
-/* Returns the warmth of a day over a base, which growth goes by.
+/*
+ * Returns the warmth of a day over a base, which growth goes by.
  *
  * Method: mean: (high + low) / 2 less the base, never below 0. Corn: the same
  * with high and low first raised to the base where they are under it, and
@@ -6621,7 +6819,8 @@ static inline double soum_rainfall_degree_days(
 	return soum_one(SOUM_RAINFALL_DEGREE_DAYS, given, status);
 }
 
-/* Returns the water that the soil holds within reach of the roots.
+/*
+ * Returns the water that the soil holds within reach of the roots.
  *
  *     root * holds
  *
@@ -6638,7 +6837,8 @@ static inline double soum_rainfall_root_zone_water(double root, double holds, in
 	return soum_one(SOUM_RAINFALL_ROOT_ZONE_WATER, given, status);
 }
 
-/* Returns the water that is still in the root zone when it is time to water.
+/*
+ * Returns the water that is still in the root zone when it is time to water.
  *
  *     store * (1 - used)
  *
@@ -6657,7 +6857,8 @@ static inline double soum_rainfall_refill_point(double store, double used, int32
 	return soum_one(SOUM_RAINFALL_REFILL_POINT, given, status);
 }
 
-/* Returns the chance that belongs to a rank in a record of so many years: of
+/*
+ * Returns the chance that belongs to a rank in a record of so many years: of
  * at least so much rain where the wettest year is first, of at most so much
  * where the driest is.
  *
@@ -6684,7 +6885,8 @@ static inline double soum_rainfall_rank_chance(
 	return soum_one(SOUM_RAINFALL_RANK_CHANCE, given, status);
 }
 
-/* Returns after how many years, on average, something comes again that has a
+/*
+ * Returns after how many years, on average, something comes again that has a
  * chance every year.
  *
  *     1 / chance
@@ -6703,7 +6905,8 @@ static inline double soum_rainfall_return_period(double chance, int32_t *status)
 	return soum_one(SOUM_RAINFALL_RETURN_PERIOD, given, status);
 }
 
-/* Returns the chance that something with a return period comes once or more in
+/*
+ * Returns the chance that something with a return period comes once or more in
  * so many years.
  *
  *     1 - pow(1 - 1 / period, years)
@@ -6724,7 +6927,8 @@ static inline double soum_rainfall_at_least_once(double period, double years, in
 	return soum_one(SOUM_RAINFALL_AT_LEAST_ONCE, given, status);
 }
 
-/* Returns the stock in dry sheep (DSE) that the rain lets land carry at best.
+/*
+ * Returns the stock in dry sheep (DSE) that the rain lets land carry at best.
  *
  * Method: by French 1.3 × (rain of the year - 250 mm) ÷ 25 mm; in Western
  * Australia ((rain of the growing season - 50 mm) × 28 kg/ha/mm - 500 kg/ha) ÷
@@ -6753,7 +6957,8 @@ static inline double soum_rainfall_potential_stocking(
 
 /* grazing: the rotation: stocking, paddocks, strips, fence, water, money ---- */
 
-/* Returns the dry matter that can be grazed in a period, what stands above the
+/*
+ * Returns the dry matter that can be grazed in a period, what stands above the
  * mass to be left and what grows meanwhile. Below nothing it is what is
  * missing.
  *
@@ -6780,7 +6985,8 @@ static inline double soum_grazing_grazeable_mass(
 	return soum_one(SOUM_GRAZING_GRAZEABLE_MASS, given, status);
 }
 
-/* Returns the dry matter to set aside for one animal through a period.
+/*
+ * Returns the dry matter to set aside for one animal through a period.
  *
  *     intake * days * (1 + spoilage)
  *
@@ -6804,7 +7010,8 @@ static inline double soum_grazing_head_need(
 	return soum_one(SOUM_GRAZING_HEAD_NEED, given, status);
 }
 
-/* Returns the animals that each unit of land feeds through a period, exact and
+/*
+ * Returns the animals that each unit of land feeds through a period, exact and
  * not rounded: round down.
  *
  *     grazeable / need
@@ -6824,7 +7031,8 @@ static inline double soum_grazing_head_per_land(double grazeable, double need, i
 	return soum_one(SOUM_GRAZING_HEAD_PER_LAND, given, status);
 }
 
-/* Returns what grows beyond what is eaten, per area and day; below nothing,
+/*
+ * Returns what grows beyond what is eaten, per area and day; below nothing,
  * what the stand loses.
  *
  *     growth - demand / area
@@ -6844,7 +7052,8 @@ static inline double soum_grazing_growth_less_need(
 	return soum_one(SOUM_GRAZING_GROWTH_LESS_NEED, given, status);
 }
 
-/* Returns the average cover of a farm after some days of growth and grazing.
+/*
+ * Returns the average cover of a farm after some days of growth and grazing.
  * Below nothing, the grass ran out before.
  *
  *     cover + (growth - demand / area) * days
@@ -6871,7 +7080,8 @@ static inline double soum_grazing_cover_after(
 	return soum_one(SOUM_GRAZING_COVER_AFTER, given, status);
 }
 
-/* Returns the average cover a farm needs on the day when growth catches up
+/*
+ * Returns the average cover a farm needs on the day when growth catches up
  * with demand: paddocks stand evenly from just grazed to ready, so that half
  * of a round's feed stands above the residual.
  *
@@ -6894,7 +7104,8 @@ static inline double soum_grazing_balance_cover(
 	return soum_one(SOUM_GRAZING_BALANCE_COVER, given, status);
 }
 
-/* Returns how long grass lasts above the mass to be left while it grows and is
+/*
+ * Returns how long grass lasts above the mass to be left while it grows and is
  * eaten.
  *
  *     (mass - leave) / (eaten - growth)
@@ -6922,7 +7133,8 @@ static inline double soum_grazing_grazing_days(
 	return soum_one(SOUM_GRAZING_GRAZING_DAYS, given, status);
 }
 
-/* Returns the stored feed a herd takes through the days without grazing, with
+/*
+ * Returns the stored feed a herd takes through the days without grazing, with
  * what is wasted and what is kept in reserve.
  *
  *     demand * days * (1 + reserve) / (1 - waste)
@@ -6949,7 +7161,8 @@ static inline double soum_grazing_winter_feed(
 	return soum_one(SOUM_GRAZING_WINTER_FEED, given, status);
 }
 
-/* Returns the share of the herd that must go for the grass and the store to
+/*
+ * Returns the share of the herd that must go for the grass and the store to
  * last, or be fed from elsewhere.
  *
  *     max(0, 1 - (supply / need))
@@ -6972,7 +7185,8 @@ static inline double soum_grazing_head_to_sell(double supply, double need, int32
 	return soum_one(SOUM_GRAZING_HEAD_TO_SELL, given, status);
 }
 
-/* Returns the animals on each unit of the land that is grazed now.
+/*
+ * Returns the animals on each unit of the land that is grazed now.
  *
  *     head / area
  *
@@ -6992,7 +7206,8 @@ static inline double soum_grazing_head_density(double head, double area, int32_t
 	return soum_one(SOUM_GRAZING_HEAD_DENSITY, given, status);
 }
 
-/* Returns the live weight on each unit of the land that is grazed now. Over
+/*
+ * Returns the live weight on each unit of the land that is grazed now. Over
  * the whole farm and season the same sum is the stocking rate: say which area
  * is meant.
  *
@@ -7011,7 +7226,8 @@ static inline double soum_grazing_stock_density(double weight, double area, int3
 	return soum_one(SOUM_GRAZING_STOCK_DENSITY, given, status);
 }
 
-/* Returns the energy that a fence wants of its energizer in each pulse.
+/*
+ * Returns the energy that a fence wants of its energizer in each pulse.
  *
  *     fence * 1
  * over the numbers in the units of the limits
@@ -7032,7 +7248,8 @@ static inline double soum_grazing_energizer_output(double fence, int32_t *status
 	return soum_one(SOUM_GRAZING_ENERGIZER_OUTPUT, given, status);
 }
 
-/* Returns the length of ground rod in the earth, all rods together, for an
+/*
+ * Returns the length of ground rod in the earth, all rods together, for an
  * energizer.
  *
  * Table: feet of rod for each joule, times the joules: 3 by the trade press,
@@ -7055,7 +7272,8 @@ static inline double soum_grazing_ground_rod(
 	return soum_one(SOUM_GRAZING_GROUND_ROD, given, status);
 }
 
-/* Returns the rods that a length of ground rod makes, whole ones.
+/*
+ * Returns the rods that a length of ground rod makes, whole ones.
  *
  * Method: rod / each, rounded up
  *
@@ -7072,7 +7290,8 @@ static inline double soum_grazing_ground_rods(double rod, double each, int32_t *
 	return soum_one(SOUM_GRAZING_GROUND_RODS, given, status);
 }
 
-/* Returns the fence round a rectangle of an area and a shape.
+/*
+ * Returns the fence round a rectangle of an area and a shape.
  *
  *     2 * (ratio + 1) * sqrt(area / ratio)
  *
@@ -7094,7 +7313,8 @@ static inline double soum_grazing_fence_length(double area, double ratio, int32_
 	return soum_one(SOUM_GRAZING_FENCE_LENGTH, given, status);
 }
 
-/* Returns the side of a square of an area.
+/*
+ * Returns the side of a square of an area.
  *
  *     sqrt(area)
  *
@@ -7110,7 +7330,8 @@ static inline double soum_grazing_square_side(double area, int32_t *status)
 	return soum_one(SOUM_GRAZING_SQUARE_SIDE, given, status);
 }
 
-/* Returns the fence that stands round and between equal lanes lying side by
+/*
+ * Returns the fence that stands round and between equal lanes lying side by
  * side: neighbours share a side, and each lane has its two ends.
  *
  *     (lanes + 1) * length + 2 * lanes * width
@@ -7131,7 +7352,8 @@ static inline double soum_grazing_lane_sides(
 	return soum_one(SOUM_GRAZING_LANE_SIDES, given, status);
 }
 
-/* Returns the moved fence across a lane: one wire more than the strips in use,
+/*
+ * Returns the moved fence across a lane: one wire more than the strips in use,
  * each as long as the lane is wide.
  *
  *     (strips + 1) * width
@@ -7156,7 +7378,8 @@ static inline double soum_grazing_cross_wires(double width, double strips, int32
 	return soum_one(SOUM_GRAZING_CROSS_WIRES, given, status);
 }
 
-/* Returns the wire in a fence of several strands.
+/*
+ * Returns the wire in a fence of several strands.
  *
  *     fence * wires
  *
@@ -7178,7 +7401,8 @@ static inline double soum_grazing_wire_length(double fence, double wires, int32_
 	return soum_one(SOUM_GRAZING_WIRE_LENGTH, given, status);
 }
 
-/* Returns the animals of one kind that come in place of a share of another.
+/*
+ * Returns the animals of one kind that come in place of a share of another.
  *
  *     head * share * ratio
  *
@@ -7201,7 +7425,8 @@ static inline double soum_grazing_replacement_head(
 	return soum_one(SOUM_GRAZING_REPLACEMENT_HEAD, given, status);
 }
 
-/* Returns the load of two kinds grazed together as a share of what each alone
+/*
+ * Returns the load of two kinds grazed together as a share of what each alone
  * would be stocked at: 1 is as full as either alone.
  *
  *     one / oneAlone + other / otherAlone
@@ -7231,7 +7456,8 @@ static inline double soum_grazing_relative_load(
 	return soum_one(SOUM_GRAZING_RELATIVE_LOAD, given, status);
 }
 
-/* Returns the number of paddocks that lets each one rest, exact and not
+/*
+ * Returns the number of paddocks that lets each one rest, exact and not
  * rounded.
  *
  *     rest / stay + groups
@@ -7260,7 +7486,8 @@ static inline double soum_grazing_paddocks(
 	return soum_one(SOUM_GRAZING_PADDOCKS, given, status);
 }
 
-/* Returns the rest that a number of paddocks gives each of them. It is
+/*
+ * Returns the rest that a number of paddocks gives each of them. It is
  * Paddocks solved for the rest.
  *
  *     stay * (paddocks - groups)
@@ -7281,7 +7508,8 @@ static inline double soum_grazing_rest(
 	return soum_one(SOUM_GRAZING_REST, given, status);
 }
 
-/* Returns the days until a group stands in the same paddock again.
+/*
+ * Returns the days until a group stands in the same paddock again.
  *
  *     stay * paddocks
  *
@@ -7298,7 +7526,8 @@ static inline double soum_grazing_cycle(double stay, double paddocks, int32_t *s
 	return soum_one(SOUM_GRAZING_CYCLE, given, status);
 }
 
-/* Returns the size of a paddock where land is cut into equal ones.
+/*
+ * Returns the size of a paddock where land is cut into equal ones.
  *
  *     area / paddocks
  *
@@ -7315,7 +7544,8 @@ static inline double soum_grazing_paddock_area(double area, double paddocks, int
 	return soum_one(SOUM_GRAZING_PADDOCK_AREA, given, status);
 }
 
-/* Returns the land that so many equal paddocks take.
+/*
+ * Returns the land that so many equal paddocks take.
  *
  *     paddock * paddocks
  *
@@ -7333,7 +7563,8 @@ static inline double soum_grazing_land_for_paddocks(
 	return soum_one(SOUM_GRAZING_LAND_FOR_PADDOCKS, given, status);
 }
 
-/* Returns the land to offer each day so that the whole lasts one round.
+/*
+ * Returns the land to offer each day so that the whole lasts one round.
  *
  *     area / rotation
  *
@@ -7351,7 +7582,8 @@ static inline double soum_grazing_daily_area(double area, double rotation, int32
 	return soum_one(SOUM_GRAZING_DAILY_AREA, given, status);
 }
 
-/* Returns the number of paddocks that keeps the rest: Paddocks rounded up.
+/*
+ * Returns the number of paddocks that keeps the rest: Paddocks rounded up.
  *
  * Method: rest / stay + groups, rounded up to a whole number; what is above a
  * whole number by less than a thousand-millionth counts as that number
@@ -7380,7 +7612,8 @@ static inline double soum_grazing_paddocks_to_build(
 	return soum_one(SOUM_GRAZING_PADDOCKS_TO_BUILD, given, status);
 }
 
-/* Returns how long a group stands in each paddock where their number and the
+/*
+ * Returns how long a group stands in each paddock where their number and the
  * rest are given. It is Paddocks solved for the stay.
  *
  *     rest / (paddocks - groups)
@@ -7401,7 +7634,8 @@ static inline double soum_grazing_stay_of_rest(
 	return soum_one(SOUM_GRAZING_STAY_OF_REST, given, status);
 }
 
-/* Returns the share of the land that rests at any time in a round.
+/*
+ * Returns the share of the land that rests at any time in a round.
  *
  *     1 - groups / paddocks
  *
@@ -7419,7 +7653,8 @@ static inline double soum_grazing_resting_share(double paddocks, double groups, 
 	return soum_one(SOUM_GRAZING_RESTING_SHARE, given, status);
 }
 
-/* Returns what stands on one patch of grazed grass a step later: it grows the
+/*
+ * Returns what stands on one patch of grazed grass a step later: it grows the
  * less the more stands, and of a thin stand the animals find little.
  *
  *     stand*exp(growth-crowding*stand) - most*stand*stand/(stand*stand+half*half)
@@ -7446,7 +7681,8 @@ static inline double soum_grazing_patch_next(
 	return soum_one(SOUM_GRAZING_PATCH_NEXT, given, status);
 }
 
-/* Returns how fast one patch of grazed grass gains, below 0 where it loses:
+/*
+ * Returns how fast one patch of grazed grass gains, below 0 where it loses:
  * PatchNext without steps, logistic, with stands counted in those of which the
  * animals take half of the most that they take.
  *
@@ -7472,7 +7708,8 @@ static inline double soum_grazing_patch_gain(
 	return soum_one(SOUM_GRAZING_PATCH_GAIN, given, status);
 }
 
-/* Returns the posts of a straight fence, one at each end and none further
+/*
+ * Returns the posts of a straight fence, one at each end and none further
  * apart than the spacing. A fence that closes on itself needs one less.
  *
  * Method: fence / spacing, rounded up, and one more
@@ -7491,7 +7728,8 @@ static inline double soum_grazing_fence_posts(double fence, double spacing, int3
 	return soum_one(SOUM_GRAZING_FENCE_POSTS, given, status);
 }
 
-/* Returns the rolls of netting that a fence takes, whole ones.
+/*
+ * Returns the rolls of netting that a fence takes, whole ones.
  *
  * Method: fence / roll, rounded up
  *
@@ -7512,7 +7750,8 @@ static inline double soum_grazing_netting_rolls(double fence, double roll, int32
 	return soum_one(SOUM_GRAZING_NETTING_ROLLS, given, status);
 }
 
-/* Returns the land inside a square of so many rolls of netting: twice the
+/*
+ * Returns the land inside a square of so many rolls of netting: twice the
  * rolls are four times the land.
  *
  *     pow(rolls * roll / 4, 2)
@@ -7530,7 +7769,8 @@ static inline double soum_grazing_netting_square(double rolls, double roll, int3
 	return soum_one(SOUM_GRAZING_NETTING_SQUARE, given, status);
 }
 
-/* Returns the rate of tame dryland pasture beside that of native range on the
+/*
+ * Returns the rate of tame dryland pasture beside that of native range on the
  * same soil.
  *
  *     native * 1.5
@@ -7549,7 +7789,8 @@ static inline double soum_grazing_tame_rate(double native, int32_t *status)
 	return soum_one(SOUM_GRAZING_TAME_RATE, given, status);
 }
 
-/* Returns the grazing an area gives by its forage.
+/*
+ * Returns the grazing an area gives by its forage.
  *
  *     yield * use / demand
  *
@@ -7574,7 +7815,8 @@ static inline double soum_grazing_use_of_yield(
 	return soum_one(SOUM_GRAZING_USE_OF_YIELD, given, status);
 }
 
-/* Returns the land behind each animal-unit day of a rate: acres per AUM of AUM
+/*
+ * Returns the land behind each animal-unit day of a rate: acres per AUM of AUM
  * per acre. UseOfLand turns it round.
  *
  *     1 / rate
@@ -7591,7 +7833,8 @@ static inline double soum_grazing_land_of_use(double rate, int32_t *status)
 	return soum_one(SOUM_GRAZING_LAND_OF_USE, given, status);
 }
 
-/* Returns the grazing per area of a rate told as land: AUM per acre of acres
+/*
+ * Returns the grazing per area of a rate told as land: AUM per acre of acres
  * per AUM. LandOfUse turns it round.
  *
  *     1 / land
@@ -7608,7 +7851,8 @@ static inline double soum_grazing_use_of_land(double land, int32_t *status)
 	return soum_one(SOUM_GRAZING_USE_OF_LAND, given, status);
 }
 
-/* Returns the feed behind an amount of grazing: what a loft must hold to take
+/*
+ * Returns the feed behind an amount of grazing: what a loft must hold to take
  * its place.
  *
  *     use / 30 * month
@@ -7628,7 +7872,8 @@ static inline double soum_grazing_feed_for_use(double use, double month, int32_t
 	return soum_one(SOUM_GRAZING_FEED_FOR_USE, given, status);
 }
 
-/* Returns how many animals an amount of grazing carries for so long, exact and
+/*
+ * Returns how many animals an amount of grazing carries for so long, exact and
  * not rounded: round down.
  *
  *     use / (each * days)
@@ -7648,7 +7893,8 @@ static inline double soum_grazing_head_for_use(
 	return soum_one(SOUM_GRAZING_HEAD_FOR_USE, given, status);
 }
 
-/* Returns how many days a rate of grazing lasts at a density: the same grazing
+/*
+ * Returns how many days a rate of grazing lasts at a density: the same grazing
  * is a short stay of many or a long one of few.
  *
  *     use / density
@@ -7666,7 +7912,8 @@ static inline double soum_grazing_days_for_use(double use, double density, int32
 	return soum_one(SOUM_GRAZING_DAYS_FOR_USE, given, status);
 }
 
-/* Returns the grazing lost over the years on land that weeds or brush hold.
+/*
+ * Returns the grazing lost over the years on land that weeds or brush hold.
  *
  *     rate * area * years * lost
  *
@@ -7691,7 +7938,8 @@ static inline double soum_grazing_use_lost(
 	return soum_one(SOUM_GRAZING_USE_LOST, given, status);
 }
 
-/* Returns the share by which range on a slope is reckoned down for cattle.
+/*
+ * Returns the share by which range on a slope is reckoned down for cattle.
  *
  * Table: nothing up to 10 %, 30 % up to 30 %, 60 % up to 60 %, all of it
  * beyond
@@ -7714,7 +7962,8 @@ static inline double soum_grazing_slope_reduction(double slope, int32_t *status)
 	return soum_one(SOUM_GRAZING_SLOPE_REDUCTION, given, status);
 }
 
-/* Returns the share by which range is reckoned down for cattle by the distance
+/*
+ * Returns the share by which range is reckoned down for cattle by the distance
  * to water.
  *
  * Table: nothing up to 1 mile, 50 % up to 2 miles, all of it beyond
@@ -7735,7 +7984,8 @@ static inline double soum_grazing_water_reduction(double distance, int32_t *stat
 	return soum_one(SOUM_GRAZING_WATER_REDUCTION, given, status);
 }
 
-/* Returns the land that counts when some of it is taken off for slope and some
+/*
+ * Returns the land that counts when some of it is taken off for slope and some
  * for water, one after the other.
  *
  *     area * (1 - slope) * (1 - water)
@@ -7759,7 +8009,8 @@ static inline double soum_grazing_grazed_area(
 	return soum_one(SOUM_GRAZING_GRAZED_AREA, given, status);
 }
 
-/* Returns the land left to graze in a year in which a part is rested whole and
+/*
+ * Returns the land left to graze in a year in which a part is rested whole and
  * a part is deferred, that is held back until its plants have set seed.
  *
  *     area * (1 - resting - deferred * (1 - resting) * part)
@@ -7784,7 +8035,8 @@ static inline double soum_grazing_land_in_use(
 	return soum_one(SOUM_GRAZING_LAND_IN_USE, given, status);
 }
 
-/* Returns the land behind each animal-unit day, the stocking rate as most
+/*
+ * Returns the land behind each animal-unit day, the stocking rate as most
  * range sheets write it (acres per animal-unit month or year).
  *
  *     area / (animals * days)
@@ -7808,7 +8060,8 @@ static inline double soum_grazing_land_per_use(
 	return soum_one(SOUM_GRAZING_LAND_PER_USE, given, status);
 }
 
-/* Returns the grazing taken from each unit of land, the other way up from
+/*
+ * Returns the grazing taken from each unit of land, the other way up from
  * LandPerUse: animal-unit months per acre, or the grazing days per hectare of
  * a grazing record.
  *
@@ -7831,7 +8084,8 @@ static inline double soum_grazing_use_per_land(
 	return soum_one(SOUM_GRAZING_USE_PER_LAND, given, status);
 }
 
-/* Returns the grazing that a piece of land offers at a rate, as when the map
+/*
+ * Returns the grazing that a piece of land offers at a rate, as when the map
  * units of a farm are added up one by one.
  *
  *     rate * area
@@ -7850,7 +8104,8 @@ static inline double soum_grazing_use(double rate, double area, int32_t *status)
 	return soum_one(SOUM_GRAZING_USE, given, status);
 }
 
-/* Returns the land that feeds a herd for a stay.
+/*
+ * Returns the land that feeds a herd for a stay.
  *
  *     demand * days / (available * use)
  *
@@ -7877,7 +8132,8 @@ static inline double soum_grazing_stay_area(
 	return soum_one(SOUM_GRAZING_STAY_AREA, given, status);
 }
 
-/* Returns how long a piece of land feeds a herd, growth during the stay left
+/*
+ * Returns how long a piece of land feeds a herd, growth during the stay left
  * out. It is StayArea solved for the days.
  *
  *     area * available * use / demand
@@ -7904,7 +8160,8 @@ static inline double soum_grazing_stay_days(
 	return soum_one(SOUM_GRAZING_STAY_DAYS, given, status);
 }
 
-/* Returns how many animals a piece of land feeds for a stay, exact and not
+/*
+ * Returns how many animals a piece of land feeds for a stay, exact and not
  * rounded: round down.
  *
  *     area * available * use / (weight * intake * days)
@@ -7929,7 +8186,8 @@ static inline double soum_grazing_stay_head(
 	return soum_one(SOUM_GRAZING_STAY_HEAD, given, status);
 }
 
-/* Returns the cow-days in each unit of height of a stand.
+/*
+ * Returns the cow-days in each unit of height of a stand.
  *
  *     density / intake
  *
@@ -7951,7 +8209,8 @@ static inline double soum_grazing_days_per_height(
 	return soum_one(SOUM_GRAZING_DAYS_PER_HEIGHT, given, status);
 }
 
-/* Returns the cow-days on each unit of land between the height standing and
+/*
+ * Returns the cow-days on each unit of land between the height standing and
  * the height to be left.
  *
  *     (height - residual) * density
@@ -7972,7 +8231,8 @@ static inline double soum_grazing_days_per_land(
 	return soum_one(SOUM_GRAZING_DAYS_PER_LAND, given, status);
 }
 
-/* Returns the land a herd needs where the cow-days on it are known.
+/*
+ * Returns the land a herd needs where the cow-days on it are known.
  *
  *     animals * days / use
  *
@@ -7992,7 +8252,8 @@ static inline double soum_grazing_day_area(
 	return soum_one(SOUM_GRAZING_DAY_AREA, given, status);
 }
 
-/* Returns the animals that each unit of land feeds through a season. With the
+/*
+ * Returns the animals that each unit of land feeds through a season. With the
  * grass available now, the use of one stay and the days of that stay the same
  * sum is the number of head per area for one grazing period.
  *
@@ -8021,7 +8282,8 @@ static inline double soum_grazing_carrying_capacity(
 	return soum_one(SOUM_GRAZING_CARRYING_CAPACITY, given, status);
 }
 
-/* Returns the land for a group at so many head per area.
+/*
+ * Returns the land for a group at so many head per area.
  *
  *     head / rate
  *
@@ -8038,7 +8300,8 @@ static inline double soum_grazing_land_for_head(double head, double rate, int32_
 	return soum_one(SOUM_GRAZING_LAND_FOR_HEAD, given, status);
 }
 
-/* Returns the animals that a rate puts on a piece of land, exact and not
+/*
+ * Returns the animals that a rate puts on a piece of land, exact and not
  * rounded: round down. It is LandForHead the other way round.
  *
  *     area * rate
@@ -8056,7 +8319,8 @@ static inline double soum_grazing_head_on_land(double area, double rate, int32_t
 	return soum_one(SOUM_GRAZING_HEAD_ON_LAND, given, status);
 }
 
-/* Returns how far to move the front along a lane to open an area.
+/*
+ * Returns how far to move the front along a lane to open an area.
  *
  *     area / width
  *
@@ -8075,7 +8339,8 @@ static inline double soum_grazing_strip_length(double area, double width, int32_
 	return soum_one(SOUM_GRAZING_STRIP_LENGTH, given, status);
 }
 
-/* Returns the land in a strip across a lane, or in any rectangle.
+/*
+ * Returns the land in a strip across a lane, or in any rectangle.
  *
  *     length * width
  *
@@ -8092,7 +8357,8 @@ static inline double soum_grazing_strip_area(double length, double width, int32_
 	return soum_one(SOUM_GRAZING_STRIP_AREA, given, status);
 }
 
-/* Returns the strips that a lane holds, exact and not rounded: what is over
+/*
+ * Returns the strips that a lane holds, exact and not rounded: what is over
  * after the last whole one is short feed for a move.
  *
  *     lane / strip
@@ -8110,7 +8376,8 @@ static inline double soum_grazing_strips_per_lane(double lane, double strip, int
 	return soum_one(SOUM_GRAZING_STRIPS_PER_LANE, given, status);
 }
 
-/* Returns what a herd takes from a strip in a part of the day.
+/*
+ * Returns what a herd takes from a strip in a part of the day.
  *
  *     demand * share * part
  *
@@ -8139,7 +8406,8 @@ static inline double soum_grazing_part_of_day_demand(
 	return soum_one(SOUM_GRAZING_PART_OF_DAY_DEMAND, given, status);
 }
 
-/* Returns how long the first strip of a run lies open to the animals when no
+/*
+ * Returns how long the first strip of a run lies open to the animals when no
  * back wire follows them.
  *
  *     stay * strips
@@ -8161,7 +8429,8 @@ static inline double soum_grazing_strip_open(double stay, double strips, int32_t
 	return soum_one(SOUM_GRAZING_STRIP_OPEN, given, status);
 }
 
-/* Returns for how many days new growth lies open to be bitten before the
+/*
+ * Returns for how many days new growth lies open to be bitten before the
  * animals leave or a back wire shuts them out.
  *
  *     max(0, open - (5 - place / 100))
@@ -8184,7 +8453,8 @@ static inline double soum_grazing_regrowth_bitten(double open, double place, int
 	return soum_one(SOUM_GRAZING_REGROWTH_BITTEN, given, status);
 }
 
-/* Returns the longest walk to water by a source.
+/*
+ * Returns the longest walk to water by a source.
  *
  * Table: the printed distance
  *
@@ -8210,7 +8480,8 @@ static inline double soum_grazing_walk_limit(
 	return soum_one(SOUM_GRAZING_WALK_LIMIT, given, status);
 }
 
-/* Returns the water that a tank should hold.
+/*
+ * Returns the water that a tank should hold.
  *
  * Table: head times 2 gal, or times what one drinks in a day and the share of
  * the rule: a quarter, one, two or three days
@@ -8234,7 +8505,8 @@ static inline double soum_grazing_tank_volume(
 	return soum_one(SOUM_GRAZING_TANK_VOLUME, given, status);
 }
 
-/* Returns the flow that refills what was drunk within a time.
+/*
+ * Returns the flow that refills what was drunk within a time.
  *
  *     volume / time
  *
@@ -8256,7 +8528,8 @@ static inline double soum_grazing_fill_rate(double volume, double time, int32_t 
 	return soum_one(SOUM_GRAZING_FILL_RATE, given, status);
 }
 
-/* Returns the edge of tank that a share of the herd needs to drink at once.
+/*
+ * Returns the edge of tank that a share of the herd needs to drink at once.
  *
  *     head * share * each
  *
@@ -8279,7 +8552,8 @@ static inline double soum_grazing_tank_edge(
 	return soum_one(SOUM_GRAZING_TANK_EDGE, given, status);
 }
 
-/* Returns the water in a round tank.
+/*
+ * Returns the water in a round tank.
  *
  *     3.14 * pow(radius, 2) * depth
  *
@@ -8301,10 +8575,11 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
 
 /* everything else ----------------------------------------------------------- */
 
-/* Look-ups and whole plans go through soum_call, or soum_ask, with a JSON object
+/*
+ * Look-ups and whole plans go through soum_call, or soum_ask, with a JSON object
  * of the arguments named here. A farm is the document of a farm file. What their
  * objects hold is told in bindings/api.json and the schemas beside it.
- * 
+ *
  *   herd.BreedingRows
  *       Gives the table of breeding, as a copy.
  *   herd.BreedingDays           animal, figure, by, end
@@ -9170,14 +9445,14 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       month finds its grass, forbs and browse or hay, and keeps to the room,
  *       the water, the family's needs and the ratios of one stock to another;
  *       what holds it down, and what one more of that would bring.
- * 
+ *
  *   units.parse                 quantity, text
  *       The number in base units of a text with a unit.
  *   units.show                  quantity, value, system
  *       Text for people; system is "metric", "US" or left out.
  *   formula.show                function, arguments, system
  *       A formula's step with its numbers put in, as parts and as text.
- * 
+ *
  * Formulas may be called so, too, and then take text with a unit:
  *     soum_ask("forage.Available",
  *         "{\"height\": \"8 in\", \"residual\": \"3 in\", \"density\": \"250 lb/ac/in\"}", &status)

@@ -68,7 +68,7 @@ type Move struct {
 	Left       units.Height       `json:"left_m"`              // mean, after the last group; 0 where the plan ends before
 	Density    units.StockDensity `json:"stock_density_kg_m2"` // live weight of the groups that lead, on the ground
 	Visits     []Visit            `json:"visits"`              // who is there when
-	ReadyAgain *units.Date        `json:"ready_again"`         // nil: not before the plan ends
+	ReadyAgain *units.Date        `json:"ready_again"`         // none where that is after the plan
 }
 
 // Visit is a group's time on the ground of a move.

@@ -42,6 +42,8 @@ type Package struct {
 	Structs    []string                   // the exported ones
 	Fields     map[string]*ast.StructType // of those, by name
 	Functions  []Function
+	Files      []*ast.File // the sources, without the tests
+	Module     Module      // the packages that were read with it
 	// Undocumented lists exported names without a doc comment.
 	Undocumented []string
 }
@@ -181,6 +183,35 @@ func Root() (string, error) {
 	}
 }
 
+// Module is the module's public packages, lowest first.
+type Module []*Package
+
+// ReadModule reads the public packages of the module below root, each once.
+func ReadModule(root string) (Module, error) {
+	var all Module
+	for _, name := range packages {
+		p, err := Read(root, name)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, p)
+	}
+	for _, p := range all {
+		p.Module = all
+	}
+	return all, nil
+}
+
+// Package gives the package of a name, nil where there is none.
+func (m Module) Package(name string) *Package {
+	for _, p := range m {
+		if p.Name == name {
+			return p
+		}
+	}
+	return nil
+}
+
 // Read reads one package of the module below root.
 func Read(root, name string) (*Package, error) {
 	set := token.NewFileSet()
@@ -190,7 +221,6 @@ func Read(root, name string) (*Package, error) {
 	}
 	p := &Package{Path: name, Name: path.Base(name), Fields: map[string]*ast.StructType{}}
 	kinds := map[string]string{} // type name → underlying type
-	var files []*ast.File
 	for _, source := range paths {
 		if strings.HasSuffix(source, "_test.go") {
 			continue
@@ -199,7 +229,7 @@ func Read(root, name string) (*Package, error) {
 		if err != nil {
 			return nil, err
 		}
-		files = append(files, file)
+		p.Files = append(p.Files, file)
 		if file.Doc != nil {
 			p.Doc += file.Doc.Text()
 		}
@@ -209,7 +239,7 @@ func Read(root, name string) (*Package, error) {
 			}
 		}
 	}
-	for _, file := range files {
+	for _, file := range p.Files {
 		for _, d := range file.Decls {
 			switch d := d.(type) {
 			case *ast.GenDecl:

@@ -6,9 +6,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"go/ast"
-	"go/parser"
 	"go/token"
-	"path/filepath"
 	"slices"
 	"strings"
 
@@ -32,17 +30,6 @@ type manifest struct {
 	Functions  []apiFunction   `json:"functions"`
 	LeftOut    []leftOut       `json:"left_out"`
 	parts      map[string]bool // see inDocument
-}
-
-// of gives the functions of a package.
-func (m *manifest) of(pkg string) []*apiFunction {
-	var all []*apiFunction
-	for i := range m.Functions {
-		if f := &m.Functions[i]; f.Package == pkg {
-			all = append(all, f)
-		}
-	}
-	return all
 }
 
 // documents are the structs that users write as documents.
@@ -163,24 +150,17 @@ type leftOut struct {
 }
 
 // api makes the manifest, and writes it.
-func api(root string) (m *manifest, text []byte, err error) {
+func api(root string, module decl.Module) (m *manifest, text []byte, err error) {
 	m = &manifest{Library: "soum", Version: version, ABI: 1}
-	units, err := decl.Read(root, "units")
-	if err != nil {
-		return nil, nil, err
-	}
+	units := module.Package("units")
 	values, err := constants(root)
 	if err != nil {
 		return nil, nil, err
 	}
 	m.addUnits(units, values)
 	index := 0
-	for _, name := range decl.Packages()[1:] {
-		p, err := decl.Read(root, name)
-		if err != nil {
-			return nil, nil, err
-		}
-		if err := m.addPackage(root, p, units, &index); err != nil {
+	for _, p := range module[1:] {
+		if err := m.addPackage(p, units, &index); err != nil {
 			return nil, nil, err
 		}
 	}
@@ -310,9 +290,9 @@ func (m *manifest) addEnums(p *decl.Package, only []string) {
 	}
 }
 
-func (m *manifest) addPackage(root string, p, units *decl.Package, index *int) error {
+func (m *manifest) addPackage(p, units *decl.Package, index *int) error {
 	m.addEnums(p, nil)
-	if err := m.addStructs(root, p, units); err != nil {
+	if err := m.addStructs(p, units); err != nil {
 		return err
 	}
 	for i := range p.Functions {
@@ -486,20 +466,8 @@ func typeOf(name string, p, units *decl.Package) (apiType, error) {
 }
 
 // addStructs lists the exported structs with their JSON keys.
-func (m *manifest) addStructs(root string, p, units *decl.Package) error {
-	set := token.NewFileSet()
-	paths, err := filepath.Glob(filepath.Join(root, filepath.FromSlash(p.Path), "*.go"))
-	if err != nil {
-		return err
-	}
-	for _, path := range paths {
-		if strings.HasSuffix(path, "_test.go") {
-			continue
-		}
-		file, err := parser.ParseFile(set, path, nil, parser.ParseComments|parser.SkipObjectResolution)
-		if err != nil {
-			return err
-		}
+func (m *manifest) addStructs(p, units *decl.Package) error {
+	for _, file := range p.Files {
 		for _, d := range file.Decls {
 			g, ok := d.(*ast.GenDecl)
 			if !ok || g.Tok != token.TYPE {

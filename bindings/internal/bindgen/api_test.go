@@ -19,7 +19,9 @@ import (
 func TestEmbeddedFieldsStandInTheirPlace(t *testing.T) {
 	root, err := decl.Root()
 	require.NoError(t, err)
-	m, _, err := api(root)
+	module, err := decl.ReadModule(root)
+	require.NoError(t, err)
+	m, _, err := api(root, module)
 	require.NoError(t, err)
 	key := regexp.MustCompile(`"(\w+)":`)
 	for name, row := range map[string]any{

@@ -1,6 +1,7 @@
 package main
 
 import (
+	_ "embed"
 	"fmt"
 	"slices"
 	"strconv"
@@ -8,23 +9,27 @@ import (
 	"unicode"
 )
 
+// cText is the C header without what follows from the manifest.
+//
+//go:embed c/soum.h
+var cText string
+
 // cHeader writes the C header.
 func cHeader(m *manifest) ([]byte, error) {
 	h := header{m: m, seen: map[string]bool{}}
-	h.say(headerHead, m.Version, m.ABI, m.Number)
-	h.units()
-	h.enums()
-	h.numbers()
-	h.say("%s", headerHelpers)
-	h.reasons()
-	for i := range m.Functions {
-		if f := &m.Functions[i]; f.Kind == "formula" {
-			h.formula(f)
-		}
+	text, err := splice(cText, map[string]string{
+		"version":  h.part(h.version),
+		"units":    h.part(h.units),
+		"words":    h.part(h.words),
+		"numbers":  h.part(h.numbers),
+		"limits":   h.part(h.limits),
+		"formulas": h.part(h.functions),
+		"calls":    h.part(h.calls),
+	})
+	if err == nil {
+		err = h.err
 	}
-	h.others()
-	h.say("%s", headerFoot)
-	return []byte(h.b.String()), h.err
+	return append([]byte("/* "+strings.TrimSpace(marked(""))+" */\n"), text...), err
 }
 
 type header struct {
@@ -32,6 +37,13 @@ type header struct {
 	b    strings.Builder
 	seen map[string]bool
 	err  error
+}
+
+// part gives what a part writes.
+func (h *header) part(write func()) string {
+	h.b.Reset()
+	write()
+	return h.b.String()
 }
 
 func (h *header) say(format string, values ...any) { fmt.Fprintf(&h.b, format, values...) }
@@ -55,35 +67,20 @@ func (h *header) name(parts ...string) string {
 	return text
 }
 
-// title writes the heading of a part.
-func (h *header) title(text string) {
-	h.say("\n\n/* %s %s */\n", text, strings.Repeat("-", max(3, 74-len([]rune(text)))))
+// comment writes lines within a comment.
+func (h *header) comment(text string) {
+	for line := range strings.Lines(text) {
+		line = strings.ReplaceAll(strings.ReplaceAll(line, "*/", "* /"), "/*", "/ *")
+		h.say("%s\n", strings.TrimRight(" * "+line, " \n"))
+	}
 }
 
-// comment writes paragraphs as a comment.
-func (h *header) comment(paragraphs ...string) {
-	if text := paragraphs[0]; len(paragraphs) == 1 && len(text) < 80 && !strings.Contains(text, "\n") {
-		h.say("\n/* %s */\n", text)
-		return
-	}
-	h.say("\n/*")
-	for i, p := range paragraphs {
-		if i > 0 {
-			h.say(" *\n *")
-		}
-		for k, line := range strings.Split(p, "\n") {
-			if k > 0 {
-				h.say(" *")
-			}
-			h.say(" %s\n", strings.ReplaceAll(strings.ReplaceAll(line, "*/", "* /"), "/*", "/ *"))
-		}
-	}
-	h.say(" */\n")
+func (h *header) version() {
+	h.say("#define SOUM_VERSION %q\n#define SOUM_ABI %d\n", h.m.Version, h.m.ABI)
+	h.say("#define SOUM_NUMBER %d /* of the manifest that this header is made from */\n", h.m.Number)
 }
 
 func (h *header) units() {
-	h.title("units")
-	h.comment("Multiply on the way in, divide on the way out: 8 * SOUM_INCH is a height, and\na yield / SOUM_LB_PER_ACRE is in pounds an acre.")
 	for _, u := range h.m.Units {
 		number := strconv.FormatFloat(u.Factor, 'g', -1, 64)
 		if !strings.ContainsAny(number, ".e") {
@@ -112,9 +109,8 @@ func enumTag(name string) string {
 	return "soum_" + pkg + "_" + symbol(short)
 }
 
-func (h *header) enums() {
-	h.title("words")
-	h.comment("The words of enumerations, as formulas take them; in JSON they are text.")
+// words writes the enumerations; no comma follows the last word.
+func (h *header) words() {
 	for _, e := range h.m.Enums {
 		tag := enumTag(e.Name)
 		h.say("enum %s {\n", tag)
@@ -134,21 +130,14 @@ func formulaNumber(f *apiFunction) string {
 }
 
 func (h *header) numbers() {
-	h.title("formulas by number")
-	h.comment("For soum_eval. The number of arguments stands beside.")
-	h.say("enum soum_formula {\n")
-	last := ""
-	for i := range h.m.Functions {
-		f := &h.m.Functions[i]
-		if f.Kind != "formula" {
-			continue
+	formulas := h.m.formulas()
+	for i, f := range formulas {
+		comma := ","
+		if i == len(formulas)-1 {
+			comma = ""
 		}
-		if last != "" {
-			h.say("%s", strings.Replace(last, "@", ",", 1))
-		}
-		last = fmt.Sprintf("\t%s = %d@ /* %d */\n", h.name(f.Package, f.Snake), f.Index, len(f.Parameters))
+		h.say("\t%s = %d%s /* %d */\n", h.name(f.Package, f.Snake), f.Index, comma, len(f.Parameters))
 	}
-	h.say("%s};\n", strings.Replace(last, "@", "", 1))
 }
 
 // limitsText tells what an argument may be.
@@ -163,44 +152,31 @@ func limitsText(a *apiParameter) string {
 	return text
 }
 
-func (h *header) reasons() {
-	most := 0
-	for _, f := range h.m.Functions {
-		if f.Kind == "formula" {
-			most = max(most, len(f.Parameters))
+// limits writes what soum_reason tells of each formula's arguments.
+func (h *header) limits() {
+	for _, f := range h.m.formulas() {
+		var rows []string
+		for _, a := range f.Parameters {
+			rows = append(rows, strconv.Quote(f.Name+": limits of "+a.Snake+": "+limitsText(&a)))
 		}
+		h.say("\t\t{ %s },\n", strings.Join(rows, ",\n\t\t  "))
 	}
-	h.comment("Tells what a status other than 0 means: the argument and its limits, in the\nunit that the source takes. The text is the library's, do not free it.")
-	h.say("static inline const char *soum_reason(int32_t formula, int32_t status)\n{\n\tstatic const char *const limits[][%d] = {\n", most)
-	count := 0
-	for _, f := range h.m.Functions {
-		if f.Kind != "formula" {
-			continue
-		}
-		count++
-		h.say("\t\t{ ")
-		for i, a := range f.Parameters {
-			if i > 0 {
-				h.say(",\n\t\t  ")
-			}
-			h.say("%s", strconv.Quote(f.Name+": limits of "+a.Snake+": "+limitsText(&a)))
-		}
-		h.say(" },\n")
-	}
-	h.say(`	};
-	const int32_t place = status < 0 ? -status : status;
-
-	if (status == 0)
-		return "good";
-	if (status == SOUM_RESULT)
-		return "the result overflows";
-	if (status == SOUM_NO_FORMULA || formula < 0 || formula >= %d)
-		return "there is no formula of this number";
-	if (status == SOUM_BROKEN || place > %d || !limits[formula][place - 1])
-		return "a fault of the library";
-	return limits[formula][place - 1];
 }
-`, count, most)
+
+// functions writes an inline function for each formula, under its package's heading.
+func (h *header) functions() {
+	pkg := ""
+	for _, f := range h.m.formulas() {
+		if f.Package != pkg {
+			pkg = f.Package
+			title := pkg + ": " + strings.ToLower(topics[pkg][:1]) + strings.TrimSuffix(topics[pkg][1:], ".")
+			h.say("\n\n/* %s %s */\n", title, strings.Repeat("-", max(3, 74-len([]rune(title)))))
+		}
+		h.say("\n/*\n")
+		h.comment(h.told(f))
+		h.say(" */\n")
+		h.function(f)
+	}
 }
 
 var cWords = strings.Fields("auto break case char const continue default do double else enum extern float for goto if inline int long register restrict return short signed sizeof static struct switch typedef union unsigned void volatile while class delete export friend namespace new operator private protected public template this throw try typename using virtual bool true false and or not status")
@@ -213,57 +189,7 @@ func cName(snake string) string {
 	return snake
 }
 
-func (h *header) formula(f *apiFunction) {
-	if f.Index == 0 || h.m.Functions[slices.IndexFunc(h.m.Functions, func(o apiFunction) bool { return o.Package == f.Package && o.Kind == "formula" })].Index == f.Index {
-		h.title(f.Package + ": " + strings.ToLower(topics[f.Package][:1]) + strings.TrimSuffix(topics[f.Package][1:], "."))
-	}
-	paragraphs := []string{strings.Join(wrap(decapitate(f), 76), "\n")}
-	for _, s := range f.Sections {
-		switch s.Head {
-		case "Formula", "Empirical":
-			text := "    " + strings.ReplaceAll(s.Text, "; ", "\n    ")
-			if s.Head == "Empirical" {
-				text += "\nover the numbers in the units of the limits"
-			}
-			paragraphs = append(paragraphs, text)
-		case "Table", "Method":
-			paragraphs = append(paragraphs, strings.Join(wrap(s.Head+": "+s.Text, 76), "\n"))
-		}
-	}
-	width := 0
-	for _, a := range f.Parameters {
-		width = max(width, len(a.Name))
-	}
-	var lines []string
-	for _, a := range f.Parameters {
-		text := a.Doc
-		if a.Type.Kind == "word" {
-			text += "; enum " + enumTag(a.Type.Name)
-		} else {
-			if a.Type.Kind == "quantity" {
-				text += "; " + (&python{m: h.m}).quantity(a.Type.Name).Base
-			}
-			text += "; limits " + limitsText(&a)
-		}
-		for i, line := range wrap(text, 74-width) {
-			head := ""
-			if i == 0 {
-				head = a.Name
-			}
-			lines = append(lines, fmt.Sprintf("%-*s  %s", width, head, line))
-		}
-	}
-	paragraphs = append(paragraphs, strings.Join(lines, "\n"))
-	result := "Result: a number."
-	if r := f.Results[0]; r.Kind == "quantity" {
-		result = "Result: " + r.Name + " in " + (&python{m: h.m}).quantity(r.Name).Base + "."
-	}
-	for _, s := range f.Sections {
-		if s.Head == "Note" || s.Head == "Source" {
-			result += "\n" + strings.Join(wrap(s.Head+": "+s.Text, 76), "\n")
-		}
-	}
-	h.comment(append(paragraphs, result)...)
+func (h *header) function(f *apiFunction) {
 	var parameters, given []string
 	for _, a := range f.Parameters {
 		name := cName(a.Snake)
@@ -276,22 +202,63 @@ func (h *header) formula(f *apiFunction) {
 		}
 	}
 	head := "static inline double soum_" + f.Package + "_" + f.Snake + "("
-	line := head + strings.Join(append(parameters, "int32_t *status"), ", ") + ")"
-	if len(line) > 96 {
-		line = head + "\n\t" + strings.Join(append(parameters, "int32_t *status"), ", ") + ")"
+	rest := strings.Join(append(parameters, "int32_t *status"), ", ") + ")"
+	if len(head+rest) > 96 {
+		head += "\n\t"
 	}
-	h.say("%s\n{\n\tconst double given[] = { %s };\n\n\treturn soum_one(%s, given, status);\n}\n", line, strings.Join(given, ", "), formulaNumber(f))
+	h.say("%s\n{\n\tconst double given[] = { %s };\n\n\treturn soum_one(%s, given, status);\n}\n", head+rest, strings.Join(given, ", "), formulaNumber(f))
 }
 
-// others lists what goes through soum_call.
-func (h *header) others() {
-	h.title("everything else")
-	lines := []string{
-		"Look-ups and whole plans go through soum_call, or soum_ask, with a JSON object",
-		"of the arguments named here. A farm is the document of a farm file. What their",
-		"objects hold is told in bindings/api.json and the schemas beside it.",
-		"",
+// told tells of a formula: what it returns, how, from what, in which unit, by whom.
+func (h *header) told(f *apiFunction) string {
+	paragraphs := []string{broken(decapitate(f), 76)}
+	result := "Result: a number."
+	if r := f.Results[0]; r.Kind == "quantity" {
+		result = "Result: " + r.Name + " in " + h.m.quantity(r.Name).Base + "."
 	}
+	for _, s := range f.Sections {
+		switch s.Head {
+		case "Formula":
+			paragraphs = append(paragraphs, "    "+strings.ReplaceAll(s.Text, "; ", "\n    "))
+		case "Empirical":
+			paragraphs = append(paragraphs, "    "+strings.ReplaceAll(s.Text, "; ", "\n    ")+"\nover the numbers in the units of the limits")
+		case "Table", "Method":
+			paragraphs = append(paragraphs, broken(s.Head+": "+s.Text, 76))
+		case "Note", "Source":
+			result += "\n" + broken(s.Head+": "+s.Text, 76)
+		}
+	}
+	return strings.Join(append(paragraphs, h.arguments(f), result), "\n\n") + "\n"
+}
+
+// arguments tells of a formula's arguments, what each is beside its name.
+func (h *header) arguments(f *apiFunction) string {
+	width := 0
+	for _, a := range f.Parameters {
+		width = max(width, len(a.Name))
+	}
+	var lines []string
+	for _, a := range f.Parameters {
+		text := a.Doc
+		switch a.Type.Kind {
+		case "word":
+			text += "; enum " + enumTag(a.Type.Name)
+		case "quantity":
+			text += "; " + h.m.quantity(a.Type.Name).Base + "; limits " + limitsText(&a)
+		default:
+			text += "; limits " + limitsText(&a)
+		}
+		head := a.Name
+		for _, line := range wrap(text, 74-width) {
+			lines = append(lines, fmt.Sprintf("%-*s  %s", width, head, line))
+			head = ""
+		}
+	}
+	return strings.Join(lines, "\n")
+}
+
+// calls lists, within a comment, what goes through soum_call.
+func (h *header) calls() {
 	for i := range h.m.Functions {
 		f := &h.m.Functions[i]
 		if f.Kind == "formula" {
@@ -301,311 +268,7 @@ func (h *header) others() {
 		for _, a := range f.Parameters {
 			names = append(names, a.Name)
 		}
-		lines = append(lines, strings.TrimRight(fmt.Sprintf("  %-27s %s", f.Name, strings.Join(names, ", ")), " "))
-		for _, line := range wrap(decapitate(f), 70) {
-			lines = append(lines, "      "+line)
-		}
+		h.comment(fmt.Sprintf("  %-27s %s", f.Name, strings.Join(names, ", ")))
+		h.comment("      " + strings.ReplaceAll(broken(decapitate(f), 70), "\n", "\n      "))
 	}
-	lines = append(lines,
-		"",
-		"  units.parse                 quantity, text",
-		"      The number in base units of a text with a unit.",
-		"  units.show                  quantity, value, system",
-		`      Text for people; system is "metric", "US" or left out.`,
-		"  formula.show                function, arguments, system",
-		"      A formula's step with its numbers put in, as parts and as text.",
-		"",
-		"Formulas may be called so, too, and then take text with a unit:",
-		`    soum_ask("forage.Available",`,
-		`        "{\"height\": \"8 in\", \"residual\": \"3 in\", \"density\": \"250 lb/ac/in\"}", &status)`,
-	)
-	h.comment(strings.Join(lines, "\n"))
 }
-
-const headerHead = `/* Code generated by bindings/internal/bindgen from the declarations. DO NOT EDIT. */
-/*
- * soum.h: the arithmetic of grazing several kinds of stock over a few acres.
- *
- *     int32_t status;
- *     double left = soum_forage_available(8 * SOUM_INCH, 3 * SOUM_INCH,
- *         250 * SOUM_LB_PER_ACRE_INCH, &status);
- *     printf("%%g lb/ac\n", left / SOUM_LB_PER_ACRE);              (1250 lb/ac)
- *
- * Numbers are in base units: kg, m, m2, m3, day, and products of these. The
- * constants below turn others into them and back.
- *
- * There are two doors. Formulas go through soum_eval, by number, a row or a
- * million rows at a time; each also has an inline function here. All else, look-
- * ups and whole plans, goes through soum_call, by name, JSON in and JSON out.
- *
- * Who owns what. All memory is the caller's. The library reads its arguments
- * and writes its results during the call, and keeps no pointer after it. Only
- * soum_ask gives memory away: free() it.
- *
- * Threads may call at the same time.
- *
- * The process. The library holds a Go runtime. At its first call it adds a few
- * threads and handlers for the signals SEGV, BUS, FPE, PIPE and URG; do not
- * dlclose it. It does not survive fork(): a child that has not called exec() must
- * not call the library, and hangs if it does. Call it first in the child, or let
- * the child dlopen() a copy of the file under another name.
- *
- * The numbers are planning figures: walk the ground, and trust your eye and your
- * stock over them.
- */
-#ifndef SOUM_H
-#define SOUM_H
-
-#include <stddef.h>
-#include <stdint.h>
-#include <stdio.h>
-#include <stdlib.h>
-#include <string.h>
-
-#ifdef __cplusplus
-extern "C" {
-#endif
-
-#define SOUM_VERSION "%s"
-#define SOUM_ABI %d
-#define SOUM_NUMBER %d /* of the manifest that this header is made from */
-
-/*
- * Computes formula fn for n rows. The columns of arguments stand one after the
- * other in args: column k has n values where strides[k] is 1, and one value for
- * all rows where it is 0. For row i, status[i] is
- *
- *     0   good, out[i] is the value;
- *    -k   argument k (from 1) is impossible, out[i] is NaN;
- *     k   argument k lies outside what the source covers, out[i] is the value;
- *
- * or one of the four below 0 that follow. n of 0 or less does nothing.
- */
-void soum_eval(const int32_t *fn, const double *args, const int32_t *strides,
-	const int32_t *n, double *out, int32_t *status);
-
-#define SOUM_RESULT (-100)     /* the result overflows */
-#define SOUM_BROKEN (-998)     /* a fault of the library itself */
-#define SOUM_NO_FORMULA (-999) /* there is no formula of this number */
-
-/*
- * Calls a function by its name, such as "forage.Pastures". in holds a JSON
- * object of its arguments, inlen bytes of it. The answer is a JSON object with
- * "value", and "warning" or "error" where there is one; it is written to out as
- * far as there is room and has no 0 at its end. *outlen is the room on the way in
- * and the whole length on the way out: where that is more, call again with more.
- */
-void soum_call(const char *name, const uint8_t *in, const int32_t *inlen,
-	uint8_t *out, int32_t *outlen, int32_t *status);
-
-#define SOUM_GOOD 0
-#define SOUM_WARNED 1          /* the value, and a range warning beside it */
-#define SOUM_IMPOSSIBLE (-1)   /* a domain error: there is no value */
-#define SOUM_BAD_DOCUMENT (-2) /* a document or an argument is wrong; "path" tells where */
-#define SOUM_NO_SUCH_NAME (-3) /* there is no function of this name */
-
-/* Gives the library's SOUM_ABI and SOUM_NUMBER, two numbers. */
-void soum_abi(int32_t *version);
-`
-
-const headerHelpers = `
-
-/* helpers ------------------------------------------------------------------- */
-
-/* Tells whether header and library are of one build: 0 if so, -1 if not. */
-static inline int soum_check(void)
-{
-	int32_t version[2] = { 0, 0 };
-
-	soum_abi(version);
-	return version[0] == SOUM_ABI && version[1] == SOUM_NUMBER ? 0 : -1;
-}
-
-/* soum_eval with numbers by value. */
-static inline void soum_rows(int32_t formula, const double *columns, const int32_t *strides,
-	int32_t n, double *out, int32_t *status)
-{
-	soum_eval(&formula, columns, strides, &n, out, status);
-}
-
-/* One row; status may be NULL. */
-static inline double soum_one(int32_t formula, const double *given, int32_t *status)
-{
-	static const int32_t strides[8] = { 0, 0, 0, 0, 0, 0, 0, 0 };
-	const int32_t n = 1;
-	double value;
-	int32_t code;
-
-	soum_eval(&formula, given, strides, &n, &value, &code);
-	if (status)
-		*status = code;
-	return value;
-}
-
-/*
- * soum_call with text: gives the answer as a string, which the caller frees, or
- * NULL where memory is wanting. status may be NULL.
- */
-static inline char *soum_ask(const char *name, const char *arguments, int32_t *status)
-{
-	const int32_t length = (int32_t)strlen(arguments);
-	int32_t room = 65536, size, code;
-	char *answer = NULL, *more;
-
-	for (;;) {
-		more = (char *)realloc(answer, (size_t)room + 1);
-		if (!more) {
-			free(answer);
-			return NULL;
-		}
-		answer = more;
-		size = room;
-		soum_call(name, (const uint8_t *)arguments, &length, (uint8_t *)answer, &size, &code);
-		if (size <= room)
-			break;
-		room = size;
-	}
-	answer[size] = '\0';
-	if (status)
-		*status = code;
-	return answer;
-}
-
-/*
- * Copies the text of the first "key": "text" in JSON, for programs without a JSON
- * library at hand. Gives the length of the copy; -1, and "", where there is no
- * such key with a text. What does not fit is cut off.
- */
-static inline int soum_text(const char *json, const char *key, char *text, size_t room)
-{
-	const size_t length = strlen(key);
-	const char *at = json;
-	size_t n = 0;
-
-	if (room)
-		text[0] = '\0';
-	for (;; at++) {
-		at = strchr(at, '"');
-		if (!at)
-			return -1;
-		if (strncmp(at + 1, key, length) == 0 && strncmp(at + 1 + length, "\":\"", 3) == 0)
-			break;
-	}
-	for (at += length + 4; *at && *at != '"' && n + 4 < room; at++) {
-		unsigned code = 0;
-		int i;
-
-		if (*at != '\\') {
-			text[n++] = *at;
-			continue;
-		}
-		switch (*++at) {
-		case 'n':
-			text[n++] = '\n';
-			break;
-		case 't':
-			text[n++] = '\t';
-			break;
-		case 'u':
-			for (i = 1; i <= 4 && at[1]; i++, at++)
-				code = code * 16 + (unsigned)(at[1] <= '9' ? at[1] - '0' : (at[1] | 32) - 'a' + 10);
-			if (code >= 0x800)
-				text[n++] = (char)(0xe0 | code >> 12);
-			if (code >= 0x80)
-				text[n++] = (char)(code >= 0x800 ? 0x80 | (code >> 6 & 63) : 0xc0 | code >> 6);
-			text[n++] = (char)(code >= 0x80 ? 0x80 | (code & 63) : code);
-			break;
-		default:
-			if (*at)
-				text[n++] = *at;
-			else
-				at--;
-		}
-	}
-	if (room)
-		text[n] = '\0';
-	return (int)n;
-}
-
-/* Puts the decimal point of the program's locale in the place of another. */
-static inline void soum_point(char *number, char from, char to)
-{
-	for (; *number; number++)
-		if (*number == from)
-			*number = to;
-}
-
-static inline char soum_local_point(void)
-{
-	char half[8];
-
-	snprintf(half, sizeof half, "%.1f", 0.5);
-	return half[1];
-}
-
-/*
- * Writes a quantity for people: soum_show(text, sizeof text, "Area", area, "US").
- * The system is "metric" or "US". Gives the status of soum_call, SOUM_BROKEN
- * where memory is wanting; what does not fit is cut off.
- */
-static inline int32_t soum_show(char *text, size_t room, const char *quantity, double value,
-	const char *system)
-{
-	char number[40], arguments[160], *answer;
-	int32_t status = SOUM_BROKEN;
-
-	snprintf(number, sizeof number, "%.17g", value);
-	soum_point(number, soum_local_point(), '.');
-	snprintf(arguments, sizeof arguments,
-		value - value == 0 ? "{\"quantity\":\"%.40s\",\"value\":%s,\"system\":\"%.20s\"}"
-				   : "{\"quantity\":\"%.40s\",\"value\":\"%s\",\"system\":\"%.20s\"}",
-		quantity, number, system);
-	if (room)
-		text[0] = '\0';
-	answer = soum_ask("units.show", arguments, &status);
-	if (answer && status == SOUM_GOOD)
-		soum_text(answer, "value", text, room);
-	free(answer);
-	return status;
-}
-
-/*
- * Reads text with a unit: soum_parse("Area", "3.5 ac", &status) in base units.
- * Gives 0 and a status below 0 where the text is not the quantity.
- */
-static inline double soum_parse(const char *quantity, const char *text, int32_t *status)
-{
-	char arguments[400], *answer, *at = arguments;
-	double value = 0;
-	int32_t code = SOUM_BAD_DOCUMENT;
-
-	at += snprintf(arguments, sizeof arguments, "{\"quantity\":\"%.40s\",\"text\":\"", quantity);
-	for (; *text && at < arguments + 380; text++) {
-		if (*text == '"' || *text == '\\')
-			*at++ = '\\';
-		*at++ = (unsigned char)*text < 32 ? ' ' : *text;
-	}
-	strcpy(at, "\"}");
-	if (!*text) {
-		answer = soum_ask("units.parse", arguments, &code);
-		if (answer && code == SOUM_GOOD && strncmp(answer, "{\"value\":", 9) == 0) {
-			soum_point(answer, '.', soum_local_point());
-			value = strtod(answer + 9, NULL);
-		}
-		if (!answer)
-			code = SOUM_BROKEN;
-		free(answer);
-	}
-	if (status)
-		*status = code;
-	return value;
-}
-`
-
-const headerFoot = `
-#ifdef __cplusplus
-}
-#endif
-
-#endif
-`

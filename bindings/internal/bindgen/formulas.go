@@ -135,14 +135,9 @@ func unitConstant(q *decl.Quantity, spelling string) (string, error) {
 func enum(name string, p *decl.Package) *decl.Enum {
 	of := p
 	if pkg, short, found := strings.Cut(name, "."); found {
-		root, err := decl.Root()
-		if err != nil {
+		if of, name = p.Module.Package(pkg), short; of == nil {
 			return nil
 		}
-		if of, err = decl.Read(root, decl.PathOf(pkg)); err != nil {
-			return nil
-		}
-		name = short
 	}
 	for i := range of.Enums {
 		if of.Enums[i].Name == name {

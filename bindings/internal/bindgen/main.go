@@ -27,7 +27,7 @@ import (
 func main() {
 	check := flag.Bool("check", false, "change nothing; fail where a committed file differs from what would be written")
 	language := flag.String("language", "", "write the wrappers of this `language` alone: js, python or r")
-	out := flag.String("out", "", "the `directory` that the wrappers are written to; that of the language if left out")
+	out := flag.String("out", "", "the `directory` that the wrappers are written to")
 	flag.Parse()
 	root, err := decl.Root()
 	switch {
@@ -44,7 +44,7 @@ func main() {
 }
 
 // wrappers write what the packages of other languages are given, each from the manifest,
-// by path below bindings/LANGUAGE. They are made when a package is built.
+// by path below the directory that the package is built in.
 var wrappers = map[string]func(*manifest) (map[string][]byte, error){
 	"js":     jsFiles,
 	"python": pythonFiles,
@@ -54,19 +54,20 @@ var wrappers = map[string]func(*manifest) (map[string][]byte, error){
 // writeWrappers writes the wrappers of a language.
 func writeWrappers(root, language, out string) error {
 	wrapper := wrappers[language]
-	if wrapper == nil {
-		return fmt.Errorf("%q is no language with wrappers; js, python or r", language)
+	if wrapper == nil || out == "" {
+		return fmt.Errorf("say -language js, python or r, and -out with a directory")
 	}
-	m, _, err := api(root)
+	module, err := decl.ReadModule(root)
+	if err != nil {
+		return err
+	}
+	m, _, err := api(root, module)
 	if err != nil {
 		return err
 	}
 	files, err := wrapper(m)
 	if err != nil {
 		return err
-	}
-	if out == "" {
-		out = filepath.Join(root, "bindings", language)
 	}
 	for name, text := range files {
 		if err := settle(out, name, text, false); err != nil {
@@ -77,42 +78,36 @@ func writeWrappers(root, language, out string) error {
 }
 
 func run(root string, check bool) error {
-	units, err := decl.Read(root, "units")
+	module, err := decl.ReadModule(root)
 	if err != nil {
 		return err
 	}
+	units := module.Package("units")
 	text, err := quantities(units)
 	if err != nil {
 		return err
 	}
 	files := map[string][]byte{"units/quantities_gen.go": text}
-	for _, name := range decl.Packages()[1:] {
-		p, err := decl.Read(root, name)
-		if err != nil {
-			return err
-		}
+	for _, p := range module[1:] {
 		if text, err = formulas(p, units); err != nil {
 			return err
 		}
 		if text != nil {
-			files[name+"/formulas_gen.go"] = text
+			files[p.Path+"/formulas_gen.go"] = text
 		}
 		if text, err = enums(p); err != nil {
 			return err
 		}
 		if text != nil {
-			files[name+"/enums_gen.go"] = text
+			files[p.Path+"/enums_gen.go"] = text
 		}
 	}
-	if text, err = registry(root); err != nil {
-		return err
-	}
-	files["internal/functions/functions_gen.go"] = text
-	if text, err = rowLoops(root, units); err != nil {
+	files["internal/functions/functions_gen.go"] = registry(module)
+	if text, err = rowLoops(module); err != nil {
 		return err
 	}
 	files["bindings/internal/door/rows_gen.go"] = text
-	m, text, err := api(root)
+	m, text, err := api(root, module)
 	if err != nil {
 		return err
 	}

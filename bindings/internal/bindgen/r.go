@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"embed"
 	"fmt"
 	"regexp"
 	"slices"
@@ -13,17 +14,35 @@ import (
 
 const rPackage = "soum/"
 
+// rTexts are files of the package without what follows from the manifest.
+//
+//go:embed r
+var rTexts embed.FS
+
 // rFiles writes the R package's wrappers, their pages and its list of exports.
 func rFiles(m *manifest) (map[string][]byte, error) {
-	files := map[string][]byte{
-		rPackage + "R/manifest.R":     rManifest(m),
-		rPackage + "NAMESPACE":        rNamespace(m),
-		rPackage + "man/u.Rd":         rUnitsPage(m),
-		rPackage + "man/documents.Rd": rDocumentsPage(m),
+	files := map[string][]byte{rPackage + "R/manifest.R": rManifest(m)}
+	for name, parts := range map[string]map[string]string{
+		"NAMESPACE":        {"functions": rExports(m)},
+		"man/u.Rd":         {"units": rUnits(m), "quantities": rQuantities(m)},
+		"man/documents.Rd": {"structs": rStructs(m)},
+	} {
+		text, err := rTexts.ReadFile("r/" + name)
+		if err != nil {
+			return nil, err
+		}
+		if text, err = splice(string(text), parts); err != nil {
+			return nil, fmt.Errorf("%s: %w", name, err)
+		}
+		comment := "# "
+		if strings.HasSuffix(name, ".Rd") {
+			comment = "% "
+		}
+		files[rPackage+name] = append([]byte(marked(comment)), text...)
 	}
 	for _, subject := range subjects {
 		var b bytes.Buffer
-		b.WriteString(rHeading("# "))
+		b.WriteString(marked("# "))
 		for _, f := range m.of(subject) {
 			rWrapper(&b, f)
 			page, err := rPage(m, f)
@@ -35,11 +54,6 @@ func rFiles(m *manifest) (map[string][]byte, error) {
 		files[rPackage+"R/"+subject+".R"] = b.Bytes()
 	}
 	return files, nil
-}
-
-// rHeading is the first line of a generated file.
-func rHeading(comment string) string {
-	return comment + strings.TrimPrefix(strings.TrimRight(heading, "\n"), "// ") + "\n\n"
 }
 
 // rName is a function's name in R, which has no packages within packages.
@@ -74,15 +88,15 @@ func rKey(name string) string {
 // for, the units, and the functions with the types of their arguments.
 func rManifest(m *manifest) []byte {
 	var b bytes.Buffer
-	b.WriteString(rHeading("# "))
+	b.WriteString(marked("# "))
 	fmt.Fprintf(&b, "made_for <- c(%d, %d)\n\n", m.ABI, m.Number)
 	var units, words, shapes, functions []string
 	for _, unit := range m.Units {
-		units = append(units, fmt.Sprintf("%s = %s", rKey(unit.Name), strconv.FormatFloat(unit.Factor, 'g', -1, 64)))
+		units = append(units, fmt.Sprintf("%s = %s", rKey(unit.Name), unit.factor()))
 	}
 	rNamed(&b, "u", "list", units)
 	for _, e := range m.Enums {
-		words = append(words, fmt.Sprintf("%s = c(%s)", rKey(e.Name), rTexts(e.Words)))
+		words = append(words, fmt.Sprintf("%s = c(%s)", rKey(e.Name), strings.Join(each(e.Words, quoted), ", ")))
 	}
 	rNamed(&b, "words", "list", words)
 	for _, s := range m.Structs {
@@ -110,28 +124,12 @@ func rManifest(m *manifest) []byte {
 	return bytes.TrimSuffix(b.Bytes(), []byte("\n"))
 }
 
-func rTexts(all []string) string {
-	var quoted []string
-	for _, text := range all {
-		quoted = append(quoted, strconv.Quote(text))
-	}
-	return strings.Join(quoted, ", ")
-}
-
-func rNamespace(m *manifest) []byte {
-	var b bytes.Buffer
-	b.WriteString(rHeading("# "))
-	names := []string{"u", "units_parse", "units_show", "show_work", "soum_call", "soum_from_json", "soum_library", "soum_to_json"}
+func rExports(m *manifest) string {
+	var b strings.Builder
 	for i := range m.Functions {
-		names = append(names, rName(&m.Functions[i]))
+		fmt.Fprintf(&b, "export(%s)\n", rName(&m.Functions[i]))
 	}
-	for _, name := range names {
-		fmt.Fprintf(&b, "export(%s)\n", name)
-	}
-	for _, class := range []string{"explanations", "plan", "step"} {
-		fmt.Fprintf(&b, "S3method(print, soum_%s)\n", class)
-	}
-	return b.Bytes()
+	return b.String()
 }
 
 func rWrapper(b *bytes.Buffer, f *apiFunction) {
@@ -175,12 +173,7 @@ func (names rNames) spoken(f *apiFunction, text string) string {
 		}
 		return name
 	})
-	for _, p := range f.Parameters {
-		if p.Name != p.Snake {
-			text = regexp.MustCompile(`\b`+p.Name+`\b`).ReplaceAllString(text, p.Snake)
-		}
-	}
-	return text
+	return renamed(f, text, func(snake string) string { return snake })
 }
 
 // rTitle makes a heading of a summary: "Available returns the dry matter that
@@ -193,7 +186,7 @@ func rTitle(summary string) string {
 	if at := strings.IndexAny(rest, ".:;"); at > 0 && (at+1 == len(rest) || rest[at+1] == ' ') {
 		rest = rest[:at]
 	}
-	return strings.ToUpper(rest[:1]) + rest[1:]
+	return title(rest)
 }
 
 // rPage writes the page of a function.
@@ -204,7 +197,7 @@ func rPage(m *manifest, f *apiFunction) ([]byte, error) {
 	if !found || len(f.Results) == 0 {
 		return nil, fmt.Errorf("no summary or no result to document")
 	}
-	b.WriteString(rHeading("% "))
+	b.WriteString(marked("% "))
 	fmt.Fprintf(&b, "\\encoding{UTF-8}\n\\name{%[1]s}\n\\alias{%[1]s}\n\\title{%[2]s}\n", name, rdText(rTitle(f.Summary)))
 	fmt.Fprintf(&b, "\\description{\n\\code{%s} %s\n}\n", name, rdText(names.spoken(f, summary)))
 	var parameters []string
@@ -245,33 +238,18 @@ func rPage(m *manifest, f *apiFunction) ([]byte, error) {
 	return b.Bytes(), nil
 }
 
-func rQuantity(m *manifest, name string) *apiQuantity {
-	for i := range m.Quantities {
-		if m.Quantities[i].Name == name {
-			return &m.Quantities[i]
-		}
-	}
-	return &apiQuantity{Name: name}
-}
-
 // rKindText says in words what a type is.
 func rKindText(m *manifest, t *apiType) string {
 	switch t.Kind {
 	case "quantity":
-		return fmt.Sprintf("%s, in %s", t.Name, rdText(rQuantity(m, t.Name).Base))
+		return fmt.Sprintf("%s, in %s", t.Name, rdText(m.quantity(t.Name).Base))
 	case "number":
 		return "a plain number"
 	case "whole":
 		return "a whole number"
 	case "word":
-		for _, e := range m.Enums {
-			if e.Name == t.Name {
-				var quoted []string
-				for _, word := range e.Words {
-					quoted = append(quoted, "\\code{\""+rdText(word)+"\"}")
-				}
-				return "one of " + strings.Join(quoted, ", ")
-			}
+		if words := m.words(t.Name); words != nil {
+			return `one of \code{` + strings.Join(words, `}, \code{`) + "}"
 		}
 		return "a word"
 	case "text":
@@ -332,12 +310,12 @@ func rValue(m *manifest, f *apiFunction) string {
 		t := &f.Results[i]
 		text := rKindText(m, t)
 		if t.Kind == "quantity" {
-			text += " (" + rdText(rQuantity(m, t.Name).Doc) + ")"
+			text += " (" + rdText(m.quantity(t.Name).Doc) + ")"
 		}
 		all = append(all, text)
 	}
 	text := strings.Join(all, "; then ")
-	text = strings.ToUpper(text[:1]) + text[1:]
+	text = title(text)
 	if strings.HasPrefix(text, "\\") { // a macro keeps its letters
 		text = strings.Join(all, "; then ")
 	}
@@ -353,7 +331,7 @@ func rErrors(f *apiFunction, names rNames) string {
 	for _, s := range f.Sections {
 		if s.Head == "Errors" {
 			text := strings.TrimSuffix(rdText(names.spoken(f, s.Text)), ".")
-			parts = append(parts, strings.ToUpper(text[:1])+text[1:]+".")
+			parts = append(parts, title(text)+".")
 		}
 	}
 	if f.Kind == "formula" {
@@ -367,51 +345,27 @@ func rErrors(f *apiFunction, names rNames) string {
 	return strings.Join(parts, " ")
 }
 
-// rUnitsPage writes the page of the units.
-func rUnitsPage(m *manifest) []byte {
-	var b bytes.Buffer
-	b.WriteString(rHeading("% "))
-	b.WriteString(`\encoding{UTF-8}
-\name{u}
-\alias{u}
-\docType{data}
-\title{Units: multiply on the way in, divide on the way out}
-\description{
-A list of unit constants. Every function takes and gives base units: multiply a
-figure by its unit on the way in, divide the answer by the unit wanted.
-}
-\usage{
-u
-}
-\format{A named list of numbers: base units in one unit.
-\describe{
-`)
+// rUnits lists the units for their page.
+func rUnits(m *manifest) string {
+	var b strings.Builder
 	for _, unit := range m.Units {
 		fmt.Fprintf(&b, "\\item{\\code{%s}}{%s: %s}\n", rdText(unit.Name), rdText(unit.Symbol), rdText(strings.Join(unit.Quantities, ", ")))
 	}
-	b.WriteString("}\n}\n\\details{\nThe quantities, the unit that each is reckoned in, and the spellings that text may use:\n\\describe{\n")
+	return b.String()
+}
+
+// rQuantities lists the quantities for the page of the units.
+func rQuantities(m *manifest) string {
+	var b strings.Builder
 	for _, q := range m.Quantities {
 		fmt.Fprintf(&b, "\\item{\\code{%s}}{%s Base unit %s; in text: %s.}\n", q.Name, rdText(q.Doc), rdText(q.Base), rdText(strings.Join(q.Units, ", ")))
 	}
-	b.WriteString("}\n}\n\\examples{\nheight <- 8 * u$inch\nheight / u$centimetre\n}\n\\keyword{datasets}\n")
-	return b.Bytes()
+	return b.String()
 }
 
-// rDocumentsPage writes the page of the structs: documents, rows and answers.
-func rDocumentsPage(m *manifest) []byte {
-	var b bytes.Buffer
-	b.WriteString(rHeading("% "))
-	b.WriteString(`\encoding{UTF-8}
-\name{documents}
-\alias{documents}
-\title{Documents, rows and answers, field by field}
-\description{
-What goes in and comes out as a list or a data frame: a farm, the rows of the
-tables, a plan. In what goes in, a key that is left out keeps its default; in a
-farm a quantity is text with its unit, and a row of a table may be given by its
-name alone.
-}
-`)
+// rStructs writes the documents, rows and answers for their page.
+func rStructs(m *manifest) string {
+	var b strings.Builder
 	for _, s := range m.Structs {
 		fmt.Fprintf(&b, "\\section{%s}{\n%s\n\\describe{\n", s.Name, rdText(s.Doc))
 		for _, f := range s.Fields {
@@ -423,6 +377,5 @@ name alone.
 		}
 		b.WriteString("}\n}\n")
 	}
-	b.WriteString("\\seealso{\n\\code{\\link{farm_plan}}, \\code{\\link{soum_to_json}}\n}\n")
-	return b.Bytes()
+	return b.String()
 }

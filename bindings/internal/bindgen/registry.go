@@ -10,13 +10,9 @@ import (
 )
 
 // registry writes the table by which functions are called by name.
-func registry(root string) ([]byte, error) {
+func registry(module decl.Module) []byte {
 	var b, imports bytes.Buffer
-	for _, name := range decl.Packages() {
-		p, err := decl.Read(root, name)
-		if err != nil {
-			return nil, err
-		}
+	for _, p := range module {
 		lines := 0
 		for i := range p.Functions {
 			f := &p.Functions[i]
@@ -36,20 +32,16 @@ func registry(root string) ([]byte, error) {
 			lines++
 		}
 		if lines > 0 {
-			fmt.Fprintf(&imports, "\"example.org/soum/%s\"\n", name)
+			fmt.Fprintf(&imports, "\"example.org/soum/%s\"\n", p.Path)
 		}
 	}
-	units, err := decl.Read(root, "units")
-	if err != nil {
-		return nil, err
-	}
 	var names, types bytes.Buffer
-	for _, q := range textual(units) {
+	for _, q := range textual(module.Package("units")) {
 		fmt.Fprintf(&names, "%q,\n", q)
 		fmt.Fprintf(&types, "%q: reflect.TypeFor[units.%s](),\n", q, q)
 	}
 	b.WriteString("}\n\n// quantityNames are the quantities that read themselves from text.\nvar quantityNames = []string{\n" + names.String() + "}\n\nvar quantityTypes = map[string]reflect.Type{\n" + types.String())
-	return []byte(heading + "package functions\n\nimport (\n\"reflect\"\n\n" + imports.String() + ")\n\n// functions are the module's exported functions.\nvar functions = []Function{\n" + b.String() + "}\n"), nil
+	return []byte(heading + "package functions\n\nimport (\n\"reflect\"\n\n" + imports.String() + ")\n\n// functions are the module's exported functions.\nvar functions = []Function{\n" + b.String() + "}\n")
 }
 
 // called reports whether a function can be called by name: a function, or a method of

@@ -28,25 +28,21 @@ func subjectNames() (names []string) {
 // rowLoops writes, for every formula, the loop that computes many rows. The
 // quick way through it is the doc comment's expression and limits, written out;
 // a row outside them, or a formula without an expression, goes to the function.
-func rowLoops(root string, units *decl.Package) ([]byte, error) {
+func rowLoops(module decl.Module) ([]byte, error) {
 	var b, table bytes.Buffer
 	imports := []string{"units"}
 	table.WriteString("\n// table holds the formulas by number.\nvar table = []struct {\nname string\narguments int\nrows rows\n}{\n")
-	for _, at := range decl.Packages()[1:] {
-		p, err := decl.Read(root, at)
-		if err != nil {
-			return nil, err
-		}
+	for _, p := range module[1:] {
 		for i := range p.Functions {
 			f := &p.Functions[i]
 			if !f.IsFormula() {
 				continue
 			}
-			if !slices.Contains(imports, at) {
-				imports = append(imports, at)
+			if !slices.Contains(imports, p.Path) {
+				imports = append(imports, p.Path)
 			}
 			fmt.Fprintf(&table, "{%q, %d, rows%s%s},\n", f.Full(), len(f.Arguments()), title(p.Name), f.Name)
-			if err := rowLoop(&b, f, p, units); err != nil {
+			if err := rowLoop(&b, f, p, module.Package("units")); err != nil {
 				return nil, fmt.Errorf("%s: %w", f.Full(), err)
 			}
 		}
@@ -61,8 +57,6 @@ func rowLoops(root string, units *decl.Package) ([]byte, error) {
 	}
 	return append([]byte(head+")\n"), b.Bytes()...), nil
 }
-
-func title(name string) string { return strings.ToUpper(name[:1]) + name[1:] }
 
 func rowLoop(b *bytes.Buffer, f *decl.Function, p, units *decl.Package) error {
 	arguments := f.Arguments()

@@ -15,8 +15,8 @@ func TestSweep(t *testing.T) {
 	root := t.TempDir()
 	written := map[string][]byte{"man/kept.Rd": nil}
 	for name, text := range map[string]string{
-		"man/kept.Rd":     rHeading("% "),
-		"man/gone.Rd":     rHeading("% ") + "\\name{gone}\n",
+		"man/kept.Rd":     marked("% "),
+		"man/gone.Rd":     marked("% ") + "\\name{gone}\n",
 		"man/by-hand.Rd":  "\\name{hand}\n% " + heading,
 		"other/by_gen.go": heading,
 	} {

@@ -1,8 +1,8 @@
-"""Types of arguments, for the stubs; nothing here is needed at run time."""
+"""Types, for the stubs and for documents; nothing here is needed at run time."""
 
 from __future__ import annotations
 
-from typing import Any, List, Protocol, Sequence, SupportsFloat, Tuple, Union
+from typing import Any, List, Protocol, Sequence, SupportsFloat, Tuple, TypedDict, Union
 
 
 class Array(Protocol):
@@ -14,3 +14,20 @@ class Array(Protocol):
 Scalar = Union[SupportsFloat, str]  # a number in base units, or text with a unit
 Values = Union[Scalar, Sequence[Union[SupportsFloat, str, None]]]
 Words = Union[List[str], Tuple[str, ...], Array]  # no Sequence: text is one, too
+
+Quantity = Union[float, str]  # of a document
+Span = TypedDict("Span", {"low": Quantity, "high": Quantity}, total=False)
+
+
+class UnitsStep(TypedDict, total=False):
+    """A formula with its numbers put in: how an answer came about."""
+
+    function: str
+    result: str
+    symbols: str
+    numbers: str
+    factor: str
+    answer: str
+    value: float
+    source: str
+    text: str

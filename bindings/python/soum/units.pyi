@@ -1,0 +1,6 @@
+from typing import Any, Literal
+
+from ._units import *
+
+def parse(quantity: QuantityName, text: str) -> Any: ...
+def show(quantity: QuantityName, value: Any, system: Literal["metric", "US", ""] = ...) -> str: ...
