@@ -165,8 +165,12 @@ func newRNames(m *manifest) rNames {
 	return names
 }
 
+// documentErrors names the error of a document, which is of no public package in Go.
+var documentErrors = strings.NewReplacer("*document.Error", "soum_document_error", "*document error", "soum_document_error")
+
 // spoken puts R's names in the place of Go's.
 func (names rNames) spoken(f *apiFunction, text string) string {
+	text = documentErrors.Replace(text)
 	text = rGoName.ReplaceAllStringFunc(text, func(name string) string {
 		if known, found := names[name]; found {
 			return known

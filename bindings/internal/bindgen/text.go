@@ -116,7 +116,7 @@ func renamed(f *apiFunction, text string, name func(snake string) string) string
 
 // goErrors turns the names of Go's errors, and of the words that stand for what is not
 // known, into those of Python and JavaScript.
-var goErrors = strings.NewReplacer("*units.DomainError", "DomainError", "*units.RangeError", "RangeWarning", "*units.ParseError", "DocumentError", "ManureUnknown", `the word "unknown"`, "WaterUnknown", `the word "unknown"`, "*document error", "DocumentError", "a range error", "a RangeWarning", "a domain error", "a DomainError")
+var goErrors = strings.NewReplacer("*units.DomainError", "DomainError", "*units.RangeError", "RangeWarning", "*units.ParseError", "DocumentError", "ManureUnknown", `the word "unknown"`, "WaterUnknown", `the word "unknown"`, "*document error", "DocumentError", "*document.Error", "DocumentError", "a range error", "a RangeWarning", "a domain error", "a DomainError")
 
 // compound is what may be a function's name in Go: with its package, or of two words.
 var compound = regexp.MustCompile(`\b(?:(?:` + strings.Join(subjects, "|") + `)\.)?[A-Z][a-z]+(?:[A-Z][a-z]+)*\b`)

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"reflect"
 	"runtime/debug"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -130,8 +131,16 @@ func reply(value any, err error) ([]byte, int32) {
 	case errors.As(err, &word):
 		r.Function, r.Argument, r.Index = word.Function, word.Argument, word.Index
 		r.Path, r.Value, r.Problem, r.Allowed = word.Argument, strconv.Quote(word.Text), word.Problem, document.Accepted(word)
+		if isFormula(word.Function) { // a formula has one status for what is impossible, a number or a word
+			r.Kind, r.Value = "domain", word.Text
+			return write(answer{Error: r}), Impossible
+		}
 	}
 	return write(answer{Error: r}), BadDocument
+}
+
+func isFormula(name string) bool {
+	return slices.ContainsFunc(functions.Formulas(), func(f units.Formula) bool { return f.Name == name })
 }
 
 // finite gives a number for JSON, which knows neither NaN nor infinities.

@@ -26,8 +26,8 @@ class _Limits:
 
 
 def _number(value):
-    """JSON knows no infinities and no NaN: they come as text."""
-    return float(value) if isinstance(value, (int, float, str)) else value
+    """JSON knows no infinities and no NaN: they come as text. A word stays one."""
+    return float(value) if isinstance(value, (int, float)) or value in ("NaN", "+Inf", "-Inf") else value
 
 
 class DomainError(_Limits, ValueError):

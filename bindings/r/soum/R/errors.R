@@ -40,7 +40,7 @@ spoken <- function(report, f) {
 }
 
 limits_of <- function(report) {
-    number <- function(v) if (is.null(v)) NA_real_ else as.numeric(v)
+    number <- function(v) if (is.null(v)) NA_real_ else if (is.character(v) && !(v %in% c("NaN", "+Inf", "-Inf"))) v else as.numeric(v)
     list(`function` = report$"function", argument = report$argument, value = number(report$value),
          low = number(report$low), high = number(report$high), gap = isTRUE(report$gap), unit = report$unit, source = report$source)
 }
