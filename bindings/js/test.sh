@@ -36,8 +36,14 @@ printf '%s\n' "They want 67.5 lb/day; 1,000 lb/ac stand above what is left, of w
 	"That is 0.0844 ac: a strip of 36.8 ft." | cmp - answer.txt
 
 echo "js: the Go tests, built for wasm"
-(cd "$here/../.." && CGO_ENABLED=0 GOOS=wasip1 GOARCH=wasm go test -exec "node --no-warnings --liftoff-only '$here/tools/gotest.mjs'" \
-	-skip TestTheCompiler ./units ./herd ./forage ./rainfall ./bindings/internal/door) # a compiler cannot be started from wasm
+gotest() {
+	(cd "$here/../.." && CGO_ENABLED=0 GOOS=wasip1 GOARCH=wasm go test -exec "node --no-warnings --liftoff-only '$here/tools/gotest.mjs'" "$@")
+}
+# A compiler cannot be started from wasm, and the walk over bad arguments says the same
+# of any machine. Node 20 can fall over TestStepsHold behind others: it runs by itself.
+gotest -skip TestTheCompiler ./units ./herd ./forage ./rainfall
+gotest -skip 'TestStepsHold|TestOneGrammarOfErrors|TestGrammarIsHeld' ./bindings/internal/door
+gotest -run TestStepsHold ./bindings/internal/door
 
 echo "js: tools for types, a bundle and a browser"
 npm install --silent --no-audit --no-fund --no-package-lock --no-save typescript@5.9.3 vite@8.3.8 playwright-core@1.64.1 || {
