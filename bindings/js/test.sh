@@ -40,10 +40,11 @@ gotest() {
 	(cd "$here/../.." && CGO_ENABLED=0 GOOS=wasip1 GOARCH=wasm go test -exec "node --no-warnings --liftoff-only '$here/tools/gotest.mjs'" "$@")
 }
 # A compiler cannot be started from wasm, and the walk over bad arguments says the same
-# of any machine. Node 20 can fall over TestStepsHold behind others: it runs by itself.
+# of any machine. Node 20 itself can die of a signal in TestStepsHold, once in a score of
+# runs: it runs by itself, and once more where it did not pass.
 gotest -skip TestTheCompiler ./units ./herd ./forage ./rainfall
 gotest -skip 'TestStepsHold|TestOneGrammarOfErrors|TestGrammarIsHeld' ./bindings/internal/door
-gotest -run TestStepsHold ./bindings/internal/door
+gotest -run TestStepsHold ./bindings/internal/door || gotest -run TestStepsHold ./bindings/internal/door
 
 echo "js: tools for types, a bundle and a browser"
 npm install --silent --no-audit --no-fund --no-package-lock --no-save typescript@5.9.3 vite@8.3.8 playwright-core@1.64.1 || {
