@@ -197,8 +197,8 @@ func asked(c *check) string {
 	if word, ok := c.Value.(string); ok {
 		return fmt.Sprintf("\tworded(%s, %s, %s, %d);\n", quote(c.Function), quote(string(c.argumentsAsWrote)), quote(word), status)
 	}
-	return fmt.Sprintf("\tgot = asked(%s,\n\t\t%s, &status);\n\tcheck(got, status, %s, %s, %s, %d, %[1]s);\n",
-		quote(c.Function), quote(string(c.argumentsAsWrote)), number(c.Value), number(c.Tolerance), number(c.Exact), status)
+	return fmt.Sprintf("\tgot = asked(%s,\n\t\t%s, &status);\n\tcheck(got, status, %s, %s, %s, %d, %s);\n",
+		quote(c.Function), quote(string(c.argumentsAsWrote)), number(c.Value), number(c.Tolerance), number(c.Exact), status, quote(c.Function+" "+told(c)))
 }
 
 // number writes a number as C does.
