@@ -10,7 +10,15 @@ import * as soum from "soum";
 const data = process.env.SOUM_DATA;
 const read = (name) => readFileSync(join(data, name), "utf8");
 const api = JSON.parse(read("api.json"));
-const checks = read("checks.jsonl").trim().split("\n").map((line) => JSON.parse(line));
+const checks = [];
+let table; // what a line before those of a table says of them all
+for (const line of read("checks.jsonl").trim().split("\n").map((text) => JSON.parse(text))) {
+  if (line.table) {
+    table = line;
+  } else {
+    checks.push({ ...table, ...line });
+  }
+}
 const calls = JSON.parse(read("calls.json")); // one of every look-up and work
 const farm = JSON.parse(read("farm.json"));
 

@@ -46,9 +46,15 @@ def parameters(function):
 
 
 def checks():
+    """The check lines, each with the table and source that a line before them names."""
+    table = {}
     with open(os.environ["SOUM_TEST_CHECKS"], encoding="utf-8") as file:
         for line in file:
-            yield json.loads(line)
+            read = json.loads(line)
+            if "table" in read:
+                table = read
+            else:
+                yield {**table, **read}
 
 
 def farm():

@@ -46,7 +46,7 @@ unplain <- function(x) if (inherits(x, "AsIs")) unclass(x) else x
 good <- list() # for each formula the rows that have a value
 for (check in checks) {
     name <- check$`function`
-    label <- paste0(name, " ", soum_to_json(check$arguments))
+    label <- paste0(name, " ", soum_to_json(check$arguments), " (", check$table, ": ", check$source, " ", check$note, ")")
     f <- by_name[[name]]
     if (is.null(f)) {
         if (!expect(name %in% c("units.parse", "units.show"), label, ": is known")) next

@@ -4,7 +4,10 @@ library(soum)
 
 bindings <- Sys.getenv("BINDINGS")
 manifest <- soum_from_json(readLines(file.path(bindings, "api.json"), encoding = "UTF-8"))
-checks <- lapply(readLines(Sys.getenv("SOUM_TEST_CHECKS"), encoding = "UTF-8"), soum_from_json)
+# The check lines, each with the table and source that a line before them names.
+lines <- lapply(readLines(Sys.getenv("SOUM_TEST_CHECKS"), encoding = "UTF-8"), soum_from_json)
+heads <- vapply(lines, function(line) !is.null(line$table), NA)
+checks <- Map(c, lines[heads][cumsum(heads)[!heads]], lines[!heads])
 farm_file <- file.path(bindings, "..", "examples", "season", "data", "farm.json")
 
 r_name <- function(f) paste0(f$package, "_", f$snake)

@@ -32,7 +32,8 @@ type check struct {
 	Value, Exact     any
 	Tolerance        float64
 	Error            string
-	Origin, Source   string
+	Origin, Note     string
+	Table, Source    string // of the line before a table's lines, which says them for all
 	argumentsAsWrote json.RawMessage
 }
 
@@ -128,6 +129,7 @@ func read(path string) ([]check, error) {
 	}
 	defer file.Close()
 	var all []check
+	var table check
 	lines := bufio.NewScanner(file)
 	lines.Buffer(nil, 1<<20)
 	for lines.Scan() {
@@ -135,6 +137,11 @@ func read(path string) ([]check, error) {
 		if err := json.Unmarshal(lines.Bytes(), &c); err != nil {
 			return nil, err
 		}
+		if c.Table != "" {
+			table = c
+			continue
+		}
+		c.Table, c.Source = table.Table, table.Source
 		var raw struct{ Arguments json.RawMessage }
 		if err := json.Unmarshal(lines.Bytes(), &raw); err != nil {
 			return nil, err
@@ -172,7 +179,16 @@ func row(f *function, c *check, words map[string][]string) (string, error) {
 		status = -status
 	}
 	return fmt.Sprintf("\tgot = soum_%s_%s(%s, &status);\n\tcheck(got, status, %s, %s, %s, %d, %s);\n",
-		f.Package, f.Snake, strings.Join(arguments, ", "), number(c.Value), number(c.Tolerance), number(c.Exact), status, quote(f.Name+" "+c.Origin+" "+c.Source)), nil
+		f.Package, f.Snake, strings.Join(arguments, ", "), number(c.Value), number(c.Tolerance), number(c.Exact), status, quote(f.Name+" "+told(c))), nil
+}
+
+// told tells where a check comes from.
+func told(c *check) string {
+	text := c.Origin + ", " + c.Table + ": " + c.Source
+	if c.Note != "" {
+		text += " (" + c.Note + ")"
+	}
+	return text
 }
 
 // asked calls any function through soum_ask.
@@ -181,8 +197,8 @@ func asked(c *check) string {
 	if word, ok := c.Value.(string); ok {
 		return fmt.Sprintf("\tworded(%s, %s, %s, %d);\n", quote(c.Function), quote(string(c.argumentsAsWrote)), quote(word), status)
 	}
-	return fmt.Sprintf("\tgot = asked(%s,\n\t\t%s, &status);\n\tcheck(got, status, %s, %s, %s, %d, %[1]s);\n",
-		quote(c.Function), quote(string(c.argumentsAsWrote)), number(c.Value), number(c.Tolerance), number(c.Exact), status)
+	return fmt.Sprintf("\tgot = asked(%s,\n\t\t%s, &status);\n\tcheck(got, status, %s, %s, %s, %d, %s);\n",
+		quote(c.Function), quote(string(c.argumentsAsWrote)), number(c.Value), number(c.Tolerance), number(c.Exact), status, quote(c.Function+" "+told(c)))
 }
 
 // number writes a number as C does.

@@ -17,16 +17,23 @@ import (
 	"example.org/soum/units"
 )
 
+// table is what checks.jsonl says once, in a line before those that follow from it.
+type table struct {
+	Table  string `json:"table"`  // its file in the module, or what it is
+	Source string `json:"source"` // where its values are printed
+	lines  []line
+}
+
 // line is one line of checks.jsonl: a call and what it must give.
 type line struct {
-	Function  string          `json:"function"`  // as in "forage.Available"; "units.parse" reads text
-	Arguments json.RawMessage `json:"arguments"` // by name, in base units; words as text
-	Value     any             `json:"value"`     // as printed, in base units; a word; null for none
-	Tolerance float64         `json:"tolerance"` // of value, absolute
-	Exact     any             `json:"exact"`     // the Go library's own result, for comparing languages
-	Error     string          `json:"error"`     // "", "range …" or "domain …" with the argument's name
-	Origin    string          `json:"origin"`    // how the value was come by, see origins
-	Source    string          `json:"source"`    // where it is printed
+	Function  string          `json:"function"`       // as in "forage.Available"; "units.parse" reads text
+	Arguments json.RawMessage `json:"arguments"`      // by name, in base units; words as text
+	Value     any             `json:"value"`          // as printed, in base units; a word; null for none
+	Tolerance float64         `json:"tolerance"`      // of value, absolute
+	Exact     any             `json:"exact"`          // the Go library's own result, for comparing languages
+	Error     string          `json:"error"`          // "", "range …" or "domain …" with the argument's name
+	Origin    string          `json:"origin"`         // how the value was come by, see origins
+	Note      string          `json:"note,omitempty"` // what the table says of the row
 }
 
 // origins tells for each mark of a printed table what a value is worth.
@@ -41,20 +48,21 @@ const agreement = 1e-12
 // allLines writes checks.jsonl: the printed tables, then for every formula
 // points of our own in range and beyond each limit, then calls with lists.
 func allLines(root string) ([]byte, error) {
-	var all []line
+	var all []table
 	for _, name := range decl.Packages() {
 		paths, err := filepath.Glob(filepath.Join(root, name, "testdata", "*.csv"))
 		if err != nil {
 			return nil, err
 		}
 		for _, path := range paths {
-			lines, err := tableLines(path)
+			printed, err := readTable(root, path)
 			if err != nil {
 				return nil, err
 			}
-			all = append(all, lines...)
+			all = append(all, printed)
 		}
 	}
+	own := table{Table: "points of our own", Source: "the Go library, to hold the languages together"}
 	for _, name := range decl.Packages()[1:] {
 		p, err := decl.Read(root, name)
 		if err != nil {
@@ -66,7 +74,7 @@ func allLines(root string) ([]byte, error) {
 				if err != nil {
 					return nil, err
 				}
-				all = append(all, lines...)
+				own.lines = append(own.lines, lines...)
 			}
 		}
 	}
@@ -74,32 +82,49 @@ func allLines(root string) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
+	return encoded(append(all, own, table{Table: "calls with lists", Source: "the sum in the note", lines: lists}))
+}
+
+// encoded writes tables, each with a line of its own before its lines.
+func encoded(all []table) ([]byte, error) {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
-	for _, l := range append(all, lists...) {
-		if err := e.Encode(l); err != nil {
-			return nil, fmt.Errorf("%s: %w", l.Function, err)
+	for _, t := range all {
+		if len(t.lines) == 0 {
+			continue
+		}
+		if err := e.Encode(t); err != nil {
+			return nil, fmt.Errorf("%s: %w", t.Table, err)
+		}
+		for _, l := range t.lines {
+			if err := e.Encode(l); err != nil {
+				return nil, fmt.Errorf("%s: %s: %w", t.Table, l.Function, err)
+			}
 		}
 	}
 	return b.Bytes(), nil
 }
 
-// tableLines gives the rows of a printed table; nil for a file that is none.
-func tableLines(path string) ([]line, error) {
-	table, err := check.ReadTable(path)
-	if err != nil || table == nil || !table.Crosses() {
-		return nil, err
+// readTable reads a printed table; one without lines for a file that is none.
+func readTable(root, path string) (table, error) {
+	printed, err := check.ReadTable(path)
+	if err != nil || printed == nil || !printed.Crosses() {
+		return table{}, err
 	}
-	var all []line
-	for i := range table.Len() {
-		l, err := tableLine(table, i)
+	name, err := filepath.Rel(root, path)
+	if err != nil {
+		return table{}, err
+	}
+	t := table{Table: filepath.ToSlash(name), Source: printed.Source}
+	for i := range printed.Len() {
+		l, err := tableLine(printed, i)
 		if err != nil {
-			return nil, fmt.Errorf("%s, row %d: %w", path, i+1, err)
+			return table{}, fmt.Errorf("%s, row %d: %w", path, i+1, err)
 		}
-		all = append(all, l)
+		t.lines = append(t.lines, l)
 	}
-	return all, nil
+	return t, nil
 }
 
 func tableLine(table *check.Table, i int) (line, error) {
@@ -112,10 +137,7 @@ func tableLine(table *check.Table, i int) (line, error) {
 		return line{}, err
 	}
 	function := functions.ByName(table.Function)
-	l := line{Function: function.Name, Error: table.Error(i), Origin: origins[table.Mark(i)], Source: table.Source}
-	if note := table.Note(i); note != "" {
-		l.Source += " (" + note + ")"
-	}
+	l := line{Function: function.Name, Error: table.Error(i), Origin: origins[table.Mark(i)], Note: table.Note(i)}
 	l.Exact = number(reflect.ValueOf(function.Call).Call(values)[0])
 	switch {
 	case want.Word:
@@ -236,7 +258,7 @@ func beyond(a *units.Argument) []float64 {
 // ownLine calls the formula at a point.
 func ownLine(formula *units.Formula, sampler *check.Sampler, point []float64) (line, error) {
 	value, err := sampler.Call(point)
-	l := line{Function: formula.Name, Error: check.ErrorName(err), Origin: "self", Source: "the Go library, to hold the languages together"}
+	l := line{Function: formula.Name, Error: check.ErrorName(err), Origin: "self"}
 	l.Value, l.Exact = finite(value), finite(value)
 	if l.Value != nil {
 		l.Tolerance = agreement * math.Abs(value)
@@ -262,8 +284,8 @@ func listLines() ([]line, error) {
 	const normals = `[0.0216,0.0298,0.068,0.0638,0.1128,0.1286,0.0805,0.0942,0.076,0.0687,0.0355,0.0313]`
 	var all []line
 	for _, c := range []struct {
-		function, arguments, source string
-		value, tolerance            float64
+		function, arguments, sum string
+		value, tolerance         float64
 	}{
 		{"rainfall.KeyRainShare", `{"date":"2001-06-01","keyMonths":[4,5],"record":` + record + `,"normals":` + normals + `}`, "(36.1 + 79.3) ÷ (63.8 + 112.8)", 115.4 / 176.6, 1e-12},
 		{"rainfall.KeyRainShare", `{"date":"2001-07-01","keyMonths":[4,5,6],"record":` + record + `,"normals":` + normals + `}`, "(36.1 + 79.3 + 109.6) ÷ (63.8 + 112.8 + 128.6)", 225.0 / 305.2, 1e-12},
@@ -277,7 +299,7 @@ func listLines() ([]line, error) {
 		if err := json.Unmarshal(out, &got); err != nil || status != door.Good {
 			return nil, fmt.Errorf("%s: %s", c.function, out)
 		}
-		all = append(all, line{Function: c.function, Arguments: json.RawMessage(c.arguments), Value: c.value, Tolerance: c.tolerance, Exact: got.Value, Origin: "arithmetic", Source: c.source})
+		all = append(all, line{Function: c.function, Arguments: json.RawMessage(c.arguments), Value: c.value, Tolerance: c.tolerance, Exact: got.Value, Origin: "arithmetic", Note: c.sum})
 	}
 	return all, nil
 }

@@ -24,22 +24,22 @@ func main() {
 	check := flag.Bool("check", false, "change nothing; fail where a file differs from what would be written")
 	lines := flag.String("lines", "", "write the values that the bindings must reproduce to this `file`, and nothing else")
 	flag.Parse()
-	write := func() error { return run(*check) }
-	if *lines != "" {
-		write = func() error { return writeLines(*lines) }
+	root, err := decl.Root()
+	switch {
+	case err != nil:
+	case *lines != "":
+		err = writeLines(root, *lines)
+	default:
+		err = run(root, *check)
 	}
-	if err := write(); err != nil {
+	if err != nil {
 		fmt.Fprintln(os.Stderr, "checks:", err)
 		os.Exit(1)
 	}
 }
 
 // writeLines writes the lines to a file.
-func writeLines(path string) error {
-	root, err := decl.Root()
-	if err != nil {
-		return err
-	}
+func writeLines(root, path string) error {
 	lines, err := allLines(root)
 	if err != nil {
 		return err
@@ -47,11 +47,7 @@ func writeLines(path string) error {
 	return os.WriteFile(path, lines, 0o644)
 }
 
-func run(check bool) error {
-	root, err := decl.Root()
-	if err != nil {
-		return err
-	}
+func run(root string, check bool) error {
 	files, err := schemas(root)
 	if err != nil {
 		return err
