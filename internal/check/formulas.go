@@ -13,9 +13,14 @@ import (
 	"example.org/soum/units"
 )
 
-// points is the number of places at which a doc comment's formula is compared
+// points gives the number of places at which a doc comment's formula is compared
 // with its function.
-const points = 1000
+func points() int {
+	if Long() {
+		return 100_000
+	}
+	return 1000
+}
 
 // Formulas compares every formula of a package with its doc comment: the
 // expression at 1,000 points, every guard at its bounds and every word that is none,
@@ -286,7 +291,7 @@ func (s *subject) expression() {
 			out = one.Float()
 		}
 	}
-	for range points {
+	for range points() {
 		values := s.sample()
 		named := map[string]float64{}
 		for i, a := range s.arguments() {
@@ -409,7 +414,7 @@ func (s *subject) outside(values []float64, i int) {
 // comes without a domain error is finite.
 func (s *subject) anything() {
 	special := []float64{0, math.Copysign(0, -1), 1, -1, math.MaxFloat64, -math.MaxFloat64, math.SmallestNonzeroFloat64, math.Inf(1), math.Inf(-1), math.NaN(), 1e-300, 1e300}
-	for range points {
+	for range points() {
 		values := make([]float64, len(s.arguments()))
 		for i := range values {
 			values[i] = special[s.random.IntN(len(special))]
