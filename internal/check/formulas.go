@@ -17,7 +17,7 @@ import (
 // with its function.
 func points() int {
 	if Long() {
-		return 100_000
+		return 10_000
 	}
 	return 1000
 }
