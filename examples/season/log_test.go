@@ -84,7 +84,7 @@ func TestPrintsTheRecords(t *testing.T) {
 	// strips without a place, before the farm's own day: the plan does without them
 	log := filepath.Join(t.TempDir(), "log.csv")
 	require.NoError(t, os.WriteFile(log, []byte("paddock,in,out,area (ac),animals (AU)\nmeadow 1,2001-03-01,2001-03-02,0.1,3\nmeadow 1,2001-03-02,2001-03-03,0.2,3\n"), 0o600))
-	require.Contains(t, oneSpace(good(t, "-log", log, "-today", logDay)), `Of the land nothing is added up: the log of moves, line 2, column "area"`)
+	require.Contains(t, oneSpace(good(t, "-log", log, "-today", logDay)), `Of the land nothing is added up: log, line 2, column`)
 }
 
 // TestHayOfALogIsTold: what the store leaves out stands under the hay, and beside the
@@ -187,7 +187,7 @@ func TestBadLogsAreRefused(t *testing.T) {
 		says string
 		args []string
 	}{
-		{`the log of moves, line 2, column "paddock": "meadow 9": is the id of no land; perhaps "meadow 1"`, []string{"-log", bad, "-today", logDay}},
+		{`log, line 2, column 1 (paddock): "meadow 9" is the id of no land; perhaps "meadow 1"`, []string{"-log", bad, "-today", logDay}},
 		{"-log: open", []string{"-log", filepath.Join(dir, "none.csv"), "-today", logDay}},
 		{"-heights: open", []string{"-heights", filepath.Join(dir, "none.csv"), "-today", logDay}},
 		{"-today: \"May\"", []string{"-log", bad, "-today", "May"}},

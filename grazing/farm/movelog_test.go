@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/soum/grazing/farm"
+	"example.org/soum/internal/document"
 	"example.org/soum/units"
 )
 
@@ -65,26 +66,26 @@ func TestBadLogs(t *testing.T) {
 		"":                                      "begin with the header",
 		"# only a remark\n":                     "begin with the header",
 		head:                                    "no stays",
-		"paddock,in,out,area (ac)\n":            `column "animals": is missing`,
-		"in,in,paddock,out,area,animals\n":      `column "in": stands twice`,
-		head + "A,2026-05-01,2026-05-02,2\n":    `line 2, column "animals": is no number`,
-		head + ",2026-05-01,2026-05-02,2,3\n":   `line 2, column "paddock": is empty`,
-		head + "A,1.5.2026,2026-05-02,2,3\n":    `line 2, column "in": "1.5.2026": is no day: write it as 2026-06-01`,
-		head + "A,2026-05-01,tomorrow,2,3\n":    `column "out": "tomorrow"`,
+		"paddock,in,out,area (ac)\n":            `names no column animals`,
+		"in,in,paddock,out,area,animals\n":      `names the column in again`,
+		head + "A,2026-05-01,2026-05-02,2\n":    `line 2, column 5 (animals (AU)): "" is not a number of animal units`,
+		head + ",2026-05-01,2026-05-02,2,3\n":   `line 2, column 1 (paddock): "" is empty`,
+		head + "A,1.5.2026,2026-05-02,2,3\n":    `line 2, column 2 (in): "1.5.2026" is not a date; year-month-day`,
+		head + "A,2026-05-01,tomorrow,2,3\n":    `column 3 (out): "tomorrow"`,
 		head + "A,2026-05-02,2026-05-01,2,3\n":  `is before they came, 2026-05-02`,
-		head + "A,2026-05-01,2026-05-02,0,3\n":  `column "area": "0"`,
-		head + "A,2026-05-01,2026-05-02,x,3\n":  `column "area": "x"`,
-		head + "A,2026-05-01,2026-05-02,2,-3\n": `column "animals": "-3"`,
-		"paddock,in,out,area,animals (AU)\nA,2026-05-01,2026-05-02,2,3\n":          "put the unit into the header, as in area (ac)",
+		head + "A,2026-05-01,2026-05-02,0,3\n":  `column 4 (area (ac)): "0"`,
+		head + "A,2026-05-01,2026-05-02,x,3\n":  `column 4 (area (ac)): "x"`,
+		head + "A,2026-05-01,2026-05-02,2,-3\n": `column 5 (animals (AU)): "-3"`,
+		"paddock,in,out,area,animals (AU)\nA,2026-05-01,2026-05-02,2,3\n":          "its unit in the heading as in area (ac)",
 		head + "\n#\nA,2026-05-01,2026-05-02,2,3\nB,2026-05-01,2026-05-02,2,NaN\n": "line 5",
 		head + "A,2026-05-01,2026-05-02,2,3\nA,2026-05-01,2026-05-02,2,3\n":        "the same stay twice, from 2026-05-01 to 2026-05-02",
-		head + "A,2026-05-01,2026-05-02,2,3\nB,2026-05-01,2026-05-02,2,\"3\" AU\n": "line 3: ",
-		strings.Repeat(" ", 4<<20+1):                                               "4 million bytes",
-		head + strings.Repeat("A,2026-05-01,2026-05-02,2,3\n", 50001):              "line 50002: there are more than 50000 stays",
+		head + "A,2026-05-01,2026-05-02,2,3\nB,2026-05-01,2026-05-02,2,\"3\" AU\n": "line 3",
+		strings.Repeat(" ", 4<<20+1):                                               "bytes are too many",
+		head + strings.Repeat("A,2026-05-01,2026-05-02,2,3\n", 50001):              "line 50002: there are more than 50000 lines",
 	} {
 		_, err := farm.ReadMoves(log)
 		name := fmt.Sprintf("%.80q", log)
-		var bad *farm.LogError
+		var bad *document.Error
 		require.Error(t, err, name)
 		require.True(t, errors.As(err, &bad), name)
 		assert.ErrorContains(t, err, want, name)
@@ -109,8 +110,8 @@ func FuzzReadMoves(f *testing.F) {
 			return
 		}
 		records, err := farm.PaddockRecords(log, farm.RecordRules{Today: moves[len(moves)-1].In, Demand: 12, Use: 0.6, Rest: 30})
-		var unknown *farm.LogError // ground that the log does not tell
-		if errors.As(err, &unknown) && unknown.Line > 0 && !strings.Contains(err.Error(), "\n") {
+		var unknown *document.Error // ground that the log does not tell
+		if errors.As(err, &unknown) && strings.Contains(unknown.Path, "line") && !strings.Contains(err.Error(), "\n") {
 			return
 		}
 		if err != nil || len(records) == 0 {
@@ -128,7 +129,7 @@ func FuzzReadMoves(f *testing.F) {
 func ExampleReadMoves() {
 	_, err := farm.ReadMoves("paddock,in,out,area (ac),animals (AU)\nA,2026-05-04,2026-05-01,2,10\n")
 	fmt.Println(err)
-	// Output: the log of moves, line 2, column "out": "2026-05-01": is before they came, 2026-05-04
+	// Output: log, line 2, column 3 (out): "2026-05-01" is before they came, 2026-05-04; the day on which they left; the same day counts as one
 }
 
 // nearly holds two quantities to a relative 1e-9.

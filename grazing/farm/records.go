@@ -85,7 +85,7 @@ var recordGuard = units.Formula{
 // between them. Readiness is a matter of days here: look at the grass before you open
 // the gate.
 //
-// Errors: a *LogError of ReadMoves, or where the ground of a stay cannot be known;
+// Errors: a *document error of ReadMoves, or where the ground of a stay cannot be known;
 // *units.DomainError where a rule is impossible
 //
 // Check: TestPaddockRecordsByHand, TestLaneRecordsByHand, TestRestByHand, TestRecordsOfAPlan,
@@ -213,7 +213,7 @@ func (h *history) ground() (units.Area, error) {
 		switch {
 		case !s.whole():
 		case s.Area < whole*units.Area(1-logRoom):
-			return 0, &LogError{Line: s.line, Column: "area", Text: document.Both(s.Area), Problem: fmt.Sprintf("is not the whole of %.60q, which is %s by other stays: write in the columns from and to where along the lane they were, or give each part a name of its own", s.Paddock, document.Both(whole))}
+			return 0, s.wrong("area", document.Both(s.Area), fmt.Sprintf("is not the whole of %.60q, which is %s by other stays", s.Paddock, document.Both(whole)), "the columns from and to tell where along the lane they were, or each part has a name of its own")
 		default:
 			s.To = h.end
 		}
@@ -228,7 +228,7 @@ func (h *history) places() error {
 		switch {
 		case s.From == 0 || s.To > 0:
 		case s.From >= h.end:
-			return &LogError{Line: s.line, Column: "to", Problem: "is empty, and no stay tells where the lane ends: write where the place ends, or leave from empty too where the whole is meant"}
+			return s.wrong("to", "", "is empty, and no stay tells where the lane ends", "where the place ends, or from empty too where the whole is meant")
 		default:
 			s.To = h.end
 		}

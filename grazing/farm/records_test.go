@@ -306,13 +306,13 @@ func shortestBetween(moves []farm.Move, length units.Length) units.Days {
 // TestGroundUnknown: what the log does not tell of the ground is refused with the line.
 func TestGroundUnknown(t *testing.T) {
 	for row, want := range map[string]string{
-		"L,goats,2026-05-05,2026-05-06,,,0.1,3\n":                                         `line 7, column "area": "0.1 ha (0.247 ac)": is not the whole of "L", which is 0.24 ha (0.593 ac) by other stays: write in the columns from and to`,
-		"M,goats,2026-05-05,2026-05-06,,,0.2,3\nM,goats,2026-05-06,2026-05-07,,,0.17,3\n": `line 8, column "area": "0.17 ha (0.42 ac)": is not the whole of "M"`,
-		"M,goats,2026-05-05,2026-05-06,20,,0.2,3\n":                                       `line 7, column "to": is empty, and no stay tells where the lane ends`,
-		"L,goats,2026-05-05,2026-05-06,120,,0.2,3\n":                                      `line 7, column "to": is empty`,
+		"L,goats,2026-05-05,2026-05-06,,,0.1,3\n":                                         `line 7, column 7 (area (ha)): "0.1 ha (0.247 ac)" is not the whole of "L", which is 0.24 ha (0.593 ac) by other stays; the columns from and to tell`,
+		"M,goats,2026-05-05,2026-05-06,,,0.2,3\nM,goats,2026-05-06,2026-05-07,,,0.17,3\n": `line 8, column 7 (area (ha)): "0.17 ha (0.42 ac)" is not the whole of "M"`,
+		"M,goats,2026-05-05,2026-05-06,20,,0.2,3\n":                                       `(to (m)): "" is empty, and no stay tells where the lane ends`,
+		"L,goats,2026-05-05,2026-05-06,120,,0.2,3\n":                                      `(to (m)): "" is empty`,
 	} {
 		_, err := farm.PaddockRecords(laneLog+row, farm.RecordRules{Today: dateOf(t, "2026-05-10"), Demand: 12, Use: 1})
-		holdsLogError(t, err, "the log of moves", want)
+		holdsLogError(t, err, "log, line", want)
 	}
 }
 

@@ -15,6 +15,7 @@ import (
 	"example.org/soum/internal/document"
 	"example.org/soum/internal/english"
 	"example.org/soum/internal/season"
+	"example.org/soum/internal/sheet"
 	"example.org/soum/units"
 )
 
@@ -73,7 +74,7 @@ const LogNote = "As carried on to "
 // "" for none: columns paddock and height, and from and to for a piece of a lane, as in
 // paddock, height (in), from (ft), to (ft).
 //
-// Errors: a *LogError with line, column and mend where the log or the readings are
+// Errors: a *document error with line, column and mend where the log or the readings are
 // wrong, or do not fit the land; a *document error where the new day is before the
 // farm's or after its season, or the farm is wrong
 //
@@ -186,7 +187,7 @@ func (r *resumed) readLog(log string) error {
 			continue
 		}
 		p := placed{stay: s, last: last}
-		if p.land, err = r.landNamed(s.Paddock, &LogError{Line: s.line, Column: "paddock", Text: s.Paddock}); err != nil {
+		if p.land, err = r.landNamed(s.Paddock, func(problem, allowed string) error { return s.wrong("paddock", s.Paddock, problem, allowed) }); err != nil {
 			return err
 		}
 		if err := r.knows(&s); err != nil {
@@ -219,7 +220,7 @@ func (r *resumed) count(s *stay, last units.Date) {
 }
 
 // landNamed gives the land of a name; else what is wrong with it, and names near it.
-func (r *resumed) landNamed(name string, wrong *LogError) (int, error) {
+func (r *resumed) landNamed(name string, wrong func(problem, allowed string) error) (int, error) {
 	at := r.farm.landIndex(name)
 	if at >= 0 {
 		return at, nil
@@ -228,8 +229,7 @@ func (r *resumed) landNamed(name string, wrong *LogError) (int, error) {
 	for i := range r.farm.Land {
 		ids = append(ids, r.farm.Land[i].ID)
 	}
-	wrong.Problem = "is the id of no land" + meant(name, ids) + "; the land is " + someOf(ids)
-	return -1, wrong
+	return -1, wrong("is the id of no land", oneOf(name, ids))
 }
 
 // knows refuses a stay of a group that the farm has not.
@@ -241,63 +241,61 @@ func (r *resumed) knows(s *stay) error {
 	for i := range r.farm.Groups {
 		ids = append(ids, r.farm.Groups[i].ID)
 	}
-	return &LogError{Line: s.line, Column: "group", Text: s.Group, Problem: "is the id of no group" + meant(s.Group, ids) + "; the groups are " + someOf(ids) + "; empty where nobody knows"}
+	return s.wrong("group", s.Group, "is the id of no group", oneOf(s.Group, ids)+"; empty where nobody knows")
 }
 
-// meant tells which id is near what was written.
-func meant(name string, ids []string) string {
-	if near := document.Nearest(name, ids); near != "" {
-		return "; perhaps " + strconv.Quote(near) + " is meant"
-	}
-	return ""
-}
-
-// someOf lists ids, not too many.
-func someOf(ids []string) string {
+// oneOf lists ids, not too many, the one that is perhaps meant first.
+func oneOf(name string, ids []string) string {
 	const most = 8
 	if len(ids) > most {
 		ids = append(ids[:most:most], "…")
 	}
-	return strings.Join(ids, ", ")
+	text := "one of: " + strings.Join(ids, ", ")
+	if near := document.Nearest(name, ids); near != "" {
+		return "perhaps " + strconv.Quote(near) + "; " + text
+	}
+	return text
 }
 
 // place puts a stay on its land.
 func (r *resumed) place(p *placed) error {
 	l := &r.farm.Land[p.land]
-	wrong := func(column, text, problem string) error {
-		return &LogError{Line: p.line, Column: column, Text: text, Problem: problem}
-	}
 	var err error
-	if p.from, p.to, err = l.between(p.From, p.To, wrong); err != nil {
+	if p.from, p.to, err = l.between(p.From, p.To, p.wrong); err != nil {
 		return err
 	}
 	ceiling := l.ceiling(r.lands[p.land].pasture)
 	area := units.Area(float64(l.area()) * float64((p.to-p.from)/l.length()))
-	switch {
-	case p.Left > ceiling:
-		return wrong("left", p.Left.In(r.farm.Units), "is above the ceiling of "+strconv.Quote(l.ID)+", at which growth ends: "+document.Both(ceiling))
-	case p.Area >= area*units.Area(1-logRoom) && p.Area <= area*units.Area(1+logRoom):
-		return nil
-	case p.From == 0 && p.To == 0 && !l.isPaddock():
-		return wrong("area", p.Area.In(r.farm.Units), fmt.Sprintf("is not the whole of %q, which is %s: write in the columns from and to where along the lane they were", l.ID, document.Both(area)))
-	case l.isPaddock():
-		return wrong("area", p.Area.In(r.farm.Units), fmt.Sprintf("is not the whole of %q, which is %s and grazed whole: make it a lane of the farm, with width and length, where it is grazed in parts", l.ID, document.Both(area)))
+	if p.Left > ceiling {
+		return p.wrong("left", p.Left.In(r.farm.Units), "is above the ceiling of "+strconv.Quote(l.ID)+", at which growth ends", "at most "+document.Both(ceiling))
 	}
-	return wrong("area", p.Area.In(r.farm.Units), fmt.Sprintf("is not that of the place, %s from %s to %s: mend the one or the other, or their units", document.Both(area), document.Both(p.from), document.Both(p.to)))
+	if p.Area >= area*units.Area(1-logRoom) && p.Area <= area*units.Area(1+logRoom) {
+		return nil
+	}
+	problem := fmt.Sprintf("is not the whole of %q, which is %s", l.ID, document.Both(area))
+	allowed := "the columns from and to tell where along the lane they were"
+	switch {
+	case l.isPaddock():
+		problem, allowed = problem+" and grazed whole", "a lane of the farm, with width and length, where it is grazed in parts"
+	case p.From > 0 || p.To > 0:
+		problem = fmt.Sprintf("is not that of the place, %s from %s to %s", document.Both(area), document.Both(p.from), document.Both(p.to))
+		allowed = "area and place that agree; look at their units, too"
+	}
+	return p.wrong("area", p.Area.In(r.farm.Units), problem, allowed)
 }
 
 // between gives a place on the land, the whole of it where none is told.
-func (l *Land) between(from, to units.Length, wrong func(column, text, problem string) error) (units.Length, units.Length, error) {
+func (l *Land) between(from, to units.Length, wrong func(column, text, problem, allowed string) error) (units.Length, units.Length, error) {
 	end := l.length()
 	switch {
 	case from == 0 && to == 0:
 		return 0, end, nil
 	case l.isPaddock():
-		return 0, 0, wrong("from", "", fmt.Sprintf("%q is a paddock, grazed whole: leave from and to empty", l.ID))
+		return 0, 0, wrong("from", document.Both(from), fmt.Sprintf("is a place, and %q is a paddock, grazed whole", l.ID), "from and to empty")
 	case from >= end-logSnap:
-		return 0, 0, wrong("from", "", fmt.Sprintf("%s is not within the lane, which is %s long", document.Both(from), document.Both(end)))
+		return 0, 0, wrong("from", document.Both(from), "is not within the lane", "less than its length, "+document.Both(end))
 	case to > end+logRound:
-		return 0, 0, wrong("to", "", fmt.Sprintf("%s is beyond the lane, which is %s long", document.Both(to), document.Both(end)))
+		return 0, 0, wrong("to", document.Both(to), "is beyond the lane", "at most its length, "+document.Both(end))
 	case to == 0 || to > end:
 		to = end
 	}
@@ -497,56 +495,73 @@ func (s *setting) grown(land, day int, mass units.Yield) (units.Yield, error) {
 	return min(after, ceiling), nil
 }
 
-var readingsForm = logForm{readings: true, must: []string{"paddock", "height"}, may: []string{"from", "to"}, header: "paddock, height (in), from (ft), to (ft)", lines: "readings"}
+// readingsForm is the list of what somebody measured today.
+var readingsForm = sheet.Form{
+	Name: "readings", Header: "paddock, height (in), from (ft), to (ft)", Must: []string{"paddock", "height"}, May: []string{"from", "to"},
+	Others: true, Ragged: true, MostBytes: mostLogBytes, MostLines: mostLogMoves,
+}
 
 // measure lays the readings of today over what was reckoned.
 func (r *resumed) measure(readings string) error {
 	if strings.TrimSpace(readings) == "" {
 		return nil
 	}
+	s, err := readingsForm.Open(readings)
+	if err != nil {
+		return err
+	}
 	read := map[int][]placed{}
-	return readingsForm.read(readings, func(row *logRow) error {
-		p, height, err := r.reading(row)
+	for s.Next() {
+		p, height, err := r.reading(s)
 		if err != nil {
 			return err
 		}
 		if slices.ContainsFunc(read[p.land], func(b placed) bool { return b.from < p.to-logSnap && p.from < b.to-logSnap }) {
-			return row.wrong("paddock", "is read twice in one place: give the mean of its readings")
+			return s.Wrong("paddock", "is read twice in one place", "one line with the mean of its readings")
 		}
 		read[p.land] = append(read[p.land], p)
-		at, g := &r.lands[p.land], &r.grounds[p.land]
-		mass, err := r.mass(at, height)
-		if err != nil {
+		if err := r.correct(&p, height); err != nil {
 			return err
 		}
-		g.measured++
-		for i, all := 0, g.within(p.from, p.to); i < len(all); i++ {
-			all[i].mass, all[i].unread = min(mass, at.ceiling), false
-		}
-		return nil
-	})
+	}
+	return s.Err()
+}
+
+// correct sets the mass of a place by its height.
+func (r *resumed) correct(p *placed, height units.Height) error {
+	at, g := &r.lands[p.land], &r.grounds[p.land]
+	mass, err := r.mass(at, height)
+	if err != nil {
+		return err
+	}
+	g.measured++
+	for i, all := 0, g.within(p.from, p.to); i < len(all); i++ {
+		all[i].mass, all[i].unread = min(mass, at.ceiling), false
+	}
+	return nil
 }
 
 // reading gives the place and the height of one reading.
-func (r *resumed) reading(row *logRow) (p placed, height units.Height, err error) {
-	if p.Paddock, err = row.name(); err != nil {
+func (r *resumed) reading(s *sheet.Sheet) (p placed, height units.Height, err error) {
+	p.sheet, p.line = s, s.Line()
+	if p.Paddock, err = readPaddock(s); err != nil {
 		return p, 0, err
 	}
-	if p.land, err = r.landNamed(p.Paddock, &LogError{Readings: true, Line: row.line, Column: "paddock", Text: p.Paddock}); err != nil {
+	if p.land, err = r.landNamed(p.Paddock, func(problem, allowed string) error { return s.Wrong("paddock", problem, allowed) }); err != nil {
 		return p, 0, err
 	}
-	if height, err = row.height("height"); err != nil {
+	if height, err = heightCell.Read(s, "height"); err != nil {
 		return p, 0, err
 	}
-	if p.From, p.To, err = row.place(); err != nil {
+	if p.From, p.To, err = readPlace(s); err != nil {
 		return p, 0, err
 	}
 	l := &r.farm.Land[p.land]
-	if p.from, p.to, err = l.between(p.From, p.To, func(column, _, problem string) error { return row.wrong(column, problem) }); err != nil {
+	if p.from, p.to, err = l.between(p.From, p.To, p.wrong); err != nil {
 		return p, 0, err
 	}
 	if ceiling := l.ceiling(r.lands[p.land].pasture); height > ceiling {
-		err = row.wrong("height", "is above the ceiling at which growth ends: "+document.Both(ceiling)+", or a higher ceiling of your own in the farm")
+		err = s.Wrong("height", "is above the ceiling at which growth ends", "at most "+document.Both(ceiling)+", or a higher ceiling of your own in the farm")
 	}
 	return p, height, err
 }

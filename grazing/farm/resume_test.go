@@ -19,6 +19,7 @@ import (
 	"example.org/soum/grazing/farm"
 	"example.org/soum/herd"
 	"example.org/soum/internal/check"
+	"example.org/soum/internal/document"
 	"example.org/soum/units"
 )
 
@@ -596,43 +597,43 @@ func TestCutsBeforeTodayAreMade(t *testing.T) {
 func TestBadLogsForTheFarm(t *testing.T) {
 	holding, today := readSmall(t, `"note": "ours"`, `"note": "ours"`), dateOf(t, "2001-05-20")
 	for row, want := range map[string]string{
-		"Lang,2001-05-02,2001-05-03,400,1,0,20,,":      `line 2, column "paddock": "Lang": is the id of no land; perhaps "long" is meant; the land is long, short, plot`,
-		"barn,2001-05-02,2001-05-03,400,1,0,20,,":      `"barn": is the id of no land; the land is long`,
-		"long,2001-05-02,2001-05-03,400,1,,,,":         `column "area": "0.04 ha": is not the whole of "long", which is 0.6 ha (1.48 ac): write in the columns from and to where along the lane they were`,
-		"long,2001-05-02,2001-05-03,400,1,0,30,,":      `column "area": "0.04 ha": is not that of the place, 0.06 ha (0.148 ac) from 0 m (0 ft) to 30 m (98.4 ft)`,
-		"long,2001-05-02,2001-05-03,400,1,290,310,,":   `column "to": 310 m (1,017 ft) is beyond the lane, which is 300 m (984 ft) long`,
-		"long,2001-05-02,2001-05-03,400,1,300,310,,":   `column "from": 300 m (984 ft) is not within the lane`,
-		"long,2001-05-02,2001-05-03,400,1,20,10,,":     `column "to": "10": is not beyond from`,
-		"long,2001-05-02,2001-05-03,400,1,20,0,,":      `column "to": "0": is not beyond from`,
-		"long,2001-05-02,2001-05-03,400,1,twenty,40,,": `column "from": "twenty": is no place along a lane`,
-		"long,2001-05-02,2001-05-03,400,1,-5,15,,":     `column "from": "-5": is no place`,
-		"long,2001-05-02,2001-05-03,400,1,0,20,0,":     `column "left": "0": is no height of grass above 0`,
+		"Lang,2001-05-02,2001-05-03,400,1,0,20,,":      `line 2, column 1 (paddock): "Lang" is the id of no land; perhaps "long"; one of: long, short, plot`,
+		"barn,2001-05-02,2001-05-03,400,1,0,20,,":      `"barn" is the id of no land; one of: long`,
+		"long,2001-05-02,2001-05-03,400,1,,,,":         `(area (m2)): "0.04 ha" is not the whole of "long", which is 0.6 ha (1.48 ac); the columns from and to tell where along the lane they were`,
+		"long,2001-05-02,2001-05-03,400,1,0,30,,":      `(area (m2)): "0.04 ha" is not that of the place, 0.06 ha (0.148 ac) from 0 m (0 ft) to 30 m (98.4 ft)`,
+		"long,2001-05-02,2001-05-03,400,1,290,310,,":   `(to (m)): "310 m (1,017 ft)" is beyond the lane; at most its length, 300 m (984 ft)`,
+		"long,2001-05-02,2001-05-03,400,1,300,310,,":   `(from (m)): "300 m (984 ft)" is not within the lane`,
+		"long,2001-05-02,2001-05-03,400,1,20,10,,":     `(to (m)): "10" is not beyond from`,
+		"long,2001-05-02,2001-05-03,400,1,20,0,,":      `(to (m)): "0" is not beyond from`,
+		"long,2001-05-02,2001-05-03,400,1,twenty,40,,": `(from (m)): "twenty" is not a place along a lane`,
+		"long,2001-05-02,2001-05-03,400,1,-5,15,,":     `(from (m)): "-5" is not a place`,
+		"long,2001-05-02,2001-05-03,400,1,0,20,0,":     `(left (m)): "0" is not a height of grass; a height above 0`,
 		"long,2001-05-02,2001-05-03,400,1,0,20,8,":     `is above the ceiling of "long"`,
-		"plot,2001-05-02,2001-05-03,2000,1,0,20,,":     `"plot" is a paddock, grazed whole: leave from and to empty`,
-		"plot,2001-05-02,2001-05-03,1000,1,,,,":        `"plot", which is 0.2 ha (0.494 ac) and grazed whole: make it a lane`,
+		"plot,2001-05-02,2001-05-03,2000,1,0,20,,":     `"plot" is a paddock, grazed whole; from and to empty`,
+		"plot,2001-05-02,2001-05-03,1000,1,,,,":        `"plot", which is 0.2 ha (0.494 ac) and grazed whole; a lane`,
 		"plot,2001-05-03,2001-05-02,2000,1,,,,":        "is before they came",
-		"long,2001-05-02,2001-05-03,400,1,0,20,,pigs":  `line 2, column "group": "pigs": is the id of no group; the groups are milkers, dry ewes, ganders; empty where nobody knows`,
-		"long,2001-05-02,2001-05-03,400,1,0,20,,miker": `"miker": is the id of no group; perhaps "milkers" is meant`,
+		"long,2001-05-02,2001-05-03,400,1,0,20,,pigs":  `(group): "pigs" is the id of no group; one of: milkers, dry ewes, ganders; empty where nobody knows`,
+		"long,2001-05-02,2001-05-03,400,1,0,20,,miker": `"miker" is the id of no group; perhaps "milkers"`,
 	} {
 		_, err := holding.CarryOn(today, handHead+row+"\n", "")
-		holdsLogError(t, err, "the log of moves", want)
+		holdsLogError(t, err, "log, line 2", want)
 	}
 	for readings, want := range map[string]string{
-		"paddock,height\nlong,12\n":                                        `line 2, column "height": "12": is no height of grass above 0 with a unit`,
-		"paddock,height (in)\nlung,5\n":                                    `perhaps "long" is meant`,
-		"paddock,height (in)\n,5\n":                                        "every reading has a paddock",
-		"paddock,height (in)\nlong,50\n":                                   "above the ceiling at which growth ends",
-		"paddock,height (in)\nlong,5\nlong,6\n":                            "line 3, column \"paddock\": \"long\": is read twice in one place",
+		"paddock,height\nlong,12\n":                                        `line 2, column 2 (height): "12" is not a height of grass; a height above 0, its unit in the heading`,
+		"paddock,height (in)\nlung,5\n":                                    `perhaps "long"`,
+		"paddock,height (in)\n,5\n":                                        `"" is empty; the name of the land`,
+		"paddock,height (in)\nlong,50\n":                                   "above the ceiling at which growth ends; at most ",
+		"paddock,height (in)\nlong,5\nlong,6\n":                            `line 3, column 1 (paddock): "long" is read twice in one place`,
 		"paddock,height (in),from (m),to (m)\nlong,5,0,20\nlong,6,10,30\n": "is read twice in one place",
-		"paddock,height (in),from (m),to (m)\nplot,5,0,20\n":               "leave from and to empty",
-		"paddock,height (in),from (m),to (m)\nshort,5,0,201\n":             `column "to": "201": 201 m (659 ft) is beyond the lane`,
-		"paddock,heigth (in)\nlong,5\n":                                    `column "height": is missing in the header: it is paddock, height (in), from (ft), to (ft)`,
-		"# nothing\n":                                                      "is empty: begin with the header",
-		"paddock,height (in)\nlong,\"5\n":                                  "a quote within them twice",
-		strings.Repeat("x", 4<<20+1):                                       "million bytes",
+		"paddock,height (in),from (m),to (m)\nplot,5,0,20\n":               "from and to empty",
+		"paddock,height (in),from (m),to (m)\nshort,5,0,201\n":             `(to (m)): "201 m (659 ft)" is beyond the lane`,
+		"paddock,heigth (in)\nlong,5\n":                                    `names no column height; a header such as paddock, height (in), from (ft), to (ft)`,
+		"# nothing\n":                                                      "is empty; begin with the header",
+		"paddock,height (in)\nlong,\"5\n":                                  "a quote within it twice",
+		strings.Repeat("x", 4<<20+1):                                       "bytes are too many",
 	} {
 		_, err := holding.CarryOn(today, "", readings)
-		holdsLogError(t, err, "the readings of today", want)
+		holdsLogError(t, err, "readings", want)
 	}
 	for day, want := range map[string]string{"2001-04-30": "today: 2001-04-30 is before the day of the farm's heights", "2001-09-01": "is after the season's end"} {
 		_, err := holding.CarryOn(dateOf(t, day), "", "")
@@ -641,12 +642,12 @@ func TestBadLogsForTheFarm(t *testing.T) {
 	_, err := (*farm.Farm)(nil).CarryOn(today, "", "")
 	assert.ErrorContains(t, err, "is no document")
 	_, err = holding.CarryOn(today, "x", "")
-	assert.ErrorContains(t, err, `column "paddock": is missing`)
+	assert.ErrorContains(t, err, `names no column paddock`)
 }
 
 func holdsLogError(t *testing.T, err error, where, want string) {
 	t.Helper()
-	var bad *farm.LogError
+	var bad *document.Error
 	require.Error(t, err, want)
 	require.True(t, errors.As(err, &bad), err.Error())
 	assert.True(t, strings.HasPrefix(err.Error(), where), err.Error())

@@ -221,15 +221,24 @@ func (s *Sheet) in(c *column) string {
 // Wrong gives the error of the cell in a column, or of the whole line where the header
 // does not name the column.
 func (s *Sheet) Wrong(column, problem, allowed string) error {
+	line, text := s.Line(), ""
+	if c := s.find(column); c != nil {
+		text = s.in(c)
+		if c.at < len(s.cells) { // a line of the sheet may go over several of the text
+			line, _ = s.reader.FieldPos(c.at)
+		}
+	}
+	return s.WrongAt(line, column, text, problem, allowed)
+}
+
+// WrongAt is Wrong for a line that was read before, by what stood there.
+func (s *Sheet) WrongAt(line int, column, text, problem, allowed string) error {
+	place := fmt.Sprintf("line %d", line)
 	c := s.find(column)
 	if c == nil {
-		return s.wrong(fmt.Sprintf("line %d", s.Line()), "", problem, allowed)
+		return s.wrong(place, "", problem, allowed)
 	}
-	line := s.Line()
-	if c.at < len(s.cells) { // a line of the sheet may go over several of the text
-		line, _ = s.reader.FieldPos(c.at)
-	}
-	return s.wrong(fmt.Sprintf("line %d, column %d (%s)", line, c.at+1, cut(c.heading)), quoted(s.in(c)), problem, allowed)
+	return s.wrong(fmt.Sprintf("%s, column %d (%s)", place, c.at+1, cut(c.heading)), quoted(text), problem, allowed)
 }
 
 // wrongHeading gives the error of a heading.

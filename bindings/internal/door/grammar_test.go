@@ -336,24 +336,12 @@ func (a *answer) hold() {
 	case errors.As(a.err, &wrong):
 		a.isBlank(true)
 		a.names(wrong.Path, wrong.Value, wrong.Problem)
-	case ofLog(a.err):
-		a.isBlank(true)
 	default:
 		a.breaks("its error is a plain %T: %.200v", a.err, a.err)
 	}
 	if strings.ContainsFunc(a.err.Error(), unicode.IsControl) {
 		a.breaks("its error is not one line of text: %.200q", a.err)
 	}
-}
-
-// ofLog tells whether an error is that of a log, which has a type of its own.
-func ofLog(err error) bool {
-	for ; err != nil; err = errors.Unwrap(err) {
-		if strings.HasSuffix(fmt.Sprintf("%T", err), ".LogError") {
-			return true
-		}
-	}
-	return false
 }
 
 // names holds the text of the error to the place and the value.
