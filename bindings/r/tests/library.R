@@ -1,15 +1,18 @@
-# Libraries that are not this package's: of another build, and with a fault put
-# in. Each in a process of its own.
-path <- commandArgs(trailingOnly = TRUE)[2]
+# A library that this package was not made for, and one with a fault put in. Each in a
+# process of its own.
 switch(commandArgs(trailingOnly = TRUE)[1],
     other = {
+        made_for <- soum:::made_for
+        path <- soum_library()$path
+        assignInNamespace("made_for", c(made_for[1], 1), "soum")
         e <- fails(soum:::load_library(path, copy = FALSE), "soum_library_error", "another build")
-        expect(grepl("manifest 1)", conditionMessage(e), fixed = TRUE), "which build it is")
+        assignInNamespace("made_for", made_for, "soum")
+        expect(grepl(paste0("manifest ", made_for[2], ")"), conditionMessage(e), fixed = TRUE), "which build it is")
         expect(close_to(forage_standing(2, 3), 6), "the package's own goes on")
         fails(soum:::load_library("no such file", copy = FALSE), "soum_library_error", "missing")
     },
     fault = {
-        soum:::load_library(path, copy = FALSE)
+        soum:::load_library(commandArgs(trailingOnly = TRUE)[2], copy = FALSE)
         expect(close_to(forage_standing(2, 3), 6), "good formulas answer")
         answer <- .C(soum:::state$eval, sum(vapply(manifest$functions, function(f) f$kind == "formula", NA)), 1, 0L, 3L,
                      value = double(3), status = integer(3), NAOK = TRUE)
