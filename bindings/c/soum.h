@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 411580194 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 1973749925 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -9390,8 +9390,10 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *   farm.First                  a
  *       Returns a first farm document made of a few answers: a square field
  *       cut into four lanes, one rotation, the groups in the order of their
- *       need a day behind one another. Every figure that was filled in says
- *       so, with its source, in a note beside it: change it for your own.
+ *       need a day behind one another. Where there are both pigs and birds,
+ *       the pigs have lanes and a rotation of their own, of land by what they
+ *       eat of all. Every figure that was filled in says so, with its source,
+ *       in a note beside it: change it for your own.
  *   farm.Leaders                document
  *       Tells how many head of the leading group of each rotation the land
  *       carries, every other group as it stands: Carries of each, in the order

@@ -139,7 +139,7 @@ func (r *report) records() {
 		}
 	}
 	r.WriteString(tabulate(columns))
-	r.paragraph("Taken is animal-unit days over the land grazed, every place once; eaten is what they should have eaten of it, 26 lb of dry matter each. Rest given is the shortest between two passes, from the last group to the first. Ready is by the rest that the farm's file wants, from where the land was left first to where it was left last; followers still to come put it off, and the plan looks at the grass too.")
+	r.paragraph("Taken is animal-unit days over the land grazed, every place once; eaten is what they should have eaten of it, 26 lb of dry matter each. Rest given is the shortest between two passes, from the last day of the last group to the first day of the next. Ready is by the rest that the farm's file wants, where the land was grazed first and where it was grazed last; followers still to come put it off, and the plan looks at the grass too.")
 	r.paragraph("By rest alone %s is next, on %s.%s", logged[0].Paddock, long(logged[0].Ready), unlogged(r.farm, logged))
 }
 

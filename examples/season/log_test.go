@@ -72,10 +72,10 @@ func TestPrintsTheRecords(t *testing.T) {
 	require.True(t, found)
 	section, _, _ = strings.Cut(section, "\nBalance by month")
 	text := oneSpace(section)
-	require.Contains(t, text, "orchard east 22 572 – 1 May 19 May 19 May")
-	require.Contains(t, text, "meadow 1 46.4 1,205 – 25 Apr 23 May 8 Jun")
+	require.Contains(t, text, "orchard east 22 572 – 1 May 18 May 18 May")
+	require.Contains(t, text, "meadow 1 46.4 1,205 – 25 Apr 22 May 7 Jun")
 	require.Contains(t, text, "orchard west 10 260 – on it – –")
-	require.Contains(t, text, "By rest alone orchard east is next, on Saturday 19 May 2001. Not in the log: meadow 3, meadow 4, orchard north.")
+	require.Contains(t, text, "By rest alone orchard east is next, on Friday 18 May 2001. Not in the log: meadow 3, meadow 4, orchard north.")
 	require.Contains(t, text, "AU-days/ac lb/ac days")
 	require.Contains(t, good(t, "-log", "data/moves.csv", "-today", logDay, "-units", "metric"), "AU-days/ha")
 	for _, other := range []string{good(t), good(t, "-today", logDay)} {

@@ -41,7 +41,8 @@ const (
 
 // First returns a first farm document made of a few answers: a square field
 // cut into four lanes, one rotation, the groups in the order of their need a day
-// behind one another. Every figure that was filled in says so, with its source,
+// behind one another. Where there are both pigs and birds, the pigs have lanes and a
+// rotation of their own, of land by what they eat of all. Every figure that was filled in says so, with its source,
 // in a note beside it: change it for your own.
 //
 // Method: lanes as long as the square's side and a quarter as wide; heights of
@@ -75,11 +76,17 @@ func First(a Answers) (*Farm, error) {
 		Feed:   Feed{Note: "No hay in store and no waste: fill in hay, dry_matter and waste."},
 		Note:   "A first farm. Figures that were filled in for you say so in a note beside them; change them for your own.",
 	}
-	firstLand(farm, a, pasture)
 	if err := firstStock(farm, a.Stock); err != nil {
 		return nil, err
 	}
-	firstRotation(farm, pasture)
+	parts, err := firstParts(farm)
+	if err != nil {
+		return nil, err
+	}
+	for i := range parts {
+		firstLand(farm, a, pasture, &parts[i])
+		firstRotation(farm, pasture, &parts[i])
+	}
 	if err := farm.Check(); err != nil {
 		return nil, err
 	}
@@ -123,21 +130,63 @@ func lastGrowth(p forage.Pasture, today units.Date) units.Date {
 	return max(last, today)
 }
 
-// firstLand cuts a square into lanes.
-func firstLand(farm *Farm, a Answers, p forage.Pasture) {
+// firstPart is groups that share a rotation, and their part of the land.
+type firstPart struct {
+	lane   string // what its lanes are called
+	share  float64
+	groups []string
+	note   string
+}
+
+// firstParts keeps pigs and birds apart; else all groups go together.
+func firstParts(farm *Farm) ([]firstPart, error) {
+	all, pigs := firstPart{lane: "lane"}, firstPart{lane: "pig lane", note: "Lanes of their own, by what they eat of all: no birds are to range where pigs have grazed [WASHINGTON-756]. "}
+	birds := false
+	for i := range farm.Groups {
+		g := &farm.Groups[i]
+		group, err := g.herd(farm.Today)
+		if err != nil {
+			return nil, err
+		}
+		demand, err := group.DemandOn(farm.Today, units.Middle)
+		if units.Impossible(err) {
+			return nil, err
+		}
+		of := &all
+		if group.Class.Kind == herd.Pigs {
+			of = &pigs
+		}
+		of.share += float64(demand)
+		of.groups = append(of.groups, g.ID)
+		birds = birds || group.Class.Kind.Bird()
+	}
+	if !birds || len(pigs.groups) == 0 {
+		all.groups, all.share = nil, 1
+		for i := range farm.Groups {
+			all.groups = append(all.groups, farm.Groups[i].ID)
+		}
+		return []firstPart{all}, nil
+	}
+	all.share, pigs.share = all.share/(all.share+pigs.share), pigs.share/(all.share+pigs.share)
+	return []firstPart{all, pigs}, nil
+}
+
+// firstLand cuts a part of a square into lanes.
+func firstLand(farm *Farm, a Answers, p forage.Pasture, part *firstPart) {
 	side := math.Sqrt(float64(a.Area))
 	height, note := a.Height, "your height"
 	if height == 0 {
 		height, note = p.TurnIn.Low, "height filled in: the row's lowest turn-in height ("+p.HeightSource+"); walk the land and measure"
 	}
+	first := len(farm.Land)
 	for i := range firstLanes {
 		farm.Land = append(farm.Land, Land{
-			ID: fmt.Sprintf("lane %d", i+1), Width: units.Length(side / firstLanes), Length: units.Length(side),
+			ID: fmt.Sprintf("%s %d", part.lane, i+1), Width: units.Length(side / firstLanes * part.share), Length: units.Length(side),
 			Pasture: forage.PastureRow{Name: a.Pasture}, Condition: defaultCondition, Productivity: forage.ProductivityMedium, Height: height,
-			Note: "As lane 1.",
+			Note: "As " + part.lane + " 1.",
 		})
 	}
-	farm.Land[0].Note = fmt.Sprintf("Width and length filled in: %s taken as a square in %d lanes, ours. Condition good (density %s) and productivity medium (yield %s): filled in; %s.",
+	farm.Land[first].Note = fmt.Sprintf("Width and length filled in: %s taken as a square in %d lanes, ours. Condition good (density %s) and productivity medium (yield %s): filled in; %s.",
 		a.Area.In(a.Units), firstLanes, p.DensitySource, p.GrowthSource, note)
 }
 
@@ -166,24 +215,24 @@ func firstStock(farm *Farm, stock []StockAnswer) error {
 	return nil
 }
 
-// firstRotation puts all groups on all lanes, a day behind one another.
-func firstRotation(farm *Farm, p forage.Pasture) {
+// firstRotation puts the groups of a part on its lanes, a day behind one another.
+func firstRotation(farm *Farm, p forage.Pasture, part *firstPart) {
 	r := Rotation{
 		TurnIn: p.TurnIn.Low, Leave: max(p.Leave.Low, lowestLeave), ShortestRest: firstRest, MovesADay: 1,
 	}
-	r.Note = strings.Join([]string{
+	r.Note = part.note + strings.Join([]string{
 		"Heights filled in: the lower ends of the row (" + p.HeightSource + "), but not under 3 in left (common practice, without a source)",
 		"rest filled in: 30 days [CORNELL-PLAN]",
 		"one move a day, and groups a day behind one another in the order of need: common practice, without a source",
 	}, "; ") + "."
-	for i := range farm.Land {
-		r.Land = append(r.Land, farm.Land[i].ID)
+	for i := range firstLanes {
+		r.Land = append(r.Land, fmt.Sprintf("%s %d", part.lane, i+1))
 	}
-	for i := range farm.Groups {
-		r.Groups = append(r.Groups, Member{Group: farm.Groups[i].ID, Behind: units.Days(i)})
+	for i, id := range part.groups {
+		r.Groups = append(r.Groups, Member{Group: id, Behind: units.Days(i)})
 	}
 	if r.Leave >= r.TurnIn { // a low sward: the row's own height after all
 		r.Leave = p.Leave.Low
 	}
-	farm.Rotations = []Rotation{r}
+	farm.Rotations = append(farm.Rotations, r)
 }

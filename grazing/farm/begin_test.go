@@ -54,6 +54,39 @@ func TestFirstFarm(t *testing.T) {
 	assert.NotEmpty(t, holding.Feed.Note)
 }
 
+// TestFirstFarmKeepsBirdsOffPigs: the pigs get lanes of their own, and land by what they
+// eat of all; the caution about birds after pigs then has no cause.
+func TestFirstFarmKeepsBirdsOffPigs(t *testing.T) {
+	a := answers(t)
+	a.Stock = append(a.Stock, farm.StockAnswer{Class: "sow", Head: 2})
+	holding, err := farm.First(a)
+	require.NoError(t, err)
+	require.Len(t, holding.Rotations, 2)
+	assert.Equal(t, []farm.Member{{Group: "sow"}}, holding.Rotations[1].Groups)
+	assert.Equal(t, []string{"pig lane 1", "pig lane 2", "pig lane 3", "pig lane 4"}, holding.Rotations[1].Land)
+	p := plan(t, holding)
+	assert.NotContains(t, cautions(p), "birds after pigs")
+	wanted, pigs, area := 0.0, 0.0, 0.0
+	for i := range holding.Groups {
+		one := *holding
+		one.Groups = []farm.Group{holding.Groups[i]}
+		one.Rotations = []farm.Rotation{holding.Rotations[0]}
+		one.Rotations[0].Groups = []farm.Member{{Group: one.Groups[0].ID}}
+		want := float64(plan(t, &one).Days[0].Wanted)
+		if wanted += want; one.Groups[0].ID == "sow" {
+			pigs = want
+		}
+	}
+	for _, l := range holding.Land[4:] {
+		area += l.Width.Metres() * l.Length.Metres()
+	}
+	assert.InEpsilon(t, (4*units.Acre).SquareMetres()*pigs/wanted, area, 1e-9)
+	a.Stock = []farm.StockAnswer{{Class: "sow", Head: 2}, {Class: "ewe", Head: 4}}
+	holding, err = farm.First(a)
+	require.NoError(t, err)
+	assert.Len(t, holding.Rotations, 1, "no birds")
+}
+
 // TestFirstFarmOfEveryRow begins and plans a farm on every pasture row that has
 // a density in good condition, with every class of stock.
 func TestFirstFarmOfEveryRow(t *testing.T) {

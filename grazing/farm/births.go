@@ -55,11 +55,6 @@ func (g *Group) herd(today units.Date) (herd.Group, error) {
 	if err != nil {
 		return group, err
 	}
-	if len(g.Births) > 0 && g.Stage == 0 {
-		if _, err := class.IntakeAt(herd.StageDry); err == nil {
-			group.Stage = herd.StageDry // in calf, until the document says otherwise
-		}
-	}
 	for i := range g.Births {
 		birth, err := g.Births[i].herd(class.Kind)
 		if err != nil {
@@ -97,13 +92,17 @@ func (f *Farm) weanings(into string) []weaning {
 // herds gives all groups as package herd reckons with them, put to those of a list.
 func (f *Farm) herds(all []herd.Group) ([]herd.Group, error) {
 	for i := range f.Groups {
-		group, err := f.Groups[i].herd(f.Today)
+		g := &f.Groups[i]
+		group, err := g.herd(f.Today)
 		if err != nil {
 			return nil, pathed("groups", i, err)
 		}
-		for _, w := range f.weanings(f.Groups[i].ID) {
+		for _, w := range f.weanings(g.ID) {
 			if group.Head == 0 && group.Since == f.Today {
 				group.Since = w.date // the weight in the document is theirs when they come
+			}
+			if g.countedOn(w.date) {
+				continue // the document's own number of that day stands, whoever comes
 			}
 			head := group.On(w.date).Head + w.head
 			group.Events = append(group.Events, herd.Event{Date: w.date, Head: &head})
@@ -111,6 +110,11 @@ func (f *Farm) herds(all []herd.Group) ([]herd.Group, error) {
 		all = append(all, group)
 	}
 	return all, nil
+}
+
+// countedOn tells whether the document gives the head of a day.
+func (g *Group) countedOn(date units.Date) bool {
+	return slices.ContainsFunc(g.Events, func(e Event) bool { return e.Date == date && e.Head != nil })
 }
 
 // checkBirths holds the births of a group against its class and the other groups.

@@ -103,6 +103,53 @@ func TestEventsBesideBirths(t *testing.T) {
 	assert.Equal(t, []string{"2026-08-21 5", "2026-08-24 17"}, lambs)
 }
 
+// TestOwnHeadOnAWeaningDay: where the document gives the head of the day on which young
+// are weaned, it is that number, however many come.
+func TestOwnHeadOnAWeaningDay(t *testing.T) {
+	holding := birthsFarm(t)
+	head := 20.0
+	holding.Groups[2].Events = []farm.Event{{Date: *holding.Groups[1].Births[0].Weaned, Head: &head}}
+	for _, c := range plan(t, holding).Changes {
+		if c.Group == "lambs" {
+			assert.Equal(t, head, c.Head)
+		}
+	}
+}
+
+// TestStageBeforeABirth: a cow whose stage the document does not tell is in milk, as her
+// class's first stage is, whatever births are to come; to take her for dry would
+// understate her by 28 % (3.0 and 2.15 % of her weight).
+func TestStageBeforeABirth(t *testing.T) {
+	holding := birthsFarm(t)
+	holding.Groups, holding.Rotations = holding.Groups[:1], holding.Rotations[:1]
+	holding.Rotations[0].Groups = []farm.Member{{Group: holding.Groups[0].ID}}
+	holding.Groups[0] = farm.Group{ID: holding.Groups[0].ID, Class: herd.ClassRow{Name: "dairy-cow"}, Head: 1}
+	before := plan(t, holding).Days[0].Wanted
+	born := holding.Season.To
+	holding.Groups[0].Births = []farm.Birth{{Date: &born}}
+	assert.Equal(t, before, plan(t, holding).Days[0].Wanted)
+	assert.InEpsilon(t, 1400*0.45359237*0.030, float64(before), 1e-9)
+}
+
+// TestYoungWeanedBehindAnotherKind: lambs that follow cows onto ground where no sheep
+// have been find no worms of their like there, and the plan is made (it was not).
+func TestYoungWeanedBehindAnotherKind(t *testing.T) {
+	data, err := os.ReadFile("testdata/weaned-behind-cows.json")
+	require.NoError(t, err)
+	holding, err := farm.Read(data)
+	require.NoError(t, err)
+	came := 0
+	for _, m := range plan(t, holding).Moves {
+		for _, v := range m.Visits {
+			if v.Group == "lambs" && came == 0 {
+				assert.Equal(t, herd.ReturnOtherHost, v.Worms)
+				came++
+			}
+		}
+	}
+	assert.Positive(t, came)
+}
+
 // TestGrowthEnds: from today's 27 kg the lambs reach 45 kg after 90 days of 200 g.
 func TestGrowthEnds(t *testing.T) {
 	holding := birthsFarm(t)

@@ -127,6 +127,9 @@ func (s *setting) fillMove(move *Move, m *season.Move) error {
 		if err = s.notes.keep(err, move.Date, 1); err != nil {
 			return err
 		}
+		if m.After > float64(at.leave)*(1+1e-9) { // a strip longer than their want, beyond rounding
+			move.Leave = move.Left
+		}
 	}
 	move.Density, err = grazing.StockDensity(s.weightOn(m.Day, m.Rotation), move.Area)
 	if err = s.notes.keep(err, move.Date, 1); err != nil {

@@ -64,7 +64,7 @@ type Move struct {
 	Area       units.Area         `json:"area_m2"`             // of the ground opened
 	Stay       units.Days         `json:"stay_days"`           // of the leader; 1 day for a strip
 	Height     units.Height       `json:"height_m"`            // mean, when opened
-	Leave      units.Height       `json:"leave_m"`             // to be left by the last group
+	Leave      units.Height       `json:"leave_m"`             // to be left by the last group: what the plan expects, where that is above the leave height
 	Left       units.Height       `json:"left_m"`              // mean, after the last group; 0 where the plan ends before
 	Density    units.StockDensity `json:"stock_density_kg_m2"` // live weight of the groups that lead, on the ground
 	Visits     []Visit            `json:"visits"`              // who is there when

@@ -31,7 +31,7 @@ type PaddockRecord struct {
 	Left      units.Date    `json:"left"`            // the day on which the last stay ended
 	LeftFirst units.Date    `json:"left_first"`      // the day on which the ground that has rested longest was left
 	Shortest  units.Days    `json:"shortest_days"`   // the shortest rest between two passes over the same ground; 0 with one pass
-	Rested    units.Days    `json:"rested_days"`     // since the last stay; 0 where they are on it
+	Rested    units.Days    `json:"rested_days"`     // since the last day on which anybody was there; 0 where they are on it
 	Occupied  bool          `json:"occupied"`        // they are on it
 	Ready     units.Date    `json:"ready"`           // the day on which the ground that has rested longest has rested enough
 	ReadyAll  units.Date    `json:"ready_all"`       // the day on which all of it has
@@ -54,8 +54,8 @@ var recordGuard = units.Formula{
 //
 // Method: animal units × days, added up over the stays, ÷ the land they were on, every
 // place counted once; × what an animal unit eats is harvested; ÷ the share eaten is
-// what stood; rest from the day on which the last group left to the day on which the
-// next pass came to the same ground
+// what stood; rest from the last day on which anybody was there, as a plan counts it,
+// to the day on which the next pass came to the same ground
 //
 // The land. The places of a lane are those of the columns from and to; where a stay has
 // from and no to, it went to the end of the lane, the largest to in the log. The area of
@@ -167,6 +167,7 @@ func (h *history) record(rules *RecordRules) (PaddockRecord, error) {
 	}
 	h.follow(rules.Rest)
 	r := PaddockRecord{Paddock: h.stays[0].Paddock, Stays: len(h.stays), Ground: ground, Shortest: h.shortest, Left: min(h.stays[0].Out, rules.Today)}
+	last := h.stays[0].lastDay()
 	taken := 0.0 // animal-unit days
 	for i := range h.stays {
 		m := &h.stays[i].LoggedMove
@@ -177,16 +178,24 @@ func (h *history) record(rules *RecordRules) (PaddockRecord, error) {
 		r.Grazed += days
 		taken += float64(m.Animals) * float64(days)
 		r.Left = max(r.Left, min(m.Out, rules.Today))
+		last = max(last, m.lastDay())
 	}
+	last = min(last, rules.Today)
 	r.Use = units.UseRate(taken / float64(ground))
 	r.Harvested = units.Yield(float64(r.Use) * float64(rules.Demand))
 	r.Standing = units.Yield(float64(r.Harvested) / float64(rules.Use))
 	if !r.Occupied {
-		r.Rested = units.Days(rules.Today - r.Left)
+		r.Rested = units.Days(rules.Today - last)
 	}
 	rest := units.Date(math.Ceil(float64(rules.Rest)))
-	r.LeftFirst = h.leftFirst(r.Left)
-	r.Ready, r.ReadyAll = r.LeftFirst+rest, r.Left+rest
+	r.LeftFirst = r.Left
+	longest := last
+	for _, p := range h.pieces {
+		if p.pass != nil {
+			r.LeftFirst, longest = min(r.LeftFirst, p.pass.left), min(longest, p.pass.last)
+		}
+	}
+	r.Ready, r.ReadyAll = longest+rest, last+rest
 	return r, nil
 }
 
@@ -289,7 +298,7 @@ func (h *history) rested(before *pass, s *stay) {
 	if before == nil {
 		return
 	}
-	if rest := units.Days(s.In - before.left); h.shortest == 0 || rest < h.shortest {
+	if rest := units.Days(s.In - before.last); h.shortest == 0 || rest < h.shortest {
 		h.shortest = rest
 	}
 }
@@ -307,7 +316,7 @@ func (p *pass) goesOn(s *stay, rest units.Days) bool {
 	case s.Group == "" || slices.Contains(p.groups, "") || slices.Contains(p.groups, s.Group):
 		return false
 	}
-	return rest == 0 || units.Days(s.In-p.left) < rest
+	return rest == 0 || units.Days(s.In-p.last) < rest
 }
 
 // with gives a pass with one stay more.
@@ -363,15 +372,4 @@ func (h *history) join(first, last int) {
 		}
 	}
 	h.pieces = append(joined, h.pieces[to:]...)
-}
-
-// leftFirst gives the day on which the ground that has rested longest was left, none
-// of it later than the last stay was.
-func (h *history) leftFirst(left units.Date) units.Date {
-	for _, p := range h.pieces {
-		if p.pass != nil {
-			left = min(left, p.pass.left)
-		}
-	}
-	return left
 }

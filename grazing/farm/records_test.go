@@ -16,8 +16,8 @@ import (
 
 // TestPaddockRecordsByHand, on 2026-05-30, 26 lb of dry matter an animal unit, 65 %
 // eaten, 21 days of rest. A: 10 × 3 ÷ 2 + 12 × 2 ÷ 2 = 27 AUD an acre, 702 lb/ac
-// eaten of 1,080; left on 27 May, after a rest of 21 days (4 to 25 May); ready on 17
-// June. B: 10 AUD an acre, ready on 27 May. C: they came on the 27th, this is the
+// eaten of 1,080; left on 27 May, the 26th being the last day there, after a rest of 22
+// days (3 to 25 May); ready on 16 June. B: 10 AUD an acre, ready on 26 May. C: they came on the 27th, this is the
 // fourth day, 12 × 4 ÷ 3 = 16.
 func TestPaddockRecordsByHand(t *testing.T) {
 	records, err := farm.PaddockRecords(smallLog, farm.RecordRules{Today: dateOf(t, "2026-05-30"), Demand: 26 * units.PoundPerDay, Use: 65 * units.Percent, Rest: 20.5})
@@ -30,12 +30,12 @@ func TestPaddockRecordsByHand(t *testing.T) {
 	nearly(t, 1080*units.PoundPerAcre, a.Standing)
 	assert.Equal(t, 2, a.Stays)
 	assert.Equal(t, units.Days(5), a.Grazed)
-	assert.Equal(t, units.Days(21), a.Shortest)
-	assert.Equal(t, units.Days(3), a.Rested)
-	assert.Equal(t, "2026-05-27 2026-06-17", a.Left.String()+" "+a.Ready.String())
+	assert.Equal(t, units.Days(22), a.Shortest)
+	assert.Equal(t, units.Days(4), a.Rested)
+	assert.Equal(t, "2026-05-27 2026-06-16", a.Left.String()+" "+a.Ready.String())
 	nearly(t, 10*units.AnimalUnitDayPerAcre, b.Use)
 	assert.Equal(t, units.Days(0), b.Shortest)
-	assert.Equal(t, "2026-05-27", b.Ready.String())
+	assert.Equal(t, "2026-05-26", b.Ready.String())
 	assert.True(t, c.Occupied)
 	assert.Zero(t, c.Rested)
 	nearly(t, 16*units.AnimalUnitDayPerAcre, c.Use)
@@ -108,9 +108,9 @@ const laneLog = laneHead +
 // TestLaneRecordsByHand: 3 + 3 + 2 + 2 + 2 × 3 = 16 animal-unit days from 0.1 + 0.1 +
 // 0.04 = 0.24 ha, 66.7 an ha; of 12 kg each 800 kg/ha, of which 50 % were eaten. The
 // first 50 m were left on the 3rd, the last 20 m on the 5th: with 21 days of rest ready
-// on the 24th and the 26th. Back on the first 100 m from 30 May to 1 June, 6 more:
-// 22 ÷ 0.24 an ha. The cows left the second 50 m on 4 May, 26 days before, the first a
-// day earlier; what was left first is now the last 20 m, on the 5th.
+// on the 23rd and the 25th, counted from the last day there, as a plan counts. Back on the first 100 m from 30 May to 1 June, 6 more:
+// 22 ÷ 0.24 an ha. The cows' last day on the second 50 m was 3 May, 27 days before, on the
+// first a day earlier; what was left first is now the last 20 m, on the 5th.
 func TestLaneRecordsByHand(t *testing.T) {
 	rules := farm.RecordRules{Today: dateOf(t, "2026-05-10"), Demand: 12 * units.KilogramPerDay, Use: 50 * units.Percent, Rest: 21}
 	r := oneRecord(t, laneLog, rules)
@@ -118,15 +118,15 @@ func TestLaneRecordsByHand(t *testing.T) {
 	nearly(t, 16/0.24*units.AnimalUnitDayPerHectare, r.Use)
 	nearly(t, 800*units.KilogramPerHectare, r.Harvested)
 	nearly(t, 1600*units.KilogramPerHectare, r.Standing)
-	assert.Equal(t, "2026-05-03 2026-05-05 2026-05-24 2026-05-26", fmt.Sprint(r.LeftFirst, r.Left, r.Ready, r.ReadyAll))
-	assert.Equal(t, []any{5, units.Days(6), units.Days(0), units.Days(5)}, []any{r.Stays, r.Grazed, r.Shortest, r.Rested})
+	assert.Equal(t, "2026-05-03 2026-05-05 2026-05-23 2026-05-25", fmt.Sprint(r.LeftFirst, r.Left, r.Ready, r.ReadyAll))
+	assert.Equal(t, []any{5, units.Days(6), units.Days(0), units.Days(6)}, []any{r.Stays, r.Grazed, r.Shortest, r.Rested})
 
 	rules.Today = dateOf(t, "2026-06-01")
 	r = oneRecord(t, laneLog+"L,goats,2026-05-30,2026-06-01,0,100,0.2,3\n", rules)
 	nearly(t, 0.24*units.Hectare, r.Ground)
 	nearly(t, 22/0.24*units.AnimalUnitDayPerHectare, r.Use)
 	assert.Equal(t, "2026-05-05 2026-06-01", fmt.Sprint(r.LeftFirst, r.Left))
-	assert.Equal(t, units.Days(26), r.Shortest)
+	assert.Equal(t, units.Days(27), r.Shortest)
 
 	// from 100 m on is up to 120 m, where the lane ends by the first goats' third strip;
 	// a line without a place is the whole lane, which may go on beyond what was grazed
@@ -157,7 +157,7 @@ func oneRecord(t *testing.T, log string, rules farm.RecordRules) farm.PaddockRec
 	return records[0]
 }
 
-// TestRestByHand: from the day on which the last group left to the next pass over the
+// TestRestByHand: from the last day on which a group was there to the next pass over the
 // same ground, 20 days being wanted. Stays are group, in, out in May 2026 and place.
 func TestRestByHand(t *testing.T) {
 	for name, row := range map[string]struct {
@@ -166,28 +166,28 @@ func TestRestByHand(t *testing.T) {
 	}{
 		"leader out, follower in":                          {"goats 1 2 0 50, cows 2 3 0 50", 0},
 		"a follower three days behind":                     {"goats 1 2 0 50, hens 5 6 0 50", 0},
-		"two passes of three, 26 - 6":                      {"goats 1 2 0 50, cows 2 3 0 50, hens 5 6 0 50, goats 26 27 0 50, cows 27 28 0 50, hens 30 31 0 50", 20},
-		"the cows come first in the next pass, 9 - 6":      {"goats 1 2 0 50, cows 2 3 0 50, hens 5 6 0 50, cows 9 10 0 50, goats 10 11 0 50", 3},
-		"others, before the rest wanted: they follow":      {"goats 1 2 0 50, sheep 21 22 0 50", 0},
-		"others, after the rest wanted, 22 - 2":            {"goats 1 2 0 50, sheep 22 23 0 50", 20},
+		"two passes of three, 26 - 5":                      {"goats 1 2 0 50, cows 2 3 0 50, hens 5 6 0 50, goats 26 27 0 50, cows 27 28 0 50, hens 30 31 0 50", 21},
+		"the cows come first in the next pass, 9 - 5":      {"goats 1 2 0 50, cows 2 3 0 50, hens 5 6 0 50, cows 9 10 0 50, goats 10 11 0 50", 4},
+		"others, before the rest wanted: they follow":      {"goats 1 2 0 50, sheep 20 21 0 50", 0},
+		"others, after the rest wanted, 21 - 1":            {"goats 1 2 0 50, sheep 21 22 0 50", 20},
 		"one stay in two lines":                            {"goats 1 2 0 50, goats 2 4 0 50", 0},
 		"hours of two days on end":                         {"goats 1 1 0 50, goats 2 2 0 50", 0},
 		"hours, and three days later, 4 - 1":               {"goats 1 1 0 50, goats 4 4 0 50", 3},
 		"the next strips are other ground":                 {"goats 1 2 0 50, goats 4 5 50 100, goats 9 10 100 150", 0},
 		"a centimetre over the border is the border":       {"goats 1 2 0 50, goats 4 5 49.99 100", 0},
-		"ten metres over the border are not, 4 - 2":        {"goats 1 2 0 50, goats 4 5 40 100", 2},
+		"ten metres over the border are not, 4 - 1":        {"goats 1 2 0 50, goats 4 5 40 100", 3},
 		"no groups, overlapping":                           {"- 1 5 0 50, - 3 8 0 50", 0},
 		"no groups, touching":                              {"- 1 5 0 50, - 5 8 0 50", 0},
-		"no groups, 8 - 5":                                 {"- 1 5 0 50, - 8 9 0 50", 3},
-		"a group after nobody knows whom, 8 - 5":           {"- 1 5 0 50, goats 8 9 0 50", 3},
-		"nobody knows who after a group, 8 - 5":            {"goats 1 5 0 50, - 8 9 0 50", 3},
-		"the shortest of three, 9 - 2, 13 - 10, 20 - 14":   {"goats 1 2 0 50, goats 9 10 0 50, goats 13 14 0 50, goats 20 21 0 50", 3},
-		"two halves of one pass, 20 - 4":                   {"goats 1 2 0 50, goats 3 4 50 100, goats 20 21 0 100", 16},
-		"those who stay longest leave last, 20 - 9":        {"goats 1 2 0 50, cows 1 9 0 50, goats 20 21 0 50", 11},
-		"those who came in between left before, 20 - 9":    {"cows 1 9 0 50, goats 2 3 0 50, cows 20 21 0 50", 11},
+		"no groups, 8 - 4":                                 {"- 1 5 0 50, - 8 9 0 50", 4},
+		"a group after nobody knows whom, 8 - 4":           {"- 1 5 0 50, goats 8 9 0 50", 4},
+		"nobody knows who after a group, 8 - 4":            {"goats 1 5 0 50, - 8 9 0 50", 4},
+		"the shortest of three, 9 - 1, 13 - 9, 20 - 13":    {"goats 1 2 0 50, goats 9 10 0 50, goats 13 14 0 50, goats 20 21 0 50", 4},
+		"two halves of one pass, 20 - 3":                   {"goats 1 2 0 50, goats 3 4 50 100, goats 20 21 0 100", 17},
+		"those who stay longest leave last, 20 - 8":        {"goats 1 2 0 50, cows 1 9 0 50, goats 20 21 0 50", 12},
+		"those who came in between left before, 20 - 8":    {"cows 1 9 0 50, goats 2 3 0 50, cows 20 21 0 50", 12},
 		"the last is on it while the second leaves":        {"- 1 9 0 50, - 2 3 0 50, - 8 10 0 50", 0},
-		"all of the lane and then a strip of it, 12 - 2":   {"goats 1 2 , goats 12 13 30 50", 10},
-		"the hens have been on the first half only, 9 - 6": {"goats 1 2 0 100, hens 5 6 0 50, hens 9 10 0 100", 3},
+		"all of the lane and then a strip of it, 12 - 1":   {"goats 1 2 , goats 12 13 30 50", 11},
+		"the hens have been on the first half only, 9 - 5": {"goats 1 2 0 100, hens 5 6 0 50, hens 9 10 0 100", 4},
 	} {
 		log := laneHead
 		for _, s := range strings.Split(row.stays, ", ") {
@@ -289,7 +289,7 @@ func shortestBetween(moves []farm.Move, length units.Length) units.Days {
 	for i := range moves {
 		left := units.Date(0)
 		for _, v := range moves[i].Visits {
-			left = max(left, v.To+1)
+			left = max(left, v.To)
 		}
 		for j := range moves {
 			next := &moves[j]
@@ -328,7 +328,7 @@ func ExamplePaddockRecords() {
 		fmt.Printf("%s: %.0f AU-days an acre, %s eaten, ready %s\n", r.Paddock, float64(r.Use/units.AnimalUnitDayPerAcre), r.Harvested.In(units.US), r.Ready)
 	}
 	// Output:
-	// B: 10 AU-days an acre, 260 lb/ac eaten, ready 2026-05-27
-	// A: 27 AU-days an acre, 702 lb/ac eaten, ready 2026-06-17
+	// B: 10 AU-days an acre, 260 lb/ac eaten, ready 2026-05-26
+	// A: 27 AU-days an acre, 702 lb/ac eaten, ready 2026-06-16
 	// C: 16 AU-days an acre, 416 lb/ac eaten, ready 2026-06-20
 }

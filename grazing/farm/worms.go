@@ -1,6 +1,7 @@
 package farm
 
 import (
+	"math"
 	"sync"
 
 	"example.org/soum/herd"
@@ -81,13 +82,16 @@ type dunged struct {
 	pass      int
 	before    int        // the move to the same land before; -1: none
 	earlier   int        // the last one of the pass before; -1: none
-	until     units.Date // the last day of the droppings of this move and those before
+	until     units.Date // the last day of the droppings of this move and those before; noDung where there are none
 	droppings part
 }
 
+// noDung is the day of the last droppings where nobody with these worms has been.
+const noDung = units.Date(math.MinInt32)
+
 // drop writes a move down.
 func (w *worms) drop(move int, m *season.Move) {
-	g := dunged{from: m.From, to: m.To, pass: m.Pass, before: w.last[m.Land] - 1, earlier: -1}
+	g := dunged{from: m.From, to: m.To, pass: m.Pass, before: w.last[m.Land] - 1, earlier: -1, until: noDung}
 	if g.before >= 0 {
 		before := &w.grounds[g.before]
 		g.until, g.earlier = before.until, before.earlier
@@ -140,6 +144,9 @@ func (w *worms) search(move int) {
 // worse.
 func (w *worms) add(move int, hosts []dropping, visits []Visit) (more bool) {
 	until := w.grounds[move].until
+	if until == noDung {
+		return false
+	}
 	for i := range hosts {
 		host := &hosts[i]
 		v := &visits[host.visit]

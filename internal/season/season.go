@@ -811,7 +811,7 @@ func (r *run) list(l *land, index int) {
 		s := &l.stretches[j]
 		if s.lack*l.fade < l.over && !s.listed && s.due == 0 {
 			s.listed = true
-			r.result.Surplus = append(r.result.Surplus, Surplus{Day: r.day + 1, Land: index, From: s.from, To: s.to})
+			r.result.Surplus = append(r.result.Surplus, Surplus{Day: r.day, Land: index, From: s.from, To: s.to})
 		}
 	}
 }
