@@ -82,6 +82,6 @@ func ExampleKeyRainShare() {
 	normals, _ := rainfall.MonthNormals(years())
 	today, _ := units.NewDate(2000, time.June, 15)
 	share, _ := rainfall.KeyRainShare(today, []int{4, 5, 6}, years(), normals)
-	fmt.Println(share.In(units.Metric), "of the normal rain of April and May")
-	// Output: 75 % of the normal rain of April and May
+	fmt.Println(share.In(units.Metric), "of the normal rain of April to June, June to come")
+	// Output: 83.3 % of the normal rain of April to June, June to come
 }

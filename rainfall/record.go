@@ -92,21 +92,22 @@ func YearTotal(record []MonthlyRain, year int) (units.RainDepth, error) {
 	return total, nil
 }
 
-// KeyRainShare gives the rain so far of the months that decide the year, as a
-// share of their normal, on a date.
+// KeyRainShare gives the rain of the months that decide the year, as a share of their
+// normal, as far as a date knows it: what is to come counts as normal.
 //
 // Method: the newest run of key months that began on or before the date, the
-// first key month opening the run; of it, the months wholly past. Their rain
-// over their normal, a month that the record lacks left out of both. 1 where
-// none is past or known, or where their normal is nothing; never above 1.
+// first key month opening the run. The rain of those that are wholly past and in the
+// record, and the normal of all the others, over the normal of all; 1 where that is
+// nothing; never above 1.
 //
-// Note: a dry year thus holds on until the next run begins, and in the first
-// key month of a year nothing is known yet. In a list that passes the turn of
-// the year, such as 11, 12, 1, the later months are of the year after.
+// Note: a dry year thus holds on until the next run begins, one dry month weighs as
+// much as it is of the run, and in the first key month of a year nothing is known yet.
+// In a list that passes the turn of the year, such as 11, 12, 1, the later months are of
+// the year after.
 //
 // Errors: a *document.Error with the place for a key month outside 1 to 12 or named
-// twice, and a normal below zero or not a number; those of MonthNormals but the month
-// that no year has
+// twice, one that goes round the year more than once, and a normal below zero or not a
+// number; those of MonthNormals but the month that no year has
 //
 // Check: TestKeyRainShare, TestKeyRainShareRefuses
 //
@@ -116,7 +117,10 @@ func KeyRainShare(date units.Date, keyMonths []int, record []MonthlyRain, normal
 	if err := checkKeyMonths(keyMonths, normals); err != nil {
 		return nothing, err
 	}
-	var rain, normal units.RainDepth
+	var normal, missed units.RainDepth // missed: by how much the months known fell short
+	for _, m := range keyMonths {
+		normal += normals[m-1]
+	}
 	var known [12]bool
 	for i := range record {
 		r := &record[i]
@@ -130,13 +134,12 @@ func KeyRainShare(date units.Date, keyMonths []int, record []MonthlyRain, normal
 			return nothing, twice(i, r)
 		}
 		known[r.Month-time.January] = true
-		rain += r.Rain
-		normal += normals[r.Month-time.January]
+		missed += normals[r.Month-time.January] - r.Rain
 	}
-	if normal == 0 || rain >= normal {
+	if normal == 0 || missed <= 0 {
 		return 1, nil
 	}
-	return units.Fraction(rain / normal), nil
+	return units.Fraction(max(0, (normal-missed)/normal)), nil
 }
 
 // inRun tells whether a month is one of the key months of the newest run and
@@ -158,6 +161,7 @@ func inRun(r *MonthlyRain, keyMonths []int, date units.Date) bool {
 
 func checkKeyMonths(keyMonths []int, normals [12]units.RainDepth) error {
 	var seen [12]bool
+	turns := 0
 	for i, month := range keyMonths {
 		path := func() string { return fmt.Sprintf("keyMonths[%d]", i) }
 		if month < int(time.January) || month > int(time.December) {
@@ -167,6 +171,12 @@ func checkKeyMonths(keyMonths []int, normals [12]units.RainDepth) error {
 			return wrong(path(), strconv.Itoa(month), "is named again", "each month once")
 		}
 		seen[month-1] = true
+		if i > 0 && month < keyMonths[i-1] {
+			turns++
+		}
+		if turns > 1 || (turns == 1 && month > keyMonths[0]) {
+			return wrong(path(), strconv.Itoa(month), "goes round the year more than once", "the months in the order they come, as 11, 12, 1")
+		}
 	}
 	for m, normal := range normals {
 		if !finite(normal) {

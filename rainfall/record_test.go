@@ -113,14 +113,14 @@ func TestKeyRainShare(t *testing.T) {
 		{"before the run opens the last one counts: (40 + 30 + 20) ÷ (40 + 60 + 50)", "2000-03-31", spring, record, 90.0 / 150},
 		{"the run opens and nothing of it is past", "2000-04-01", spring, record, 1},
 		{"April is not wholly past on its last day", "2000-04-30", spring, record, 1},
-		{"April alone: 10 ÷ 40", "2000-05-01", spring, record, 10.0 / 40},
-		{"April and May: 25 ÷ 100", "2000-06-30", spring, record, 25.0 / 100},
+		{"April, the others normal: (10 + 60 + 50) ÷ 150", "2000-05-01", spring, record, 120.0 / 150},
+		{"April and May, June normal: (10 + 15 + 50) ÷ 150", "2000-06-30", spring, record, 75.0 / 150},
 		{"never above 1: 225 ÷ 150", "2000-07-01", spring, record, 1},
-		{"a month the record lacks is left out of both sums: 15 ÷ 60", "2000-06-02", spring, record[5:], 15.0 / 60},
+		{"a month the record lacks is normal: (40 + 15 + 50) ÷ 150", "2000-06-02", spring, record[5:], 105.0 / 150},
 		{"none known", "2002-08-01", spring, record, 1},
 		{"no record", "2000-08-01", spring, nil, 1},
 		{"no key months", "2000-08-01", nil, record, 1},
-		{"across the turn of the year, before January is past: 40 ÷ 80", "2001-01-20", winter, record, 40.0 / 80},
+		{"across the turn of the year, before January is past: (25 + 15 + 10) ÷ 90", "2001-01-20", winter, record, 50.0 / 90},
 		{"and after: 48 ÷ 90", "2001-02-01", winter, record, 48.0 / 90},
 		{"and until the next run: 48 ÷ 90", "2001-10-31", winter, record, 48.0 / 90},
 		{"the next run opens", "2001-11-01", winter, record, 1},
@@ -142,6 +142,7 @@ func TestKeyRainShareRefuses(t *testing.T) {
 	record := []rainfall.MonthlyRain{rain(2000, 4, 10)}
 	for want, months := range map[string][]int{
 		"keyMonths[0]: 0 is not a month; 1 to 12": {0}, "keyMonths[1]: 13 is not a month": {4, 13}, "keyMonths[1]: 4 is named again": {4, 4},
+		"keyMonths[2]: 12 goes round the year more than once; the months in the order they come": {11, 1, 12}, "keyMonths[2]: 2 goes round": {5, 3, 2},
 	} {
 		_, err := rainfall.KeyRainShare(on, months, record, normals)
 		refusedAt(t, err, want)

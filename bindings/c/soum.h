@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 1973749925 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 537054638 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -1108,7 +1108,8 @@ enum soum_farm_feed_reason {
 	SOUM_FARM_FEED_REASON_NO_REST = 3, /* "no rest" */
 	SOUM_FARM_FEED_REASON_NO_GROWTH = 4, /* "no growth" */
 	SOUM_FARM_FEED_REASON_CUT = 5, /* "cut" */
-	SOUM_FARM_FEED_REASON_NO_LAND = 6 /* "no land" */
+	SOUM_FARM_FEED_REASON_NO_LAND = 6, /* "no land" */
+	SOUM_FARM_FEED_REASON_NO_STRIP = 7 /* "no strip" */
 };
 enum soum_study_draw {
 	SOUM_STUDY_DRAW_YEARS = 1, /* "years" */
@@ -9088,8 +9089,8 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *   rainfall.YearTotal          record, year
  *       Gives the rain of a calendar year.
  *   rainfall.KeyRainShare       date, keyMonths, record, normals
- *       Gives the rain so far of the months that decide the year, as a share
- *       of their normal, on a date.
+ *       Gives the rain of the months that decide the year, as a share of their
+ *       normal, as far as a date knows it: what is to come counts as normal.
  *   rainfall.Depths             years
  *       Gives the rain of the years alone, for the functions that rank it.
  *   rainfall.MonthTotals        days

@@ -119,8 +119,11 @@ func TestRecordsOfThePlan(t *testing.T) {
 			area, rest = 0.25, 18
 		}
 		require.InEpsilon(t, area*4046.8564224, float64(r.Ground), 0.005, r.Paddock) // all of it was grazed
-		require.GreaterOrEqual(t, float64(r.Shortest), rest-1, r.Paddock)            // from the day after the last bite
-		require.Less(t, float64(r.Shortest), 100.0, r.Paddock)
+		if r.Shortest == 0 {
+			continue // grazed once
+		}
+		require.GreaterOrEqual(t, float64(r.Shortest), rest, r.Paddock)
+		require.Less(t, float64(r.Shortest), 150.0, r.Paddock)
 	}
 }
 
@@ -160,8 +163,8 @@ func TestMovesAreALog(t *testing.T) {
 
 	file := filepath.Join(t.TempDir(), "moves.csv")
 	require.NoError(t, os.WriteFile(file, []byte(written), 0o600))
-	good(t, "-log", file, "-today", "2001-05-01")
-	today, err := units.ParseDate("2001-05-01")
+	good(t, "-log", file, "-today", "2001-04-30")
+	today, err := units.ParseDate("2001-04-30")
 	require.NoError(t, err)
 	next, err := holding.CarryOn(today, written, "")
 	require.NoError(t, err)

@@ -122,7 +122,7 @@ func (f *Farm) carries(group string) (Carried, error) {
 		return Carried{}, document.Wrong("group", strconv.Quote(group), "is the id of no group", "the id of a group in the farm")
 	}
 	if f.Groups[at].Head == 0 {
-		return Carried{}, document.Wrong("group", strconv.Quote(group), "begins without animals: the young of another group come into it", "the id of a group with head at the start")
+		return Carried{}, document.Wrong("group", strconv.Quote(group), "begins without animals", "the id of a group with head at the start")
 	}
 	c := Carried{Group: group}
 	for i, end := range []units.End{units.Low, units.Middle, units.High} {
@@ -134,7 +134,7 @@ func (f *Farm) carries(group string) (Carried, error) {
 		head, c.Limits[i] = s.scan(at)
 		*[]*int{&c.Low, &c.Middle, &c.High}[i] = head
 		if end == units.Middle {
-			each, err := herd.AnimalUnits(s.herd[at].On(f.Season.From).Weight)
+			each, err := herd.AnimalUnits(s.herd[at].On(max(f.Today, f.Season.From)).Weight)
 			if units.Impossible(err) {
 				return Carried{}, err
 			}
@@ -182,7 +182,7 @@ func (s *setting) neededIn(result *season.Result, rotation int) Limit {
 			allowed += float64(s.farm.madeAllowed(units.DryMatter(result.Days[day].Cut)))
 		}
 		switch {
-		case f.Reason == season.LeadIn: // it depends on neither land nor head
+		case !s.counts(&f): // it depends on neither land nor head
 		case rotation >= 0 && !s.input.Rotations[rotation].Has(f.Group):
 			others += f.Hay
 		default:
@@ -196,7 +196,7 @@ func (s *setting) neededIn(result *season.Result, rotation int) Limit {
 
 var limits = map[season.Reason]Limit{
 	season.NoGrass: LimitGrass, season.NoRest: LimitRest, season.NoGrowth: LimitWinter,
-	season.CutBefore: LimitGrass, season.NoLand: LimitGrass,
+	season.CutBefore: LimitGrass, season.LeadIn: LimitGrass, season.NoStrip: LimitGrass,
 }
 
 // drinks gives what each group drinks at the most, by day; nothing where print

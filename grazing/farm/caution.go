@@ -235,7 +235,7 @@ func (s *setting) members(r *Rotation, kind herd.Kind) []string {
 // everInMilk tells whether a group is in milk on any day of the season.
 func (s *setting) everInMilk(group int) bool {
 	return slices.ContainsFunc(s.spells[group], func(sp spell) bool {
-		return sp.to > s.input.First && sp.state.Stage == herd.StageLactating
+		return sp.to > s.first && sp.state.Stage == herd.StageLactating
 	})
 }
 

@@ -39,7 +39,7 @@ func (s *setting) fillChanges(plan *Plan, _ *season.Result) error {
 			was, is, day := spells[i-1].state, spells[i].state, spells[i].from
 			date := s.date(day)
 			weighed := slices.ContainsFunc(s.herd[g].Events, func(e herd.Event) bool { return e.Date == date && e.Weight != nil })
-			if day <= s.input.First || (was.Head == is.Head && was.Stage == is.Stage && !weighed) {
+			if day <= s.first || (was.Head == is.Head && was.Stage == is.Stage && !weighed) {
 				continue
 			}
 			plan.Changes = append(plan.Changes, Change{

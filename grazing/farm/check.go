@@ -183,22 +183,20 @@ func (f *Farm) checkGroup(i int) error {
 	if err := rows.CheckClass(class); err != nil {
 		return document.Inside("class", err)
 	}
-	if err := g.check(class, len(f.weanings(g.ID)) > 0); err != nil {
+	if err := g.check(class); err != nil {
 		return err
 	}
 	return f.checkBirths(g, class)
 }
 
-func (g *Group) check(class *herd.Class, filled bool) error {
+func (g *Group) check(class *herd.Class) error {
 	weight := g.Weight
 	if weight == 0 {
 		weight = class.Weight
 	}
 	switch {
-	case g.Head == 0 && !filled:
-		return document.Wrong("head", g.Head, "is a group without animals", "a number above 0; 0 where young are weaned into the group")
 	case !(g.Head >= 0 && g.Head <= 1e6):
-		return document.Wrong("head", g.Head, "is negative or beyond counting", "a number above 0")
+		return document.Wrong("head", g.Head, "is negative or beyond counting", "a number of animals, 0 or more")
 	case g.Weight < 0:
 		return document.Wrong("weight", g.Weight, "is negative", "the live weight of one animal, above 0")
 	case !(g.Gain >= 0):
@@ -326,11 +324,14 @@ func (f *Farm) checkHeights(r *Rotation, id string) error {
 	l := &f.Land[f.landIndex(id)]
 	pasture, _ := l.pasture()
 	turnIn, leave, ceiling := r.turnIn(pasture), r.leave(pasture), l.ceiling(pasture)
+	least := r.LeastTurnIn
 	switch {
 	case !(leave > 0):
 		return document.NotAbove0("leave", leave, "a height above 0")
 	case !(leave < turnIn):
 		return document.Wrong("leave", leave, "is not below the turn-in height on "+strconv.Quote(id), "below "+document.Both(turnIn))
+	case least != 0 && !(least > leave && least <= turnIn):
+		return document.Wrong("least_turn_in", least, "is not between leave and turn-in on "+strconv.Quote(id), "above "+document.Both(leave)+" and up to "+document.Both(turnIn))
 	case !(turnIn < ceiling):
 		return document.Wrong("turn_in", turnIn, "is not below the ceiling of "+strconv.Quote(id), "below "+document.Both(ceiling))
 	}
@@ -378,6 +379,8 @@ func (r *Rotation) check() error {
 	switch {
 	case !(r.ShortestRest >= 1) || r.ShortestRest != units.Days(int(r.ShortestRest)) || r.ShortestRest > longestPlan:
 		return document.Wrong("shortest_rest", r.ShortestRest, "is no rest in whole days", "1 day or more, in whole days")
+	case r.LongestStay != 0 && (!(r.LongestStay >= 1) || r.LongestStay != units.Days(int(r.LongestStay)) || r.LongestStay > longestPlan):
+		return document.Wrong("longest_stay", r.LongestStay, "is no stay in whole days", "1 day or more, in whole days")
 	case r.MovesADay < 0 || r.MovesADay > mostMoves:
 		return document.Wrong("moves_a_day", r.MovesADay, "is no number of moves", "a whole number from 1 to 24")
 	case r.ShortestStrip < 0:

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/soum/grazing/farm"
+	"example.org/soum/herd"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -47,13 +48,16 @@ func TestLeavingLittleIsNoted(t *testing.T) {
 	assert.True(t, noted("2.98 in"))
 }
 
-// TestShortestStripUnlessTold is 1 m, ours: want so little that a day's strip
-// would be shorter, and the strip is that long.
+// TestShortestStripUnlessTold is 2 m with goats and sheep, 4 m with cattle and 1 m with
+// birds alone, ours: they want so little that a day's strip would be shorter.
 func TestShortestStripUnlessTold(t *testing.T) {
-	holding := readSmall(t, `"head": 8`, `"head": 0.1`)
-	holding.Groups[1].Head = 0.01
-	p := plan(t, holding)
-	assert.InDelta(t, 1.0, p.Moves[0].Length.Metres(), 1e-9)
+	for class, metres := range map[string]float64{"ewe": 2, "suckler-cow": 4, "horse": 4, "sow": 2, "laying-hen": 1} {
+		holding := readSmall(t, `"head": 8`, `"head": 0.001`)
+		holding.Groups[0].Class, holding.Groups[0].Stage = herd.ClassRow{Name: class}, 0
+		holding.Groups, holding.Rotations = holding.Groups[:1], holding.Rotations[:1]
+		holding.Rotations[0].Groups = holding.Rotations[0].Groups[:1]
+		assert.InDelta(t, metres, plan(t, holding).Moves[0].Length.Metres(), 1e-9, class)
+	}
 }
 
 // TestRainMonthsAreRead reads a record's month from its key: rain of June alone

@@ -16,7 +16,7 @@ func (e RainSoFar) String() string                   { return enum.Word(namesRai
 func (e RainSoFar) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }
 func (e *RainSoFar) UnmarshalText(text []byte) error { return enum.Read(namesRainSoFar, text, e) }
 
-var namesFeedReason = []string{"", "lead in", "no grass", "no rest", "no growth", "cut", "no land"}
+var namesFeedReason = []string{"", "lead in", "no grass", "no rest", "no growth", "cut", "no land", "no strip"}
 
 func (e FeedReason) String() string                   { return enum.Word(namesFeedReason, e) }
 func (e FeedReason) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }

@@ -80,7 +80,7 @@ type Stretch struct {
 type Group struct {
 	ID     string           `json:"id" document:"required" allowed:"a name of your own, once"`
 	Class  herd.ClassRow    `json:"class" document:"required" allowed:"the name of a stock class, or a row of your own"`
-	Head   float64          `json:"head" document:"required" allowed:"a number above 0; 0 where young are weaned into the group"`
+	Head   float64          `json:"head" document:"required" allowed:"a number of animals, 0 or more"`
 	Weight units.LiveWeight `json:"weight,omitempty" allowed:"the live weight of one animal, in place of the class's"`
 	Stage  herd.Stage       `json:"stage,omitempty" allowed:"a stage that the class has"`
 	Horned bool             `json:"horned,omitempty" allowed:"true or false"`
@@ -126,9 +126,11 @@ type Rotation struct {
 	Groups        []Member       `json:"groups" document:"required"` // the leader first
 	Leave         units.Height   `json:"leave,omitempty" allowed:"the height to leave standing, above 0 and below the turn-in"`
 	TurnIn        units.Height   `json:"turn_in,omitempty" allowed:"the height from which land is grazed, below the ceiling"`
+	LeastTurnIn   units.Height   `json:"least_turn_in,omitempty" allowed:"the height from which land is grazed where nothing stands at turn_in, above leave and up to turn_in"`
 	ShortestRest  units.Days     `json:"shortest_rest" document:"required" allowed:"whole days of rest, 1 day or more"`
 	MovesADay     int            `json:"moves_a_day,omitempty" allowed:"a whole number from 1 to 24; 1 if left out"`
-	ShortestStrip units.Length   `json:"shortest_strip,omitempty" allowed:"a length above 0; 1 m if left out"`
+	ShortestStrip units.Length   `json:"shortest_strip,omitempty" allowed:"a length above 0; 4 m with cattle, horses or donkeys, 2 m with sheep, goats, camelids, deer or pigs, else 1 m if left out"`
+	LongestStay   units.Days     `json:"longest_stay,omitempty" allowed:"whole days, 1 day or more; 5 days if left out"`
 	Front         *Front         `json:"front,omitempty"` // where the moves go on in the middle of a lane; the land rested longest if left out
 	Note          string         `json:"note,omitempty"`
 	Extra         map[string]any `json:"-" document:"extra"`

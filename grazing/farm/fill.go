@@ -34,6 +34,11 @@ func (s *setting) fillDays(plan *Plan, r *season.Result) error {
 		day.Wanted, day.Fed, day.Lands = units.DryMatter(wanted), units.DryMatter(d.Hay), lands[i*n:(i+1)*n:(i+1)*n]
 		plan.Balance += units.DryMatter(d.Start + d.Grown - d.Eaten - d.Trampled - d.Cut - d.End)
 	}
+	for i := range r.Fed {
+		if f := &r.Fed[i]; s.counts(f) {
+			plan.Days[f.Day].Counted += units.DryMatter(f.Hay)
+		}
+	}
 	return nil
 }
 
@@ -92,6 +97,9 @@ func (s *setting) visits(r *season.Result) []Visit {
 	s.visitors = zeros(s.visitors, places)
 	for i := range r.Visits {
 		v := &r.Visits[i]
+		if v.Move < 0 {
+			continue // on ground of before the first day
+		}
 		of, group := &s.moves[v.Move], int32(v.Group)
 		at, date := of.from, s.date(v.Day)
 		for at < of.to && s.visitors[at] != group {
@@ -112,7 +120,7 @@ func (s *setting) visits(r *season.Result) []Visit {
 func (s *setting) fillMove(move *Move, m *season.Move) error {
 	land, at := &s.farm.Land[m.Land], &s.lands[m.Land]
 	move.Date, move.Rotation, move.Land, move.Pass = s.date(m.Day), m.Rotation, land.ID, m.Pass
-	move.From, move.To, move.Stay, move.Leave = units.Length(m.From), units.Length(m.To), units.Days(m.Stay), at.leaveHeight
+	move.From, move.To, move.Stay, move.Leave, move.Below = units.Length(m.From), units.Length(m.To), units.Days(m.Stay), at.leaveHeight, m.Below
 	move.Area = units.Area((m.To - m.From) * s.input.Lands[m.Land].Width)
 	err := s.noteStay(m, move.Date)
 	if err != nil {
@@ -178,17 +186,17 @@ func (s *setting) fillFeeding(plan *Plan, r *season.Result) error {
 		plan.Feeding = make([]Feeding, 0, 4*len(s.herd)) // as most plans do with
 	}
 	for _, fed := range r.Fed {
-		date, why := s.date(fed.Day), FeedReason(fed.Reason)
+		date, why, counts := s.date(fed.Day), FeedReason(fed.Reason), s.counts(&fed)
 		if at := open[fed.Group]; at > 0 {
 			last := &plan.Feeding[at-1]
-			if last.To == date-1 && last.Why == why {
+			if last.To == date-1 && last.Why == why && last.Counts == counts {
 				last.To = date
 				last.Wanted += units.DryMatter(fed.Hay)
 				continue
 			}
 		}
 		open[fed.Group] = len(plan.Feeding) + 1
-		plan.Feeding = append(plan.Feeding, Feeding{Group: s.farm.Groups[fed.Group].ID, From: date, To: date, Wanted: units.DryMatter(fed.Hay), Why: why})
+		plan.Feeding = append(plan.Feeding, Feeding{Group: s.farm.Groups[fed.Group].ID, From: date, To: date, Wanted: units.DryMatter(fed.Hay), Why: why, Counts: counts})
 	}
 	return nil
 }
@@ -257,6 +265,7 @@ func (s *setting) fillHay(plan *Plan, r *season.Result) error {
 			last = fed.Day
 		}
 	}
+	h.Opening = s.opening(r)
 	h.Carried = s.farm.asFed(h.Eaten)
 	h.Store = s.farm.Feed.Hay
 	cut := units.DryMatter(0)
@@ -333,7 +342,7 @@ func (s *setting) fillManure(plan *Plan, _ *season.Result) error {
 // stretch.
 func (s *setting) addManure(l left, m *Manure, group int) error {
 	for _, sp := range s.spells[group] {
-		from := max(sp.from, s.input.First)
+		from := max(sp.from, s.first)
 		if from >= sp.to {
 			continue
 		}

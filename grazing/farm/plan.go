@@ -62,7 +62,8 @@ type Move struct {
 	Paces      float64            `json:"paces"`               // 0 where no pace is given
 	Rolls      float64            `json:"rolls"`               // netting across the lane; 0 where no roll is given
 	Area       units.Area         `json:"area_m2"`             // of the ground opened
-	Stay       units.Days         `json:"stay_days"`           // of the leader; 1 day for a strip
+	Stay       units.Days         `json:"stay_days"`           // of the leader, with days stayed on in a paddock
+	Below      bool               `json:"below"`               // it is below the turn-in height: nothing that had rested stood at it
 	Height     units.Height       `json:"height_m"`            // mean, when opened
 	Leave      units.Height       `json:"leave_m"`             // to be left by the last group: what the plan expects, where that is above the leave height
 	Left       units.Height       `json:"left_m"`              // mean, after the last group; 0 where the plan ends before
@@ -87,6 +88,7 @@ type Feeding struct {
 	To     units.Date      `json:"to"`        // its last day
 	Wanted units.DryMatter `json:"wanted_kg"` // dry matter, before waste
 	Why    FeedReason      `json:"why"`       // the reason
+	Counts bool            `json:"counts"`    // against the land: hay on a day on which there should be grass
 }
 
 // FeedReason tells why a group is fed in place of grass.
@@ -95,11 +97,12 @@ type FeedReason int
 // The reasons for feeding.
 const (
 	FeedLeadIn   FeedReason = iota + 1 // waiting for the first strips to be opened
-	FeedNoGrass                        // nothing had grown to the turn-in height
+	FeedNoGrass                        // nothing had grown to the least height
 	FeedNoRest                         // grass enough, not rested long enough
 	FeedNoGrowth                       // nothing grows at this time of the year
 	FeedCut                            // a cut took what was kept for a follower
 	FeedNoLand                         // the group is in no rotation
+	FeedNoStrip                        // what is ready is too short for a strip, or too little for a day
 )
 
 // Surplus is ground that outgrows the mower's mark before the front gets there.
@@ -123,6 +126,7 @@ type Passes struct {
 // their own ration, which is no hay.
 type HayNeed struct {
 	Eaten   units.DryMatter `json:"eaten_kg"`   // dry matter that grazers want in place of grass
+	Opening units.DryMatter `json:"opening_kg"` // of which on days before there is grass for them, and of groups in no rotation: it does not count against the land
 	Carried units.FreshFeed `json:"carried_kg"` // as fed, with waste
 	Store   units.FreshFeed `json:"store_kg"`   // the document's
 	Made    units.FreshFeed `json:"made_kg"`    // of the plan's cuts, when it is fed
@@ -172,6 +176,7 @@ type PlanDay struct {
 	Grown    units.DryMatter   `json:"grown_kg"`            // that day
 	Wanted   units.DryMatter   `json:"wanted_kg"`           // of pasture, by all groups
 	Fed      units.DryMatter   `json:"fed_kg"`              // in place of pasture
+	Counted  units.DryMatter   `json:"counted_kg"`          // of what was fed, the hay that counts against the land
 	Lands    []units.DryMatter `json:"standing_by_land_kg"` // in the order of the document
 }
 
@@ -203,7 +208,7 @@ func (f *Farm) Plan() (*Plan, error) {
 		return nil, err
 	}
 	result := s.runner.Run(&s.input)
-	plan := &Plan{Today: f.Today, From: f.Season.From, To: f.Season.To, Factor: 1}
+	plan := &Plan{Today: f.Today, From: max(f.Today, f.Season.From), To: f.Season.To, Factor: 1}
 	for _, fill := range []func(*Plan, *season.Result) error{
 		s.fillDays, s.fillMonths, s.fillBirths, s.fillChanges, s.fillMoves, s.fillWorms, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillSoil, s.fillDrought, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
 	} {

@@ -21,6 +21,7 @@ func (s *setting) remark(plan *Plan, r *season.Result) {
 	s.remarkOrder()
 	s.remarkFeeding(plan)
 	s.remarkTwoLands(plan, r)
+	s.remarkStays(r)
 	s.remarkSurplus(plan)
 	s.remarkBirths(plan)
 	s.remarkWorms()
@@ -155,7 +156,7 @@ type fedSum struct {
 	from, to units.Date
 	days     int
 	wanted   units.DryMatter
-	by       [FeedNoLand + 1]int // days, by reason
+	by       [FeedNoStrip + 1]int // days, by reason
 }
 
 func (f *fedSum) add(spell *Feeding) {
@@ -172,11 +173,12 @@ func (f *fedSum) add(spell *Feeding) {
 // feedReasons tells the reasons for feeding in words.
 var feedReasons = [...]string{
 	FeedLeadIn:   "they wait for the first strips to be opened ahead of them",
-	FeedNoGrass:  "no land in their rotation had grown to the turn-in height",
+	FeedNoGrass:  "no land in their rotation had grown high enough",
 	FeedNoRest:   "there is grass, but none that has rested long enough",
 	FeedNoGrowth: "nothing grows at this time of the year",
 	FeedCut:      "a cut took what had been kept for them",
 	FeedNoLand:   "they are in no rotation",
+	FeedNoStrip:  "what is ready is too short for a strip, or too little for a day",
 }
 
 // seen is where a group was last, and the last day told of as one on two lands.
@@ -193,7 +195,7 @@ func (s *setting) remarkTwoLands(_ *Plan, r *season.Result) {
 	}
 	for i := range r.Visits {
 		v := &r.Visits[i]
-		last, land := &s.seen[v.Group], r.Moves[v.Move].Land
+		last, land := &s.seen[v.Group], v.Land
 		if last.day == v.Day && last.land != land && last.told < v.Day {
 			s.changed = append(s.changed, changed{v.Group, v.Day})
 			last.told = v.Day

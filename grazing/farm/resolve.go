@@ -19,7 +19,10 @@ import (
 // What a document may leave out.
 const (
 	defaultCondition = forage.Good
-	defaultStrip     = 1 * units.Metre // ours: nobody sets a fence for less
+	longestStay      = 5               // days: after 4 to 5 regrowth is bitten [PROG-LANE]
+	shortestOfLarge  = 4 * units.Metre // ours: room for cattle, horses and donkeys to stand and turn
+	shortestOfSmall  = 2 * units.Metre // ours: for sheep, goats, camelids, deer and pigs
+	shortestOfAll    = 1 * units.Metre // ours: nobody sets a fence for less
 )
 
 func (f *Farm) landIndex(id string) int {
@@ -97,6 +100,22 @@ func (r *Rotation) turnIn(p *forage.Pasture) units.Height {
 	return p.TurnIn.At(units.Middle)
 }
 
+// least gives T0, the height from which land is grazed where nothing stands at the turn-in
+// height: the document's, else the printed low end where the turn-in is above it, else
+// three quarters of the way from leave to turn-in (ours); never less than a quarter of
+// the way, a bite worth a fence (ours).
+func (r *Rotation) least(p *forage.Pasture) units.Height {
+	aim, leave := r.turnIn(p), r.leave(p)
+	least := leave + (aim-leave)*3/4
+	switch {
+	case r != nil && r.LeastTurnIn != 0:
+		least = r.LeastTurnIn
+	case p.TurnIn.Low < aim:
+		least = p.TurnIn.Low
+	}
+	return max(least, leave+(aim-leave)/4)
+}
+
 func (r *Rotation) leave(p *forage.Pasture) units.Height {
 	if r != nil && r.Leave != 0 {
 		return r.Leave
@@ -120,6 +139,7 @@ type setting struct {
 	farm      *Farm
 	end       units.End
 	start     units.Date
+	first     int // the day from which the animals are here
 	lands     []site
 	herd      []herd.Group
 	spells    [][]spell // by group
@@ -128,6 +148,7 @@ type setting struct {
 	input     season.Input
 	notes     *notebook
 	record    []rainfall.MonthlyRain
+	grass     []int         // by rotation: grass-from, or never
 	soil      []SoilMonth   // by month of the account; nil where none is kept
 	soilFirst int           // the account's first month, by monthIndex
 	runner    season.Runner // for many seasons of this farm
@@ -191,6 +212,7 @@ type site struct {
 	pasture                *forage.Pasture
 	density                units.Density
 	turnIn, leave, ceiling units.Yield
+	least                  units.Yield // T0, from which it is grazed where nothing stands at the aim
 	leaveHeight            units.Height
 	annual                 units.Yield
 }
@@ -239,6 +261,7 @@ func (s *setting) settle(f *Farm, end units.End, notes *notebook) error {
 	for i := range f.Rotations {
 		s.settleRotation(&f.Rotations[i])
 	}
+	s.settleGrass()
 	s.settleCuts()
 	return nil
 }
@@ -251,11 +274,11 @@ func (s *setting) begin(f *Farm) {
 	b.spell, b.pieces, b.places, b.joined = b.spell[:0], b.pieces[:0], b.places[:0], b.joined[:0]
 	b.book.clear()
 	*s = setting{
-		farm: f, start: f.Today, record: f.Rain.Series(), runner: s.runner, blocks: *b,
+		farm: f, start: f.Today, first: max(0, int(f.Season.From.Sub(f.Today))), record: f.Rain.Series(), runner: s.runner, blocks: *b,
 		lands: s.lands[:0], herd: s.herd[:0], spells: s.spells[:0], kinds: s.kinds[:0],
-		months: monthsOf(s.months[:0], f.Today, days), yearParts: s.yearParts[:0],
+		grass: s.grass[:0], months: monthsOf(s.months[:0], f.Today, days), yearParts: s.yearParts[:0],
 		input: season.Input{
-			Days: days, First: max(0, int(f.Season.From.Sub(f.Today))),
+			Days: days, From: int(f.Season.From.Sub(f.Today)),
 			Lands: in.Lands[:0], Groups: in.Groups[:0], Rotations: in.Rotations[:0], Cuts: in.Cuts[:0],
 		},
 	}
@@ -289,14 +312,14 @@ func (s *setting) settleLand(l *Land) error {
 	for _, pair := range []struct {
 		mass   *units.Yield
 		height units.Height
-	}{{&at.turnIn, rotation.turnIn(pasture)}, {&at.leave, at.leaveHeight}, {&at.ceiling, l.ceiling(pasture)}} {
+	}{{&at.turnIn, rotation.turnIn(pasture)}, {&at.least, rotation.least(pasture)}, {&at.leave, at.leaveHeight}, {&at.ceiling, l.ceiling(pasture)}} {
 		if *pair.mass, err = s.mass(&at, pair.height); err != nil {
 			return err
 		}
 	}
 	land := season.Land{
 		Width: float64(l.Width), Length: float64(l.length()), Paddock: l.isPaddock(),
-		TurnIn: float64(at.turnIn), Leave: float64(at.leave), Ceiling: float64(at.ceiling),
+		Aim: float64(at.turnIn), Least: float64(at.least), Leave: float64(at.leave), Ceiling: float64(at.ceiling),
 	}
 	if l.isPaddock() {
 		land.Width = float64(l.Area) // a paddock is a lane of length one
@@ -450,7 +473,7 @@ func (r *Rain) normalYear() units.RainDepth {
 func (s *setting) settleGroup(group int) error {
 	demand := s.byDay()
 	for _, sp := range s.spells[group] {
-		from := max(sp.from, s.input.First) // before the season the animals are elsewhere
+		from := max(sp.from, s.first) // before the season the animals are elsewhere
 		if from >= sp.to {
 			continue
 		}
@@ -479,9 +502,11 @@ var usableShares = sync.OnceValue(func() (shares []float64) {
 })
 
 func (s *setting) settleRotation(r *Rotation) {
-	rotation := season.Rotation{ShortestRest: int(r.ShortestRest), Moves: max(1, r.MovesADay), ShortestStrip: float64(defaultStrip)}
-	if r.ShortestStrip > 0 {
-		rotation.ShortestStrip = float64(r.ShortestStrip)
+	rotation := season.Rotation{
+		ShortestRest: int(r.ShortestRest), LongestStay: longestStay, Moves: max(1, r.MovesADay), ShortestStrip: float64(s.shortestStrip(r)),
+	}
+	if r.LongestStay > 0 {
+		rotation.LongestStay = int(r.LongestStay)
 	}
 	places, members := len(s.places), len(s.joined)
 	for _, id := range r.Land {
@@ -496,6 +521,24 @@ func (s *setting) settleRotation(r *Rotation) {
 	rotation.Lands, rotation.Members = cut(s.places, places), cut(s.joined, members)
 	rotation.Use = usableShares()[:min(s.input.Days, len(usableShares()))]
 	s.input.Rotations = append(s.input.Rotations, rotation)
+}
+
+// shortestStrip gives the shortest strip of a rotation: the document's, or the longest of
+// what the kinds of its groups are given room for.
+func (s *setting) shortestStrip(r *Rotation) units.Length {
+	if r.ShortestStrip > 0 {
+		return r.ShortestStrip
+	}
+	longest := shortestOfAll
+	for _, m := range r.Groups {
+		switch kind := s.kinds[s.farm.groupIndex(m.Group)]; {
+		case kind == herd.Cattle || kind.Equine():
+			longest = max(longest, shortestOfLarge)
+		case kind.Ruminant() || kind == herd.Pigs:
+			longest = max(longest, shortestOfSmall)
+		}
+	}
+	return longest
 }
 
 // frontAt gives the place of a front: the nearest border of the lane's stretches where

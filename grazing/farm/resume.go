@@ -62,9 +62,9 @@ const LogNote = "As carried on to "
 // last ground opened ends within a lane, the rotation's front is put there.
 //
 // The rest. Head, weight and stage of the groups, and the young weaned by then, become
-// those of the day; changes and cuts that are past go. season.from is not before the
-// new today. Where the account of the soil's water would begin later than it did, it
-// begins with the water that was there. The rain of the months since, and the hay in
+// those of the day; changes and cuts that are past go. season.from stays as it is: what
+// was bitten since counts as bitten this season. Where the account of the soil's water
+// would begin later than it did, it begins with the water that was there. The rain of the months since, and the hay in
 // store, are yours to put in: the log tells neither what was fed nor what a cut gave, so
 // the store stays as it was, and the note of the feed tells what the cuts gave by the
 // heights reckoned. Notes of this function begin with "As carried on to", and whatever
@@ -777,7 +777,6 @@ func (r *resumed) settleSoil() error {
 // settleRest sets the season, the cuts, the fronts and the store.
 func (r *resumed) settleRest() {
 	f := r.next
-	f.Season.From = max(f.Season.From, r.today)
 	f.Cuts = slices.DeleteFunc(f.Cuts, func(c Cut) bool { return c.Date < r.today })
 	if r.today > r.farm.Today {
 		f.Feed.Note = r.noted(f.Feed.Note, r.hayRemarks())

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.org/soum/grazing/farm"
+	"example.org/soum/units"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -40,7 +41,7 @@ func TestRoomOfPlan(t *testing.T) {
 // TestGeeseWantShortGrass lets geese onto a plot that grows from under 4 in, which is
 // 10.16 cm, past it.
 func TestGeeseWantShortGrass(t *testing.T) {
-	holding := readSmall(t, `"height": "15 cm"`, `"height": "10.1 cm"`)
+	holding := readSmall(t, `"height": "15 cm"`, `"height": "12 cm"`)
 	p := plan(t, holding)
 	above, tallest := 0, 0.0
 	for _, m := range p.Moves {
@@ -54,6 +55,7 @@ func TestGeeseWantShortGrass(t *testing.T) {
 	assert.Equal(t, tallest, n.Values.Get("tallest_m"))
 	assert.InDelta(t, 0.1016, n.Values.Get("limit_m"), 1e-12)
 
+	holding.Land[2].Height = 10.1 * units.HeightCentimetre
 	holding.Season.To = holding.Today.Add(5) // and once, in the first days, on less than that
 	p = plan(t, holding)
 	require.Equal(t, "plot", p.Moves[slices.IndexFunc(p.Moves, func(m farm.Move) bool { return m.Rotation == 1 })].Land)

@@ -25,7 +25,7 @@ type Seasons struct {
 // than geese have a ration instead.
 type FeedDay struct {
 	Made units.DryMatter   `json:"made_kg"` // that animals can eat of what is cut that day
-	Fed  []units.DryMatter `json:"fed_kg"`  // wanted in place of grass, once for each time that a group found too little
+	Fed  []units.DryMatter `json:"fed_kg"`  // wanted in place of grass, once for each time that a group found too little; opening days before there is any grass do not count
 }
 
 // Seasons makes the farm ready at an end of the published spans: the low end is thin
@@ -101,6 +101,7 @@ func (s *Seasons) Rain(record []rainfall.MonthlyRain) error {
 			}
 		}
 	}
+	ready.settleGrass()
 	return nil
 }
 
@@ -140,7 +141,7 @@ func (s *Seasons) Run() []FeedDay {
 	for day := range result.Days {
 		from := len(s.fed)
 		for ; f < len(result.Fed) && result.Fed[f].Day == day; f++ {
-			if ready.grazer(result.Fed[f].Group) {
+			if ready.counts(&result.Fed[f]) {
 				s.fed = append(s.fed, units.DryMatter(result.Fed[f].Hay))
 			}
 		}

@@ -26,7 +26,7 @@ func (s *setting) fillVerdict(plan *Plan, r *season.Result) error {
 		v.Limit = LimitWater
 	}
 	for g := range s.herd {
-		state := s.state(g, s.input.First)
+		state := s.state(g, s.first)
 		each, err := herd.AnimalUnits(state.Weight)
 		if err = s.notes.keep(err, s.start, 1); err != nil {
 			return err
@@ -51,7 +51,7 @@ func (s *setting) textbook() (units.AnimalUnits, error) {
 		return 0, err
 	}
 	total := units.AnimalUnits(0)
-	days := units.Days(s.input.Days - s.input.First)
+	days := units.Days(s.input.Days - s.first)
 	for i := range s.farm.Land {
 		if s.farm.rotationOf(s.farm.Land[i].ID) == nil {
 			continue
@@ -70,13 +70,10 @@ func (s *setting) textbook() (units.AnimalUnits, error) {
 // tellVerdict writes the verdict in one paragraph.
 func (s *setting) tellVerdict(plan *Plan) {
 	v, n := &plan.Verdict, s.notes
-	waiting, short := units.DryMatter(0), units.DryMatter(0)
-	for i := range plan.Feeding {
-		if f := &plan.Feeding[i]; f.Why == FeedLeadIn {
-			waiting += f.Wanted
-		} else {
-			short += f.Wanted
-		}
+	waiting := plan.Hay.Opening
+	short := plan.Hay.Eaten - waiting
+	if short < 1e-9*plan.Hay.Eaten { // rounding
+		short = 0
 	}
 	n.say("From %s to %s ", day("", plan.From), day("", plan.To))
 	switch {
@@ -94,7 +91,7 @@ func (s *setting) tellVerdict(plan *Plan) {
 		}
 	}
 	if waiting > 0 {
-		n.say(" Until the first strips are opened ahead of them, followers want %s of feed.", s.said(waiting))
+		n.say(" Before there is grass for them, and of groups in no rotation, %s of feed is wanted; it does not count against the land.", s.said(waiting))
 	}
 	n.say(" The textbook sum (yield × use ÷ demand) gives %s; the season, which counts rest and the months, decides.", s.said(v.Textbook))
 	n.end(entry{kind: entryVerdict})

@@ -50,10 +50,10 @@ func benchmarkSeason() *season.Input {
 	for d := range peak {
 		peak[d] = 0.004 // 40 kg/ha and day
 	}
-	rotation := season.Rotation{ShortestRest: 25, Moves: 1, ShortestStrip: 5, Use: []float64{0.6}}
+	rotation := season.Rotation{ShortestRest: 25, LongestStay: 5, Moves: 1, ShortestStrip: 5, Use: []float64{0.6}}
 	for l := range lanes {
 		in.Lands = append(in.Lands, season.Land{
-			Width: 20, Length: 380, TurnIn: 0.2, Leave: 0.1, Ceiling: 0.5, Peak: peak,
+			Width: 20, Length: 380, Aim: 0.2, Least: 0.175, Leave: 0.1, Ceiling: 0.5, Peak: peak,
 			Stretches: []season.Stretch{{To: 380, Mass: 0.23, Bitten: season.Never}},
 		})
 		rotation.Lands = append(rotation.Lands, l)

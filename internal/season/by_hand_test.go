@@ -27,7 +27,7 @@ const gram = 0.001
 func TestSeasonByHand(t *testing.T) {
 	sums := workSums(t, "testdata/by_hand.txt")
 	days := make([][][]season.Stretch, 0, 20)
-	result := season.Watch(seasonByHand(sums), func(_ int, lands [][]season.Stretch) { days = append(days, lands) })
+	result := season.Watch(seasonByHand(sums), func(s season.State) { days = append(days, s.Lands) })
 
 	file, err := os.Open("testdata/by_hand_expected.csv")
 	require.NoError(t, err)
@@ -76,7 +76,7 @@ func workSums(t *testing.T, path string) map[string]float64 {
 
 // seasonByHand builds the worked season's input from its own input lines.
 func seasonByHand(sums map[string]float64) *season.Input {
-	in := &season.Input{Days: 20, Groups: make([]season.Group, 2)}
+	in := &season.Input{Days: 20, From: season.Never, Groups: make([]season.Group, 2)}
 	var peaks []float64
 	for day := 1; day <= in.Days; day++ {
 		peak := sums["P_june"]
@@ -91,7 +91,7 @@ func seasonByHand(sums map[string]float64) *season.Input {
 	lane := func(width string, stretches ...season.Stretch) season.Land {
 		return season.Land{
 			Width: sums[width], Length: stretches[len(stretches)-1].To,
-			TurnIn: sums["T"], Leave: sums["R"], Ceiling: sums["K"], Peak: peaks, Stretches: stretches,
+			Aim: sums["T"], Least: sums["T"], Leave: sums["R"], Ceiling: sums["K"], Peak: peaks, Stretches: stretches,
 		}
 	}
 	before := func(bite string) int { return int(sums[bite]) - 1 } // their day 1 is day 0 here
@@ -103,7 +103,7 @@ func seasonByHand(sums map[string]float64) *season.Input {
 	}
 	in.Rotations = []season.Rotation{{
 		Lands: []int{0, 1, 2}, Members: []season.Member{{Group: 0}, {Group: 1, Lag: 2}},
-		ShortestRest: int(sums["rest"]), Moves: 1, ShortestStrip: sums["shortest"], Use: []float64{sums["e"]},
+		ShortestRest: int(sums["rest"]), LongestStay: 1, Moves: 1, ShortestStrip: sums["shortest"], Use: []float64{sums["e"]},
 	}}
 	in.Cuts = []season.Cut{{Day: 5, Land: 2, Stubble: 0.125 * sums["density"], To: sums["C_end"]}}
 	return in

@@ -65,7 +65,7 @@ func places(t *rapid.T, name string, count int, length float64) []float64 {
 // groups that want up to 150 kg a day.
 func seasons() *rapid.Generator[*season.Input] {
 	return rapid.Custom(func(t *rapid.T) *season.Input {
-		in := &season.Input{Days: rapid.OneOf(rapid.IntRange(1, 250), rapid.IntRange(100, 250)).Draw(t, "days")}
+		in := &season.Input{From: rapid.IntRange(-40, 0).Draw(t, "begun"), Days: rapid.OneOf(rapid.IntRange(1, 250), rapid.IntRange(100, 250), rapid.SampledFrom([]int{1, 30, 100, 250})).Draw(t, "days")}
 		for i := range rapid.IntRange(1, 5).Draw(t, "lands") {
 			in.Lands = append(in.Lands, landOf(t, fmt.Sprintf("land %d: ", i), in.Days))
 		}
@@ -79,7 +79,7 @@ func seasons() *rapid.Generator[*season.Input] {
 			}
 		}
 		rotationsOf(t, in)
-		for i := range rapid.IntRange(0, 3).Draw(t, "cuts") {
+		for i := range rapid.IntRange(0, 4).Draw(t, "cuts") {
 			in.Cuts = append(in.Cuts, cutOf(t, fmt.Sprintf("cut %d: ", i), in))
 		}
 		return in
@@ -94,8 +94,9 @@ func landOf(t *rapid.T, name string, days int) season.Land {
 		Leave:   number(t, name+"leave", 0.03, 0.15),
 		Peak:    byDay(t, name+"peak", days, 0.0005, 0.02),
 	}
-	l.TurnIn = l.Leave + number(t, name+"turn in above leave", 0.03, 0.2)
-	l.Ceiling = l.TurnIn + number(t, name+"ceiling above turn in", 0.05, 0.6)
+	l.Aim = l.Leave + number(t, name+"aim above leave", 0.03, 0.2)
+	l.Least = l.Leave + (l.Aim-l.Leave)*number(t, name+"least", 0.25, 1)
+	l.Ceiling = l.Aim + number(t, name+"ceiling above aim", 0.05, 0.6)
 	if seldom(t, name+"mown", 3) {
 		l.MowAbove = number(t, name+"mow above", l.Leave, l.Ceiling)
 	}
@@ -144,7 +145,8 @@ func rotationsOf(t *rapid.T, in *season.Input) {
 	for i := range rotations {
 		r, name := &rotations[i], fmt.Sprintf("rotation %d: ", i)
 		r.ShortestRest = rapid.IntRange(1, 40).Draw(t, name+"shortest rest")
-		r.Moves = rapid.IntRange(1, 4).Draw(t, name+"moves")
+		r.LongestStay = rapid.IntRange(1, 8).Draw(t, name+"longest stay")
+		r.Moves = rapid.SampledFrom([]int{1, 1, 2, 4}).Draw(t, name+"moves")
 		r.ShortestStrip = number(t, name+"shortest strip", 0.3, 12)
 		use := number(t, name+"use", 0.5, 0.8)
 		for stay := range rapid.IntRange(1, 7).Draw(t, name+"stays") {
@@ -162,7 +164,7 @@ func cutOf(t *rapid.T, name string, in *season.Input) season.Cut {
 		Land: rapid.IntRange(0, len(in.Lands)-1).Draw(t, name+"land"),
 	}
 	l := &in.Lands[c.Land]
-	c.Stubble = number(t, name+"stubble", 0.5*l.Leave, l.TurnIn)
+	c.Stubble = number(t, name+"stubble", 0.5*l.Leave, l.Aim)
 	c.To = l.Length
 	if seldom(t, name+"part", 2) {
 		piece := places(t, name+"piece", 2, l.Length)
@@ -203,9 +205,9 @@ func TestGeneratedSeasonsReachEverything(t *testing.T) {
 		}
 	}
 	for _, what := range []string{
-		"strip", "stay of days", "later pass", "two pieces of a move", "follower", "two lands a day", "cut", "cut of a part of a paddock grazed later",
+		"strip", "stay of days", "strip of days", "stayed on", "below the aim", "later pass", "two pieces of a move", "follower", "two lands a day", "cut", "cut of a part of a paddock grazed later",
 		"ready again", "surplus", "no growth at all", "one day", "two rotations", "no hay",
-		reason(season.LeadIn), reason(season.NoGrass), reason(season.NoRest), reason(season.NoGrowth), reason(season.CutBefore), reason(season.NoLand),
+		reason(season.LeadIn), reason(season.NoGrass), reason(season.NoRest), reason(season.NoGrowth), reason(season.CutBefore), reason(season.NoLand), reason(season.NoStrip),
 	} {
 		require.GreaterOrEqual(t, seen[what], enough, "%s: %v", what, seen)
 	}
@@ -231,7 +233,10 @@ func happenings(in *season.Input) map[string]bool {
 	for i, m := range r.Moves {
 		paddock := in.Lands[m.Land].Paddock
 		seen["strip"] = seen["strip"] || !paddock
-		seen["stay of days"] = seen["stay of days"] || m.Stay > 1
+		seen["stay of days"] = seen["stay of days"] || (paddock && m.Stay > 1)
+		seen["strip of days"] = seen["strip of days"] || (!paddock && m.Stay > 1)
+		seen["stayed on"] = seen["stayed on"] || m.Stay > m.Planned
+		seen["below the aim"] = seen["below the aim"] || m.Below
 		seen["later pass"] = seen["later pass"] || m.Pass > 1
 		seen["ready again"] = seen["ready again"] || m.Ready >= 0
 		if i > 0 {

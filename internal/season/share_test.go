@@ -13,12 +13,12 @@ import (
 // is left, all that disappears being eaten: ten metres hold 20 kg.
 func still(days int, members []season.Member, demand ...float64) *season.Input {
 	in := &season.Input{
-		Days: days,
+		Days: days, From: season.Never, // so that nothing has an early mark
 		Lands: []season.Land{{
-			Width: 10, Length: 100, TurnIn: 0.2, Leave: 0.1, Ceiling: 0.5, Peak: make([]float64, days),
+			Width: 10, Length: 100, Aim: 0.2, Least: 0.2, Leave: 0.1, Ceiling: 0.5, Peak: make([]float64, days),
 			Stretches: []season.Stretch{{To: 100, Mass: 0.3, Bitten: season.Never}},
 		}},
-		Rotations: []season.Rotation{{Lands: []int{0}, Members: members, ShortestRest: 20, Moves: 1, ShortestStrip: 1, Use: []float64{1}}},
+		Rotations: []season.Rotation{{Lands: []int{0}, Members: members, ShortestRest: 20, LongestStay: 5, Moves: 1, ShortestStrip: 1, Use: []float64{1}}},
 	}
 	for _, want := range demand {
 		all := make([]float64, days)
