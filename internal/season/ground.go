@@ -45,6 +45,7 @@ type land struct {
 	visits    []int32 // by day: how many are to come, on all its stretches
 	// The gaps K/V - 1 at its marks: ground is beyond a mark where its gap is no wider.
 	aim, least, early, mower float64
+	lowest                   float64   // of any early mark
 	exponents                []float64 // by day: Σ 4P/K of the days before it
 	peak, factor             float64   // of the day reckoned last, and what its growth puts on a gap
 	stands                   float64   // kg, in the evening before
@@ -85,6 +86,7 @@ func (r *run) beginLand(l *land, index int) {
 	in := &r.Lands[index]
 	*l = land{Land: in, index: index, stretches: l.stretches[:0], stay: in.Stay, stayMove: -1, factor: 1, visits: zeros(l.visits, r.reach()), exponents: zeros(l.exponents, r.Days+1)}
 	l.aim, l.least, l.early = in.Ceiling/in.Aim-1, in.Ceiling/in.Least-1, in.Ceiling/in.Least-1
+	l.lowest = in.Ceiling/max(halfAim*in.Aim, in.Leave+(in.Aim-in.Leave)/4) - 1
 	if in.MowAbove > 0 {
 		l.mower = in.Ceiling/in.MowAbove - 1
 	}

@@ -72,16 +72,14 @@ const (
 // earlyMark sets the mark from which ground that nobody has bitten this season is grazed:
 // early enough that what is in front of the leaders does not outgrow them.
 func (r *run) earlyMark(rot *rotation) {
-	if rot.grazed {
+	if !r.waitsForEarly(rot) {
 		return
 	}
 	spare := 0.0
-	rot.grazed = true
 	for _, at := range rot.Lands {
 		l := &r.lands[at]
 		for i := range l.stretches {
 			s := &l.stretches[i]
-			rot.grazed = rot.grazed && !r.fresh(s)
 			spare += l.area(s) * l.above(s)
 		}
 	}
@@ -95,10 +93,30 @@ func (r *run) earlyMark(rot *rotation) {
 		if outgrown == 0 {
 			outgrown = (l.Aim + l.Ceiling) / 2
 		}
-		low := max(halfAim*l.Aim, l.Leave+(l.Aim-l.Leave)/4)
 		grows := math.Exp(l.exponents[r.day+ahead] - l.exponents[r.day])
-		l.early = max(l.least, min(l.Ceiling/low-1, (l.Ceiling/outgrown-1)*grows))
+		l.early = max(l.least, min(l.lowest, (l.Ceiling/outgrown-1)*grows))
 	}
+}
+
+// waitsForEarly tells whether the early mark can matter today: ground that nobody has
+// bitten this season stands below the least mass, but not below any early mark.
+func (r *run) waitsForEarly(rot *rotation) bool {
+	if rot.grazed {
+		return false
+	}
+	rot.grazed = true
+	waits := false
+	for _, at := range rot.Lands {
+		l := &r.lands[at]
+		l.early = l.least
+		for i := range l.stretches {
+			if s := &l.stretches[i]; r.fresh(s) {
+				rot.grazed = false
+				waits = waits || (s.gap > l.least && s.gap <= l.lowest*(1+same))
+			}
+		}
+	}
+	return waits
 }
 
 // ground is a run: ready neighbours of a lane, or a whole paddock.

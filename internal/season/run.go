@@ -219,7 +219,7 @@ func (r *run) write() {
 func (r *run) look(l *land) {
 	for i := range l.stretches {
 		s := &l.stretches[i]
-		if len(s.visits) > 0 || l.stay.Days > 0 {
+		if (s.ready || s.move < 0) && l.mower == 0 || len(s.visits) > 0 || l.stay.Days > 0 {
 			continue
 		}
 		if s.move >= 0 && !s.ready && s.gap <= l.aim*(1+same) {
