@@ -110,7 +110,8 @@ type Class struct {
 	WeightMark string `json:"weight_mark,omitempty"`
 	// Intake holds a row for each stage; the first is the default stage.
 	Intake []StageIntake `json:"intake"`
-	// Pasture is the share of Intake that is grazed.
+	// Pasture is the share of Intake that is grazed; all of it where a row of your own
+	// leaves it out.
 	Pasture units.Span[units.Fraction] `json:"pasture"`
 	// PastureSource is where that share is from.
 	PastureSource string `json:"pasture_source,omitempty"`

@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 537054638 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 756356490 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -9415,6 +9415,11 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       Shows the work behind a day of a plan: for every piece of ground
  *       opened that day what the groups want, what stands there, and the size
  *       of the strip that follows; for every land how it grows.
+ *   farm.Followed               document, today
+ *       Returns the farm as it stands on the morning of a later day if its
+ *       plan is followed to the letter: a plan made from it goes on with the
+ *       same moves, feed and masses. The given farm is not changed. For what
+ *       went otherwise, CarryOn takes a log.
  *   farm.ReadMoves              log
  *       Reads a log of moves: comma-separated, a header first, one stay a
  *       line. The columns are paddock, in, out, area and animals, in any

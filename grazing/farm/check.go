@@ -32,7 +32,7 @@ func (f *Farm) Check() error {
 	if f == nil {
 		return document.Wrong("farm", "nil", "is no document", "a farm, such as ReadFarm gives")
 	}
-	for _, check := range []func() error{f.checkSeason, f.checkLand, f.checkGroups, f.checkRotations, f.checkCuts, f.checkRain, f.checkRest} {
+	for _, check := range []func() error{f.checkSeason, f.checkLand, f.checkGroups, f.checkRotations, f.checkDue, f.checkCuts, f.checkRain, f.checkRest} {
 		if err := check(); err != nil {
 			return err
 		}
@@ -82,6 +82,9 @@ func (l *Land) check(twice bool, today units.Date) error {
 	}
 	if err := l.checkStand(pasture, today); err != nil {
 		return err
+	}
+	if err := l.Stay.check(l, today); err != nil {
+		return document.Inside("stay", err)
 	}
 	return l.checkTests(today)
 }
@@ -137,12 +140,50 @@ func (l *Land) checkStand(pasture *forage.Pasture, today units.Date) error {
 			return document.InList("stretches", i, document.Wrong("to", s.To, "is not beyond the stretch before it", "a distance above "+document.Both(from)))
 		}
 		from = s.To
+		for j := range s.Due {
+			if err := s.Due[j].check(today); err != nil {
+				return document.InList("stretches", i, document.InList("due", j, err))
+			}
+		}
 		if err := checkHeight(s.Height, s.Grazed, ceiling, today); err != nil {
 			return document.InList("stretches", i, err)
 		}
 	}
 	if difference := from - l.Length; difference > 1e-6*l.Length || difference < -1e-6*l.Length {
 		return document.InList("stretches", len(l.Stretches)-1, document.Wrong("to", from, "does not end where the lane does", document.Both(l.Length)))
+	}
+	return nil
+}
+
+// check holds a visit still to come against today.
+func (d *Due) check(today units.Date) error {
+	switch {
+	case d.Date < today || d.Date.Sub(today) > longestPlan:
+		return document.Wrong("date", d.Date, "is before today, or too far off", "a date from "+today.String()+" on")
+	case !(d.Eat >= 0):
+		return document.Wrong("eat", d.Eat, "is negative", "dry matter of the whole stretch, 0 or more")
+	case !(d.Use > 0 && d.Use <= 1):
+		return document.Wrong("use", d.Use, "is no share", "above 0 % and up to 100 %")
+	}
+	return nil
+}
+
+// check holds a stay against today.
+func (stay *Stay) check(l *Land, today units.Date) error {
+	whole := func(d units.Days) bool { return d == units.Days(int(d)) && d >= 0 && d <= longestPlan }
+	switch {
+	case stay == nil:
+		return nil
+	case !l.isPaddock():
+		return document.Wrong("", strconv.Quote(l.ID), "is a lane, grazed in strips", "due of its stretches")
+	case stay.From >= today || today.Sub(stay.From) > longestPlan:
+		return document.Wrong("from", stay.From, "is not before today", "its first day, before "+today.String())
+	case !whole(stay.Planned) || stay.Planned < 1:
+		return document.Wrong("planned", stay.Planned, "is no stay in whole days", "1 day or more, in whole days")
+	case !whole(stay.Days):
+		return document.Wrong("days", stay.Days, "is no stay in whole days", "1 day or more, in whole days; as planned if left out")
+	case stay.First != nil && !(*stay.First > 0 && *stay.First <= 1):
+		return document.Wrong("first", *stay.First, "is no share", "above 0 % and up to 100 %")
 	}
 	return nil
 }
@@ -334,6 +375,22 @@ func (f *Farm) checkHeights(r *Rotation, id string) error {
 		return document.Wrong("least_turn_in", least, "is not between leave and turn-in on "+strconv.Quote(id), "above "+document.Both(leave)+" and up to "+document.Both(turnIn))
 	case !(turnIn < ceiling):
 		return document.Wrong("turn_in", turnIn, "is not below the ceiling of "+strconv.Quote(id), "below "+document.Both(ceiling))
+	}
+	return nil
+}
+
+// checkDue sees to it that who is due on land is in its rotation.
+func (f *Farm) checkDue() error {
+	for i := range f.Land {
+		r := f.rotationOf(f.Land[i].ID)
+		for j, s := range f.Land[i].Stretches {
+			for k, d := range s.Due {
+				if r == nil || r.place(d.Group) < 0 {
+					err := document.Wrong("group", strconv.Quote(d.Group), "is no group of the land's rotation", "one of its groups")
+					return document.InList("land", i, document.InList("stretches", j, document.InList("due", k, err)))
+				}
+			}
+		}
 	}
 	return nil
 }

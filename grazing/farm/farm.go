@@ -63,6 +63,7 @@ type Land struct {
 	Height       units.Height        `json:"height,omitempty" allowed:"today's height, where the whole land stands alike"`
 	Grazed       *units.Date         `json:"grazed,omitempty" allowed:"the day it was last grazed or cut, today at the latest"`
 	Stretches    []Stretch           `json:"stretches,omitempty"` // pieces of a lane that stand differently
+	Stay         *Stay               `json:"stay,omitempty"`      // of a paddock in which groups stay, or are still to come
 	Note         string              `json:"note,omitempty"`
 	Extra        map[string]any      `json:"-" document:"extra"`
 }
@@ -72,8 +73,31 @@ type Stretch struct {
 	To     units.Length   `json:"to" document:"required" allowed:"the distance from the lane's start to this piece's end"`
 	Height units.Height   `json:"height" document:"required" allowed:"today's height, above 0"`
 	Grazed *units.Date    `json:"grazed,omitempty" allowed:"the day it was last grazed or cut, today at the latest"`
+	Due    []Due          `json:"due,omitempty"` // visits still to come, today's too
 	Note   string         `json:"note,omitempty"`
 	Extra  map[string]any `json:"-" document:"extra"`
+}
+
+// Due is grass of a stretch that a plan keeps for a group. What a strip of several days
+// keeps for the leaders stands here too, with nothing to eat where they want nothing.
+type Due struct {
+	Group string          `json:"group" document:"required" allowed:"the id of a group of the land's rotation"`
+	Date  units.Date      `json:"date" document:"required" allowed:"the day it comes, today or later"`
+	Eat   units.DryMatter `json:"eat" document:"required" allowed:"dry matter of the whole stretch, 0 or more"`
+	Use   units.Fraction  `json:"use" document:"required" allowed:"the share eaten of what disappears, above 0 % and up to 100 %"`
+	Note  string          `json:"note,omitempty"`
+	Extra map[string]any  `json:"-" document:"extra"`
+}
+
+// Stay is a rotation's stay in a paddock, kept until its last group has been there and
+// the leaders have had a morning to stay on.
+type Stay struct {
+	From    units.Date      `json:"from" document:"required" allowed:"its first day, before today"`
+	Planned units.Days      `json:"planned" document:"required" allowed:"whole days for which it was entered, 1 day or more"`
+	Days    units.Days      `json:"days,omitempty" allowed:"whole days with those stayed on, or fewer where it was broken off; as planned if left out"`
+	First   *units.Fraction `json:"first,omitempty" allowed:"the share of the first day's want, above 0 % and up to 100 %; all if left out"`
+	Note    string          `json:"note,omitempty"`
+	Extra   map[string]any  `json:"-" document:"extra"`
 }
 
 // Group is animals that graze together.
@@ -131,6 +155,7 @@ type Rotation struct {
 	MovesADay     int            `json:"moves_a_day,omitempty" allowed:"a whole number from 1 to 24; 1 if left out"`
 	ShortestStrip units.Length   `json:"shortest_strip,omitempty" allowed:"a length above 0; 4 m with cattle, horses or donkeys, 2 m with sheep, goats, camelids, deer or pigs, else 1 m if left out"`
 	LongestStay   units.Days     `json:"longest_stay,omitempty" allowed:"whole days, 1 day or more; 5 days if left out"`
+	GrassFrom     *units.Date    `json:"grass_from,omitempty" allowed:"the first day on which there was ground to graze; by the plan if left out"`
 	Front         *Front         `json:"front,omitempty"` // where the moves go on in the middle of a lane; the land rested longest if left out
 	Note          string         `json:"note,omitempty"`
 	Extra         map[string]any `json:"-" document:"extra"`

@@ -1,6 +1,7 @@
 package farm
 
 import (
+	"math"
 	"time"
 
 	"example.org/soum/internal/season"
@@ -15,7 +16,7 @@ const (
 )
 
 // never is the grass-from of a rotation whose ground is not ready in all of the season.
-const never = -1
+const never = math.MinInt32
 
 // settleGrass finds for each rotation the first day on which there would be ground to
 // graze, if nobody grazed or cut; head and land cannot change it.
@@ -23,7 +24,12 @@ func (s *setting) settleGrass() {
 	s.grass = s.grass[:0]
 	for i := range s.input.Rotations {
 		r := &s.input.Rotations[i]
-		grass := s.grassFrom(r)
+		grass := never
+		if given := s.farm.Rotations[i].GrassFrom; given == nil {
+			grass = s.grassFrom(r)
+		} else {
+			grass = int(given.Sub(s.start))
+		}
 		s.grass = append(s.grass, grass)
 		r.Grass = max(s.first, grass)
 	}

@@ -324,6 +324,9 @@ func (s *setting) settleLand(l *Land) error {
 	if l.isPaddock() {
 		land.Width = float64(l.Area) // a paddock is a lane of length one
 	}
+	if l.Stay != nil {
+		land.Stay = l.Stay.season(s.start)
+	}
 	if l.MowAbove > 0 {
 		above, err := s.mass(&at, l.MowAbove)
 		if err != nil {
@@ -340,6 +343,18 @@ func (s *setting) settleLand(l *Land) error {
 	s.lands = append(s.lands, at)
 	s.input.Lands = append(s.input.Lands, land)
 	return nil
+}
+
+// season gives the stay as the day loop has it.
+func (stay *Stay) season(start units.Date) season.Stay {
+	days, first := stay.Days, units.Whole
+	if days == 0 {
+		days = stay.Planned
+	}
+	if stay.First != nil {
+		first = *stay.First
+	}
+	return season.Stay{From: int(stay.From.Sub(start)), Planned: int(stay.Planned), Days: int(days), First: float64(first)}
 }
 
 // stretches gives today's stand.
@@ -359,7 +374,11 @@ func (s *setting) stretches(l *Land, at *site) ([]season.Stretch, error) {
 		if p.Grazed != nil {
 			bitten = int(*p.Grazed) - int(s.start)
 		}
-		s.pieces = append(s.pieces, season.Stretch{To: float64(p.To), Mass: float64(min(mass, at.ceiling)), Bitten: bitten})
+		piece := season.Stretch{To: float64(p.To), Mass: float64(min(mass, at.ceiling)), Bitten: bitten}
+		for _, d := range p.Due {
+			piece.Due = append(piece.Due, season.Due{Group: s.farm.groupIndex(d.Group), Day: int(d.Date.Sub(s.start)), Eat: float64(d.Eat), Use: float64(d.Use)})
+		}
+		s.pieces = append(s.pieces, piece)
 	}
 	s.pieces[len(s.pieces)-1].To = float64(l.length())
 	return cut(s.pieces, begin), nil
@@ -519,7 +538,7 @@ func (s *setting) settleRotation(r *Rotation) {
 		s.joined = append(s.joined, season.Member{Group: s.farm.groupIndex(m.Group), Lag: int(m.Behind)})
 	}
 	rotation.Lands, rotation.Members = cut(s.places, places), cut(s.joined, members)
-	rotation.Use = usableShares()[:min(s.input.Days, len(usableShares()))]
+	rotation.Use = usableShares()
 	s.input.Rotations = append(s.input.Rotations, rotation)
 }
 

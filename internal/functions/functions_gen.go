@@ -553,6 +553,7 @@ var functions = []Function{
 	{Name: "farm.LandFor", Parameters: []string{"document"}, Call: (*farm.Farm).LandFor},
 	{Name: "farm.Explain", Parameters: []string{"document", "date"}, Call: (*farm.Farm).Explain},
 	{Name: "farm.Read", Parameters: []string{"data"}, Call: farm.Read},
+	{Name: "farm.Followed", Parameters: []string{"document", "today"}, Call: (*farm.Farm).Followed},
 	{Name: "farm.ReadMoves", Parameters: []string{"log"}, Call: farm.ReadMoves},
 	{Name: "farm.Plan", Parameters: []string{"document"}, Call: (*farm.Farm).Plan},
 	{Name: "farm.PaddockRecords", Parameters: []string{"log", "rules"}, Call: farm.PaddockRecords},

@@ -48,13 +48,24 @@ func Pasture(of *forage.PastureRow) (*forage.Pasture, error) {
 // Class gives the row that is named or written out. It is not to be changed.
 func Class(of *herd.ClassRow) (*herd.Class, error) {
 	if of.Row != nil {
-		return of.Row, nil
+		return grazing(of.Row), nil
 	}
 	if row := classes()[of.Name]; row != nil {
 		return row, nil
 	}
 	_, err := herd.ClassByName(of.Name)
 	return &herd.Class{}, err
+}
+
+// grazing gives a row of the user's own, which takes all that it eats from pasture where
+// it does not say how much.
+func grazing(row *herd.Class) *herd.Class {
+	if row.Pasture != (units.Span[units.Fraction]{}) {
+		return row
+	}
+	all := *row
+	all.Pasture = units.Span[units.Fraction]{Low: units.Whole, High: units.Whole}
+	return &all
 }
 
 // Yield gives the dry matter that land grows in a normal year: the document's own, or

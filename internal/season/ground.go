@@ -9,6 +9,9 @@ const (
 	// dust is a length, in metres, that is rounding and not ground: many times the
 	// last digit of a place some kilometres down a lane.
 	dust = 1e-9
+	// digits is what a length, in metres, may lose when it is written down: a strip is as
+	// long as the shortest if it is no shorter than by this.
+	digits = 1e-6
 	// crumb is the share of a want that is rounding and not hunger.
 	crumb = 1e-9
 	// same is the share of a mass by which rounding parts what is one.

@@ -254,7 +254,7 @@ func TestEatenIsWhatWasBooked(t *testing.T) {
 				holds := (m.To - m.From) * l.Width * (m.Before - l.Leave) * m.Use
 				require.LessOrEqual(t, m.Want, holds*(1+near), "%+v", m)
 			}
-			if cutBetween(in, m, last[i]+m.Stay+10) {
+			if cutBetween(in, m, max(m.Day, last[i])+m.Stay+10) {
 				require.LessOrEqual(t, eaten[i], m.Want*(1+near), "%+v", m)
 				continue
 			}
@@ -263,7 +263,7 @@ func TestEatenIsWhatWasBooked(t *testing.T) {
 		for _, v := range r.Visits {
 			m := r.Moves[v.Move]
 			behind, _ := lag(in, v.Group)
-			if m.Stay > 1 || in.Lands[m.Land].Paddock || cutBetween(in, m, last[v.Move]+m.Stay+10) {
+			if m.Stay > 1 || in.Lands[m.Land].Paddock || cutBetween(in, m, max(m.Day, last[v.Move])+m.Stay+10) {
 				continue
 			}
 			share := in.Groups[v.Group].Demand[m.Day+behind] / wanted(in, m.Rotation, m.Day)
@@ -321,7 +321,7 @@ func TestStaysFeedEverybody(t *testing.T) {
 		r := season.Run(in)
 		last := lastVisits(r)
 		for i, m := range r.Moves {
-			if l := &in.Lands[m.Land]; !l.Paddock || cutBetween(in, m, m.Day+m.Stay+10) || cutBetween(in, m, last[i]) {
+			if l := &in.Lands[m.Land]; !l.Paddock || cutBetween(in, m, m.Day+m.Stay+10) || cutBetween(in, m, max(m.Day, last[i])) {
 				continue
 			}
 			require.LessOrEqual(t, m.Planned, in.Rotations[m.Rotation].LongestStay)

@@ -137,7 +137,7 @@ func (r *run) row(rot *rotation, at, first int, ripe bool) (g ground, long bool)
 	if g.last < first {
 		return g, false
 	}
-	return g, l.stretches[g.last].to-l.stretches[first].from >= min(rot.ShortestStrip, l.Length)-dust
+	return g, l.stretches[g.last].to-l.stretches[first].from >= min(rot.ShortestStrip, l.Length)-digits
 }
 
 // runs shows every run of a rotation, in the order of its land. Of a paddock the part of
@@ -213,7 +213,7 @@ func (r *run) move(rot *rotation, part int, share float64) bool {
 	want := total * share / float64(rot.Moves)
 	later := want * float64(rot.Moves-part-1)
 	for left := want; left > crumb*want; {
-		first := (left + later) / total
+		first := min(1, (left+later)/total)
 		g, below, found := r.next(rot, first)
 		if !found {
 			if rot.short[r.day] == NoReason {

@@ -14,10 +14,10 @@ func (r *run) strip(rot *rotation, g ground, part int, left float64, below bool)
 	l := &r.lands[rot.Lands[g.at]]
 	from, end := l.stretches[g.first].from, l.stretches[g.last].to
 	days, kept, to := r.daysOfStrip(rot, l, g, left)
-	if to-from < rot.ShortestStrip-dust {
+	if to-from < rot.ShortestStrip-digits {
 		to = min(from+rot.ShortestStrip, end)
 	}
-	if end-to < rot.ShortestStrip-dust {
+	if end-to < rot.ShortestStrip-digits {
 		to = end
 	}
 	behind := g.last + 1
@@ -53,7 +53,7 @@ func (r *run) daysOfStrip(rot *rotation, l *land, g ground, left float64) (days 
 	}
 	days, kept, to = 1, left, l.reach(g, left/rot.use(1))
 	from := l.stretches[g.first].from
-	for rot.Moves == 1 && to-from < rot.ShortestStrip-dust && days < rot.LongestStay && r.day+days < r.Days {
+	for rot.Moves == 1 && to-from < rot.ShortestStrip-digits && days < rot.LongestStay && r.day+days < r.Days {
 		more := kept + r.want(rot, r.day+days)
 		if more/rot.use(days+1) > holds*(1+same) {
 			break
