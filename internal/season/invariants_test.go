@@ -579,7 +579,7 @@ func TestReadyIsTheFirstDay(t *testing.T) {
 					day = max(day, m.Day+m.Stay-1) // theirs, although they want nothing
 				}
 				for ; day < in.Days; day++ {
-					if s := at(all[day][m.Land], middle); s.Mass >= l.Aim*(1-rounding) && day+1-s.Bitten >= rest {
+					if s := at(all[day][m.Land], middle); s.Mass >= l.Least*(1-rounding) && day+1-s.Bitten >= rest {
 						break
 					}
 				}

@@ -214,7 +214,7 @@ func (r *run) write() {
 	}
 }
 
-// look tells the moves of a land which of its stretches are ripe again tomorrow, and
+// look tells the moves of a land which of its stretches are grazeable again tomorrow, and
 // lists those that have outgrown the mower's mark.
 func (r *run) look(l *land) {
 	for i := range l.stretches {
@@ -222,7 +222,7 @@ func (r *run) look(l *land) {
 		if (s.ready || s.move < 0) && l.mower == 0 || len(s.visits) > 0 || l.stay.Days > 0 {
 			continue
 		}
-		if s.move >= 0 && !s.ready && s.gap <= l.aim*(1+same) {
+		if s.move >= 0 && !s.ready && s.gap <= l.least*(1+same) {
 			m := &r.result.Moves[s.move]
 			if r.rested(s)+1 >= r.rotations[m.Rotation].ShortestRest {
 				s.ready, m.Ready = true, r.day+1
