@@ -147,3 +147,25 @@ func TestFollowedByHand(t *testing.T) {
 	assert.InDelta(t, 8, next.Rotations[0].Front.At.Metres(), 1e-9)
 	assert.Empty(t, next.Cuts)
 }
+
+// TestFollowedHerds does the same for farms with births, weaning, sales, weights that grow
+// and an account of the soil's water.
+func TestFollowedHerds(t *testing.T) {
+	for _, path := range []string{"../../examples/season/data/farm.json", "../../examples/season/data/births.json", "testdata/weaned-behind-cows.json"} {
+		data, err := os.ReadFile(path)
+		require.NoError(t, err)
+		holding, err := farm.Read(data)
+		require.NoError(t, err)
+		once := plan(t, holding)
+		for days := 1; days < len(once.Days)-1; days += 7 {
+			next, err := holding.Followed(holding.Today.Add(days))
+			require.NoError(t, err, "%s, day %d", path, days)
+			again := plan(t, next)
+			for i, d := range again.Days {
+				was := once.Days[days+i]
+				require.InEpsilon(t, float64(was.Standing), float64(d.Standing), 1e-6, "%s, %d days on, day %d", path, days, i)
+				require.InDelta(t, float64(was.Fed), float64(d.Fed), 1e-6*(1+float64(was.Wanted)), "%s, %d days on, day %d", path, days, i)
+			}
+		}
+	}
+}
