@@ -42,8 +42,8 @@ const (
 // First returns a first farm document made of a few answers: a square field
 // cut into four lanes, one rotation, the groups in the order of their need a day
 // behind one another. Where there are both pigs and birds, the pigs have lanes and a
-// rotation of their own, of land by what they eat of all. Every figure that was filled in says so, with its source,
-// in a note beside it: change it for your own.
+// rotation of their own, of land by what they eat of all. Every figure that was filled in
+// says so, with its source, in a note beside it: change it for your own.
 //
 // Method: lanes as long as the square's side and a quarter as wide; heights of
 // the pasture row, at least 3 in left; the season from today to the end of the
@@ -186,7 +186,7 @@ func firstLand(farm *Farm, a Answers, p forage.Pasture, part *firstPart) {
 			Note: "As " + part.lane + " 1.",
 		})
 	}
-	farm.Land[first].Note = fmt.Sprintf("Width and length filled in: %s taken as a square in %d lanes, ours. Condition good (density %s) and productivity medium (yield %s): filled in; %s.",
+	farm.Land[first].Note = fmt.Sprintf("Width and length filled in: %s taken as a square, this part of it in %d lanes, ours. Condition good (density %s) and productivity medium (yield %s): filled in; %s.",
 		a.Area.In(a.Units), firstLanes, p.DensitySource, p.GrowthSource, note)
 }
 

@@ -18,7 +18,7 @@ type Limit int
 // The limits.
 const (
 	LimitNone   Limit = iota + 1 // none up to the head that were tried
-	LimitGrass                   // nothing had grown to the turn-in height
+	LimitGrass                   // nothing had grown high enough
 	LimitRest                    // grass enough, not rested long enough
 	LimitWinter                  // nothing grows at the time
 	LimitWater                   // the source gives no more
@@ -99,8 +99,9 @@ func (f *Farm) Leaders() ([]Carried, error) {
 //
 // Method: seasons run with 1, 2, 3 … head, the changes of the document in
 // proportion, until one needs more feed than the hay in store and cut by then
-// gives, or more water than the source; days on which a follower waits for the first strips do
-// not count. The scan ends at four times the head in the document and 20 more.
+// gives, or more water than the source. Days before there is any grass, groups in no
+// rotation and rations do not count. The scan ends at four times the head in the document
+// and 20 more.
 //
 // Errors: an error that names the group where there is none; else those of
 // Plan

@@ -163,7 +163,7 @@ func (d *Due) check(today units.Date) error {
 	case !(d.Eat >= 0):
 		return document.Wrong("eat", d.Eat, "is negative", "dry matter of the whole stretch, 0 or more")
 	case !(d.Use > 0 && d.Use <= 1):
-		return document.Wrong("use", d.Use, "is no share", "above 0 % and up to 100 %")
+		return document.Wrong("use", d.Use, "is not a share", "above 0 % and up to 100 %")
 	}
 	return nil
 }
@@ -179,11 +179,11 @@ func (stay *Stay) check(l *Land, today units.Date) error {
 	case stay.From >= today || today.Sub(stay.From) > longestPlan:
 		return document.Wrong("from", stay.From, "is not before today", "its first day, before "+today.String())
 	case !whole(stay.Planned) || stay.Planned < 1:
-		return document.Wrong("planned", stay.Planned, "is no stay in whole days", "1 day or more, in whole days")
+		return document.Wrong("planned", stay.Planned, "is not a whole number of days", "1 day or more, in whole days")
 	case !whole(stay.Days):
-		return document.Wrong("days", stay.Days, "is no stay in whole days", "1 day or more, in whole days; as planned if left out")
+		return document.Wrong("days", stay.Days, "is not a whole number of days", "1 day or more, in whole days; as planned if left out")
 	case stay.First != nil && !(*stay.First > 0 && *stay.First <= 1):
-		return document.Wrong("first", *stay.First, "is no share", "above 0 % and up to 100 %")
+		return document.Wrong("first", *stay.First, "is not a share", "above 0 % and up to 100 %")
 	}
 	return nil
 }
@@ -386,7 +386,7 @@ func (f *Farm) checkDue() error {
 		for j, s := range f.Land[i].Stretches {
 			for k, d := range s.Due {
 				if r == nil || r.place(d.Group) < 0 {
-					err := document.Wrong("group", strconv.Quote(d.Group), "is no group of the land's rotation", "one of its groups")
+					err := document.Wrong("group", strconv.Quote(d.Group), "is not a group of the land's rotation", "one of its groups")
 					return document.InList("land", i, document.InList("stretches", j, document.InList("due", k, err)))
 				}
 			}
@@ -437,7 +437,7 @@ func (r *Rotation) check() error {
 	case !(r.ShortestRest >= 1) || r.ShortestRest != units.Days(int(r.ShortestRest)) || r.ShortestRest > longestPlan:
 		return document.Wrong("shortest_rest", r.ShortestRest, "is no rest in whole days", "1 day or more, in whole days")
 	case r.LongestStay != 0 && (!(r.LongestStay >= 1) || r.LongestStay != units.Days(int(r.LongestStay)) || r.LongestStay > longestPlan):
-		return document.Wrong("longest_stay", r.LongestStay, "is no stay in whole days", "1 day or more, in whole days")
+		return document.Wrong("longest_stay", r.LongestStay, "is not a whole number of days", "1 day or more, in whole days")
 	case r.MovesADay < 0 || r.MovesADay > mostMoves:
 		return document.Wrong("moves_a_day", r.MovesADay, "is no number of moves", "a whole number from 1 to 24")
 	case r.ShortestStrip < 0:

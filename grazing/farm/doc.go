@@ -5,6 +5,7 @@
 //	carries     how many head, how much land                          Farm.Carries, Leaders, LandFor
 //	explain     the work behind a day                                 Farm.Explain
 //	resume      the farm on a later day, by the log of its moves      Farm.CarryOn
+//	followed    the farm on a later day, by its plan                  Farm.Followed
 //	movelog     the log read back                                     ReadMoves
 //	records     what a log tells of each paddock                      PaddockRecords
 //	seasons     the season run many times under other rain            Farm.Seasons

@@ -106,7 +106,7 @@ type Group struct {
 	Class  herd.ClassRow    `json:"class" document:"required" allowed:"the name of a stock class, or a row of your own"`
 	Head   float64          `json:"head" document:"required" allowed:"a number of animals, 0 or more"`
 	Weight units.LiveWeight `json:"weight,omitempty" allowed:"the live weight of one animal, in place of the class's"`
-	Stage  herd.Stage       `json:"stage,omitempty" allowed:"a stage that the class has"`
+	Stage  herd.Stage       `json:"stage,omitempty" allowed:"a stage that the class has; its first if left out"`
 	Horned bool             `json:"horned,omitempty" allowed:"true or false"`
 	Young  bool             `json:"young,omitempty" allowed:"true where there are kids or lambs under netting"`
 	Gain   units.LiveGain   `json:"gain,omitempty" allowed:"what one animal gains in a day, above 0, from today or its last weight on"`

@@ -131,6 +131,7 @@ func TestBadRows(t *testing.T) {
 		{`"ceiling": "40 cm", `, ``, "ceiling"},
 		{`"key_months": [4, 5]`, `"key_months": [4, 13]`, "1 to 12"},
 		{`"key_months": [4, 5]`, `"key_months": [4, 5, 4]`, "each month once"},
+		{`"key_months": [4, 5]`, `"key_months": [11, 1, 12]`, "goes round the year more than once"},
 		{`"yield_high": "1.15 kg/m2"`, `"yield_high": "-1 kg/m2"`, "yields above 0"},
 	} {
 		require.Equal(t, 1, strings.Count(pasture, c.old), c.old)

@@ -96,7 +96,7 @@ type FeedReason int
 
 // The reasons for feeding.
 const (
-	FeedLeadIn   FeedReason = iota + 1 // waiting for the first strips to be opened
+	FeedLeadIn   FeedReason = iota + 1 // a follower waits for ground that its leaders have grazed
 	FeedNoGrass                        // nothing had grown to the least height
 	FeedNoRest                         // grass enough, not rested long enough
 	FeedNoGrowth                       // nothing grows at this time of the year

@@ -172,7 +172,7 @@ func (f *fedSum) add(spell *Feeding) {
 
 // feedReasons tells the reasons for feeding in words.
 var feedReasons = [...]string{
-	FeedLeadIn:   "they wait for the first strips to be opened ahead of them",
+	FeedLeadIn:   "they wait for ground that has been grazed ahead of them",
 	FeedNoGrass:  "no land in their rotation had grown high enough",
 	FeedNoRest:   "there is grass, but none that has rested long enough",
 	FeedNoGrowth: "nothing grows at this time of the year",

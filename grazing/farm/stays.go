@@ -2,6 +2,7 @@ package farm
 
 import (
 	"math"
+	"slices"
 
 	"example.org/soum/internal/season"
 	"example.org/soum/units"
@@ -28,7 +29,7 @@ func (s *setting) remarkStays(r *season.Result) {
 			}
 		}
 		leader := s.farm.Rotations[i].Groups[0].Group
-		if first > s.first {
+		if first > s.first && !s.turnedOut(i) && s.input.Groups[s.input.Rotations[i].Members[0].Group].Demand[s.first] > 0 {
 			s.notes.add("turn-out", []value{word("group", leader), day("date", s.date(first))},
 				"%s turn out on %s, the first day on which grass in their rotation is high enough.", said(leader), day("", s.date(first)))
 		}
@@ -38,6 +39,13 @@ func (s *setting) remarkStays(r *season.Result) {
 		}
 	}
 	s.remarkPaddocks(r)
+}
+
+// turnedOut tells whether ground of a rotation was bitten this season before the plan.
+func (s *setting) turnedOut(rotation int) bool {
+	return slices.ContainsFunc(s.input.Rotations[rotation].Lands, func(at int) bool {
+		return slices.ContainsFunc(s.input.Lands[at].Stretches, func(piece season.Stretch) bool { return piece.Bitten >= s.input.From })
+	})
 }
 
 // wires is what is told of a paddock: how often it held more than a stay, and into how

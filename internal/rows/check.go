@@ -31,12 +31,19 @@ func CheckPasture(p *forage.Pasture) error {
 	case !(p.YieldLow > 0) || !(p.YieldMedium > 0) || !(p.YieldHigh > 0):
 		return document.NotAbove0("yield_medium", p.YieldMedium, "three yields above 0")
 	}
+	turns := 0 // of the year
 	for i, month := range p.KeyMonths {
 		if month < 1 || month > 12 {
 			return document.InList("key_months", i, document.Wrong("", month, "is no month", "1 to 12"))
 		}
 		if slices.Contains(p.KeyMonths[:i], month) {
 			return document.InList("key_months", i, document.Wrong("", month, "stands twice", "each month once"))
+		}
+		if i > 0 && month < p.KeyMonths[i-1] {
+			turns++
+		}
+		if turns > 1 || (turns == 1 && month > p.KeyMonths[0]) {
+			return document.InList("key_months", i, document.Wrong("", month, "goes round the year more than once", "the months in the order they come, as 11, 12, 1"))
 		}
 	}
 	return nil

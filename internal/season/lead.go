@@ -66,7 +66,7 @@ func (r *run) lapse(rot *rotation) {
 // What the early mark is made of; both are ours.
 const (
 	mostAhead = 60  // days
-	halfAim   = 0.5 // of the aim: first turn in early spring at 4 to 5 in where 8 to 10 is usual [Cornell]
+	halfAim   = 0.5 // of the aim: first turn in early spring at 4 to 5 in where 8 to 10 is usual [CORNELL-INTENSIVE]
 )
 
 // earlyMark sets the mark from which ground that nobody has bitten this season is grazed:
