@@ -96,21 +96,21 @@ func First(a Answers) (*Farm, error) {
 // waitForGrass lets the season begin on the first day, within 60, on which the
 // grass has grown to the turn-in height.
 func waitForGrass(farm *Farm) error {
-	s, err := settle(farm, units.Middle)
+	r, err := settle(farm, units.Middle)
 	if err != nil {
 		return err
 	}
-	at := &s.lands[0]
-	mass := units.Yield(s.input.Lands[0].Stretches[0].Mass)
-	for day := range min(60, s.input.Days) {
+	at := &r.lands[0]
+	mass := units.Yield(r.input.Lands[0].Stretches[0].Mass)
+	for day := range min(60, r.input.Days) {
 		if mass >= at.turnIn {
 			if day > 0 {
-				farm.Season.From = s.date(day)
+				farm.Season.From = r.date(day)
 				farm.Season.Note = "It begins on the day the grass is reckoned to reach the turn-in height. " + farm.Season.Note
 			}
 			return nil
 		}
-		if mass, err = s.grown(0, day, mass); err != nil {
+		if mass, err = r.grown(0, day, mass); err != nil {
 			return err
 		}
 	}

@@ -89,8 +89,9 @@ func (f *Farm) weanings(into string) []weaning {
 	return all
 }
 
-// herds gives all groups as package herd reckons with them, put to those of a list.
-func (f *Farm) herds(all []herd.Group) ([]herd.Group, error) {
+// herds gives all groups as package herd reckons with them.
+func (f *Farm) herds() ([]herd.Group, error) {
+	all := make([]herd.Group, 0, len(f.Groups))
 	for i := range f.Groups {
 		g := &f.Groups[i]
 		group, err := g.herd(f.Today)

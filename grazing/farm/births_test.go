@@ -231,9 +231,9 @@ func TestWormsAreMarked(t *testing.T) {
 	assert.Positive(t, worms["milkers peak"])
 	assert.Positive(t, worms["dry ewes "], "print has no days of the worms of cattle") // the group is of cows here
 	note := noteOf(t, p, "worms")
-	assert.Equal(t, "temperate", note.Values.Get("rule"))
-	assert.Equal(t, worms["milkers peak"], note.Values.Get("peak"))
-	assert.Equal(t, worms["milkers peak"]+worms["milkers infective"], note.Values.Get("infective"))
+	assert.Equal(t, "temperate", note.Values["rule"])
+	assert.Equal(t, worms["milkers peak"], note.Values["peak"])
+	assert.Equal(t, worms["milkers peak"]+worms["milkers infective"], note.Values["infective"])
 
 	holding.WormRest = herd.RestTropics
 	for _, m := range plan(t, holding).Moves {
@@ -265,8 +265,8 @@ func TestMixedDietsAreTold(t *testing.T) {
 	holding := readSmall(t, `"class": "ewe", "head": 5`, `"class": "suckler-cow", "head": 1`)
 	note := noteOf(t, plan(t, holding), "mixed-diets")
 	overlap := 50.0/100 + 25/102.5 + 7.5/102.5
-	assert.InDelta(t, overlap, note.Values.Get("overlap"), 1e-12)
-	assert.InDelta(t, 1-overlap+overlap/2, note.Values.Get("of_each"), 1e-12)
+	assert.InDelta(t, overlap, note.Values["overlap"], 1e-12)
+	assert.InDelta(t, 1-overlap+overlap/2, note.Values["of_each"], 1e-12)
 	for _, n := range plan(t, readSmall(t, `"note": "ours"`, `"note": "ours"`)).Notes {
 		assert.NotEqual(t, "mixed-diets", n.Code, "all are sheep")
 	}

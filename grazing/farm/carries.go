@@ -127,15 +127,15 @@ func (f *Farm) carries(group string) (Carried, error) {
 	}
 	c := Carried{Group: group}
 	for i, end := range []units.End{units.Low, units.Middle, units.High} {
-		s, err := settle(f, end)
+		r, err := settle(f, end)
 		if err != nil {
 			return Carried{}, err
 		}
 		head := 0
-		head, c.Limits[i] = s.scan(at)
+		head, c.Limits[i] = r.scan(at)
 		*[]*int{&c.Low, &c.Middle, &c.High}[i] = head
 		if end == units.Middle {
-			each, err := herd.AnimalUnits(s.herd[at].On(max(f.Today, f.Season.From)).Weight)
+			each, err := herd.AnimalUnits(r.herd[at].On(max(f.Today, f.Season.From)).Weight)
 			if units.Impossible(err) {
 				return Carried{}, err
 			}
@@ -146,45 +146,38 @@ func (f *Farm) carries(group string) (Carried, error) {
 	return c, nil
 }
 
-// scan gives the most head of a group that the setting carries, and what bound.
-func (s *setting) scan(group int) (int, Limit) {
-	base := append([]float64(nil), s.input.Groups[group].Demand...)
-	defer func() { s.input.Groups[group].Demand = base }()
-	drinks := s.drinks()
-	rotation := slices.IndexFunc(s.input.Rotations, func(r season.Rotation) bool { return r.Has(group) })
-	most := mostTried*int(s.herd[group].Head) + triedBeside
+// scan gives the most head of a group that the land carries, and what bound.
+func (r *ready) scan(group int) (int, Limit) {
+	var runner season.Runner
+	drinks := r.drinks()
+	rotation := slices.IndexFunc(r.input.Rotations, func(of season.Rotation) bool { return of.Has(group) })
+	most := mostTried*int(r.herd[group].Head) + triedBeside
 	for head := 1; head <= most; head++ {
-		factor := float64(head) / s.herd[group].Head
-		s.input.Groups[group].Demand = base
-		s.multiply(group, factor)
-		if !s.waterHolds(drinks, group, factor) {
+		factor := float64(head) / r.herd[group].Head
+		if !r.waterHolds(drinks, group, factor) {
 			return head - 1, LimitWater
 		}
-		if limit := s.needs(rotation); limit != LimitNone {
+		in := multiplied(r.input, group, factor)
+		if limit := r.needs(runner.Brief(&in), rotation); limit != LimitNone {
 			return head - 1, limit
 		}
 	}
 	return most, LimitNone
 }
 
-// needs runs the season and tells what bound where a rotation, or with -1 the
-// whole farm, needed more feed than was in store and cut by then; LimitNone
-// where it did not. What other rotations need of the store comes first: they
-// share no land with it, so no head of its can change that.
-func (s *setting) needs(rotation int) Limit {
-	return s.neededIn(s.runner.Brief(&s.input), rotation)
-}
-
-// neededIn is needs of a season that was run.
-func (s *setting) neededIn(result *season.Result, rotation int) Limit {
-	allowed, day, own, others := float64(s.farm.hayAllowed()), 0, 0.0, 0.0
+// needs tells what bound where a rotation, or with -1 the whole farm, needed more feed in
+// a season than was in store and cut by then; LimitNone where it did not. What other
+// rotations need of the store comes first: they share no land with it, so no head of its
+// can change that.
+func (r *ready) needs(result *season.Result, rotation int) Limit {
+	allowed, day, own, others := float64(r.farm.hayAllowed()), 0, 0.0, 0.0
 	for _, f := range result.Fed {
 		for ; day <= f.Day; day++ {
-			allowed += float64(s.farm.madeAllowed(units.DryMatter(result.Days[day].Cut)))
+			allowed += float64(r.farm.madeAllowed(units.DryMatter(result.Days[day].Cut)))
 		}
 		switch {
-		case !s.counts(&f): // it depends on neither land nor head
-		case rotation >= 0 && !s.input.Rotations[rotation].Has(f.Group):
+		case !r.counts(&f): // it depends on neither land nor head
+		case rotation >= 0 && !r.input.Rotations[rotation].Has(f.Group):
 			others += f.Hay
 		default:
 			if own += f.Hay; own > max(0, allowed-others)+1e-9 {
@@ -202,14 +195,14 @@ var limits = map[season.Reason]Limit{
 
 // drinks gives what each group drinks at the most, by day; nothing where print
 // has no figure.
-func (s *setting) drinks() [][]units.WaterRate {
-	if s.farm.Water.Supply == 0 {
+func (r *ready) drinks() [][]units.WaterRate {
+	if r.farm.Water.Supply == 0 {
 		return nil
 	}
-	all := make([][]units.WaterRate, len(s.herd))
-	for g := range s.herd {
-		all[g] = make([]units.WaterRate, s.input.Days)
-		s.drink(g, units.High, func(from, to int, drink units.WaterRate) {
+	all := make([][]units.WaterRate, len(r.herd))
+	for g := range r.herd {
+		all[g] = make([]units.WaterRate, r.input.Days)
+		r.drink(g, units.High, func(from, to int, drink units.WaterRate) {
 			for day := from; day < to; day++ {
 				all[g][day] = drink
 			}
@@ -220,11 +213,11 @@ func (s *setting) drinks() [][]units.WaterRate {
 
 // waterHolds tells whether the source gives what all groups drink, one group's
 // head multiplied by a factor.
-func (s *setting) waterHolds(drinks [][]units.WaterRate, group int, factor float64) bool {
-	if s.farm.Water.Supply == 0 {
+func (r *ready) waterHolds(drinks [][]units.WaterRate, group int, factor float64) bool {
+	if r.farm.Water.Supply == 0 {
 		return true
 	}
-	for day := range s.input.Days {
+	for day := range r.input.Days {
 		total := units.WaterRate(0)
 		for g := range drinks {
 			drink := drinks[g][day]
@@ -233,7 +226,7 @@ func (s *setting) waterHolds(drinks [][]units.WaterRate, group int, factor float
 			}
 			total += drink
 		}
-		if total > s.farm.Water.Supply {
+		if total > r.farm.Water.Supply {
 			return false
 		}
 	}
@@ -269,15 +262,14 @@ func (f *Farm) LandFor() (LandNeed, error) {
 	if err := f.Check(); err != nil {
 		return LandNeed{}, err
 	}
-	s, err := settle(f, units.Middle)
+	r, err := settle(f, units.Middle)
 	if err != nil {
 		return LandNeed{}, err
 	}
-	own := append([]season.Land(nil), s.input.Lands...)
+	var runner season.Runner
 	carries := func(factor float64) bool {
-		copy(s.input.Lands, own)
-		s.widen(factor)
-		return s.needs(-1) == LimitNone
+		in := r.widened(factor)
+		return r.needs(runner.Brief(&in), -1) == LimitNone
 	}
 	factor := 1.0 / 8
 	for !carries(factor) {

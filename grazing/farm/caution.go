@@ -122,82 +122,96 @@ var advices = map[string]advice{
 }
 
 // caution gives one of the advices above with what raised it.
-func (e *entry) caution(why string, values Values) Caution {
-	a := advices[e.code]
-	c := Caution{Code: e.code, Why: why, Do: a.do, Source: a.source, Defer: a.defers, Values: values}
-	if e.do != "" {
-		c.Do = e.do
+func caution(code string, values Values, why string, args ...any) Caution {
+	if values == nil {
+		values = Values{} // as JSON it is an object, not null
 	}
-	return c
+	a := advices[code]
+	return Caution{Code: code, Why: fmt.Sprintf(why, args...), Do: a.do, Source: a.source, Defer: a.defers, Values: values}
 }
 
-// caution raises those that a farm asks for, in the order of the table.
-func (s *setting) caution(plan *Plan) {
-	for _, raise := range [...]func(*setting, *Plan){horns, scraps, copper, ionophores, catarrhalFever, conflicting, dangerousCattle, current, waterBirds, bloat, nitrate, prussicAcid, tetany, endophyte, regrowth, wetGround} {
-		raise(s, plan)
-	}
+// cautions raises those that a farm asks for, in the order of the table.
+func cautions(r *ready, plan *Plan) []Caution {
+	return slices.Concat(
+		horns(r), scraps(r), copper(r), ionophores(r), catarrhalFever(r), conflicting(r), dangerousCattle(r), current(r), waterBirds(r), bloat(r),
+		nitrate(r), prussicAcid(r, plan), tetany(r), endophyte(r), regrowth(r, plan), wetGround(r, plan),
+	)
 }
 
-func horns(s *setting, _ *Plan) {
-	if !s.farm.Fence.Netting {
-		return
-	}
-	for i := range s.farm.Groups {
-		g := &s.farm.Groups[i]
+func horns(r *ready) (all []Caution) {
+	for i := range r.farm.Groups {
+		g := &r.farm.Groups[i]
 		switch {
+		case !r.farm.Fence.Netting:
 		case g.Horned:
-			s.notes.warn("horned stock and netting", []value{word("group", g.ID)}, "%s are horned and the fence is netting.", said(g.ID))
+			all = append(all, caution("horned stock and netting", Values{"group": g.ID}, "%s are horned and the fence is netting.", g.ID))
 		case g.Young:
-			s.notes.warn("horned stock and netting", []value{word("group", g.ID)}, "%s have young at foot and the fence is netting.", said(g.ID))
+			all = append(all, caution("horned stock and netting", Values{"group": g.ID}, "%s have young at foot and the fence is netting.", g.ID))
 		}
 	}
+	return all
 }
 
-func scraps(s *setting, _ *Plan) {
-	if s.farm.Feed.Scraps {
-		s.notes.warn("food scraps", nil, "Food scraps are fed on this farm.")
+func scraps(r *ready) []Caution {
+	if !r.farm.Feed.Scraps {
+		return nil
 	}
+	return []Caution{caution("food scraps", nil, "Food scraps are fed on this farm.")}
 }
 
-// has gives the ids of the groups that a test of their kind picks.
-func (s *setting) has(is func(herd.Kind) bool) []string {
-	from := len(s.names)
-	for i := range s.herd {
-		if is(s.herd[i].Class.Kind) {
-			s.names = append(s.names, s.farm.Groups[i].ID)
+// groupsOf gives the ids of the groups that a test of their kind picks.
+func (r *ready) groupsOf(is func(herd.Kind) bool) (ids []string) {
+	for i := range r.herd {
+		if is(r.herd[i].Class.Kind) {
+			ids = append(ids, r.farm.Groups[i].ID)
 		}
 	}
-	return s.namesFrom(from)
+	return ids
 }
 
-// any tells whether there is a group that a test of its kind picks.
-func (s *setting) any(is func(herd.Kind) bool) bool {
-	return slices.ContainsFunc(s.kinds, is)
+// keeps tells whether a kind is kept.
+func (r *ready) keeps(kind herd.Kind) bool {
+	return slices.ContainsFunc(r.herd, func(g herd.Group) bool { return g.Class.Kind == kind })
+}
+
+// members gives the ids of a rotation's groups that a test of their kind picks.
+func (r *ready) members(of *Rotation, is func(herd.Kind) bool) (ids []string) {
+	if of == nil {
+		return nil
+	}
+	for _, m := range of.Groups {
+		if is(r.kindOf(m.Group)) {
+			ids = append(ids, m.Group)
+		}
+	}
+	return ids
 }
 
 func isSheep(k herd.Kind) bool { return k == herd.Sheep }
 
-func copper(s *setting, _ *Plan) {
-	sheep, others := s.has(isSheep), s.has(func(k herd.Kind) bool { return k != herd.Sheep })
-	if len(sheep) == 0 || (len(others) == 0 && !s.farm.Feed.Minerals) {
-		return
+func copper(r *ready) []Caution {
+	sheep, others := r.groupsOf(isSheep), r.groupsOf(func(k herd.Kind) bool { return k != herd.Sheep })
+	if sheep == nil || (others == nil && !r.farm.Feed.Minerals) {
+		return nil
 	}
-	s.notes.warn("copper and sheep", []value{words("sheep", sheep), words("others", others), whole("limit_mg_per_kg", 15)},
-		"Sheep (%s) share ground with other stock, whose feed and mineral may hold copper that kills sheep.", words("", sheep))
+	return []Caution{caution("copper and sheep", Values{"sheep": sheep, "others": others, "limit_mg_per_kg": 15},
+		"Sheep (%s) share ground with other stock, whose feed and mineral may hold copper that kills sheep.", list(sheep))}
 }
 
-func ionophores(s *setting, _ *Plan) {
-	at := s.has(func(k herd.Kind) bool { return k.Equine() || k == herd.Turkeys })
-	if len(at) > 0 && s.farm.Feed.Ionophores {
-		s.notes.warn("ionophores", []value{words("groups", at)}, "Feed with an ionophore is used on a farm that keeps %s.", words("", at))
+func ionophores(r *ready) []Caution {
+	at := r.groupsOf(func(k herd.Kind) bool { return k.Equine() || k == herd.Turkeys })
+	if at == nil || !r.farm.Feed.Ionophores {
+		return nil
 	}
+	return []Caution{caution("ionophores", Values{"groups": at}, "Feed with an ionophore is used on a farm that keeps %s.", list(at))}
 }
 
-func catarrhalFever(s *setting, _ *Plan) {
-	sheep, others := s.has(isSheep), s.has(func(k herd.Kind) bool { return k == herd.Cattle || k == herd.Deer })
-	if len(sheep) > 0 && len(others) > 0 {
-		s.notes.warn("sheep beside deer or cattle", []value{words("sheep", sheep), words("others", others)}, "Sheep (%s) are kept beside %s.", words("", sheep), words("", others))
+func catarrhalFever(r *ready) []Caution {
+	sheep, others := r.groupsOf(isSheep), r.groupsOf(func(k herd.Kind) bool { return k == herd.Cattle || k == herd.Deer })
+	if sheep == nil || others == nil {
+		return nil
 	}
+	return []Caution{caution("sheep beside deer or cattle", Values{"sheep": sheep, "others": others}, "Sheep (%s) are kept beside %s.", list(sheep), list(others))}
 }
 
 // conflicts is the table, which a plan asks for many times.
@@ -205,104 +219,85 @@ var conflicts = sync.OnceValue(grazing.Conflicts)
 
 // conflicting raises what must not follow what, for groups of one rotation;
 // water birds have a caution of their own.
-func conflicting(s *setting, _ *Plan) {
-	for i := range s.farm.Rotations {
-		r := &s.farm.Rotations[i]
+func conflicting(r *ready) (all []Caution) {
+	for i := range r.farm.Rotations {
 		for j := range conflicts() {
 			c := &conflicts()[j]
-			if c.Code == "water birds" || !slices.Contains(s.kinds, c.Before) || !slices.Contains(s.kinds, c.After) {
+			if c.Code == "water birds" || !r.keeps(c.Before) || !r.keeps(c.After) {
 				continue
 			}
-			before, after := s.members(r, c.Before), s.members(r, c.After)
+			before := r.members(&r.farm.Rotations[i], func(k herd.Kind) bool { return k == c.Before })
+			after := r.members(&r.farm.Rotations[i], func(k herd.Kind) bool { return k == c.After })
 			if before != nil && after != nil {
-				s.notes.warn(c.Code, []value{words("before", before), words("after", after)}, "%s and %s use the same ground: %s.", words("", before), words("", after), said(c.Why))
+				all = append(all, caution(c.Code, Values{"before": before, "after": after}, "%s and %s use the same ground: %s.", list(before), list(after), c.Why))
 			}
 		}
 	}
+	return all
 }
 
-// members gives the ids of a rotation's groups of a kind.
-func (s *setting) members(r *Rotation, kind herd.Kind) []string {
-	from := len(s.names)
-	for _, m := range r.Groups {
-		if s.kindOf(m.Group) == kind {
-			s.names = append(s.names, m.Group)
+// dangerousCattle names bulls and cows with calves at foot on any day of the season.
+func dangerousCattle(r *ready) []Caution {
+	var ids []string
+	for i := range r.herd {
+		c := &r.herd[i].Class
+		inMilk := slices.ContainsFunc(r.spells[i], func(sp spell) bool { return sp.to > r.first && sp.state.Stage == herd.StageLactating })
+		if c.Kind == herd.Cattle && (c.Name == "bull" || (c.Need == herd.NeedSuckling && inMilk)) {
+			ids = append(ids, r.farm.Groups[i].ID)
 		}
 	}
-	return s.namesFrom(from)
-}
-
-// everInMilk tells whether a group is in milk on any day of the season.
-func (s *setting) everInMilk(group int) bool {
-	return slices.ContainsFunc(s.spells[group], func(sp spell) bool {
-		return sp.to > s.first && sp.state.Stage == herd.StageLactating
-	})
-}
-
-// dangerousCattle names bulls and cows with calves at foot.
-func dangerousCattle(s *setting, _ *Plan) {
-	from := len(s.names)
-	for i := range s.herd {
-		c := &s.herd[i].Class
-		if c.Kind == herd.Cattle && (c.Name == "bull" || (c.Need == herd.NeedSuckling && s.everInMilk(i))) {
-			s.names = append(s.names, s.farm.Groups[i].ID)
-		}
+	if ids == nil {
+		return nil
 	}
-	if ids := s.namesFrom(from); ids != nil {
-		s.notes.warn("bulls and cows with calves", []value{words("groups", ids)}, "%s can attack people: most deaths of the public by cattle are by cows with calves.", words("", ids))
-	}
+	return []Caution{caution("bulls and cows with calves", Values{"groups": ids}, "%s can attack people: most deaths of the public by cattle are by cows with calves.", list(ids))}
 }
 
-func current(s *setting, _ *Plan) {
-	if !s.farm.Fence.Dead {
-		s.notes.warn("electric fence and people", nil, "The strips of this plan stand behind electric fence.")
+func current(r *ready) []Caution {
+	if r.farm.Fence.Dead {
+		return nil
 	}
+	return []Caution{caution("electric fence and people", nil, "The strips of this plan stand behind electric fence.")}
 }
 
-func waterBirds(s *setting, _ *Plan) {
-	water := s.has(herd.Kind.WaterBird)
-	others := s.has(func(k herd.Kind) bool { return k.Bird() && !k.WaterBird() })
-	if len(water) == 0 || len(others) == 0 {
-		return
+func waterBirds(r *ready) []Caution {
+	dry := func(k herd.Kind) bool { return k.Bird() && !k.WaterBird() }
+	water, others := r.groupsOf(herd.Kind.WaterBird), r.groupsOf(dry)
+	if water == nil || others == nil {
+		return nil
 	}
 	where := "are kept on one farm"
-	for _, r := range s.farm.Rotations {
-		has := func(ids []string) bool {
-			return slices.ContainsFunc(r.Groups, func(m Member) bool { return slices.Contains(ids, m.Group) })
-		}
-		if has(water) && has(others) {
+	for i := range r.farm.Rotations {
+		if of := &r.farm.Rotations[i]; r.members(of, herd.Kind.WaterBird) != nil && r.members(of, dry) != nil {
 			where = "use the same ground"
 		}
 	}
-	s.notes.warn("water birds", []value{words("water_birds", water), words("others", others)},
-		"Water birds (%s) and other poultry (%s) %s.", words("", water), words("", others), said(where))
+	return []Caution{caution("water birds", Values{"water_birds": water, "others": others}, "Water birds (%s) and other poultry (%s) %s.", list(water), list(others), where)}
 }
 
-func bloat(s *setting, _ *Plan) {
-	ruminants := s.has(herd.Kind.Ruminant)
-	if len(ruminants) == 0 {
-		return
-	}
-	for i := range s.farm.Land {
-		l := &s.farm.Land[i]
-		legume := s.lands[i].pasture.Legume
+func bloat(r *ready) (all []Caution) {
+	ruminants := r.groupsOf(herd.Kind.Ruminant)
+	for i := range r.farm.Land {
+		l := &r.farm.Land[i]
+		legume := r.lands[i].pasture.Legume
 		if l.Legume != nil {
 			legume = *l.Legume
 		}
 		limit := forage.HazardLimits().Legume
-		if risk, err := forage.BloatRisk(legume); units.Impossible(err) || risk != forage.BloatRaised || s.farm.rotationOf(l.ID) == nil {
+		risk, err := forage.BloatRisk(legume)
+		if ruminants == nil || units.Impossible(err) || risk != forage.BloatRaised || r.farm.rotationOf(l.ID) == nil {
 			continue
 		}
-		s.notes.warn("bloat", []value{word("land", l.ID), number("legume", legume), number("limit", limit)},
-			"%s is %s legume, over %s, and ruminants (%s) graze it.", said(l.ID), said(legume.In(units.Metric)), said(limit.In(units.Metric)), words("", ruminants))
+		all = append(all, caution("bloat", Values{"land": l.ID, "legume": float64(legume), "limit": float64(limit)},
+			"%s is %s legume, over %s, and ruminants (%s) graze it.", l.ID, legume.In(units.Metric), limit.In(units.Metric), list(ruminants)))
 	}
+	return all
 }
 
 // regrowth warns of ground where animals stand so long after the first bite
 // that they bite what has grown since: a last group far behind, or a long stay.
-func regrowth(s *setting, plan *Plan) {
-	for i := range s.farm.Rotations {
-		groups := s.farm.Rotations[i].Groups
+func regrowth(r *ready, plan *Plan) (all []Caution) {
+	for i := range r.farm.Rotations {
+		groups := r.farm.Rotations[i].Groups
 		last := groups[len(groups)-1]
 		longest, land := units.Days(0), ""
 		for j := range plan.Moves {
@@ -310,20 +305,23 @@ func regrowth(s *setting, plan *Plan) {
 				longest, land = m.Stay, m.Land
 			}
 		}
-		if on := longest - units.Day + last.Behind; on > regrazingLimit {
-			bitten := entry{kind: entryCaution, code: "regrowth bitten"}
-			if last.Behind == 0 {
-				bitten.do = "Shorten the stay, with more paddocks or smaller ones: regrowth bitten in its first days sets the plant back."
-			}
-			s.notes.say("On %s, %s are still eating %s after the first bite; regrowth can be bitten from 4 to 5 days on.", said(land), said(last.Group), said(on.In(units.Metric)))
-			s.notes.end(bitten, word("land", land), word("group", last.Group), number("days", on), number("limit_days", regrazingLimit))
+		on := longest - units.Day + last.Behind
+		if on <= regrazingLimit {
+			continue
 		}
+		bitten := caution("regrowth bitten", Values{"land": land, "group": last.Group, "days": float64(on), "limit_days": float64(regrazingLimit)},
+			"On %s, %s are still eating %s after the first bite; regrowth can be bitten from 4 to 5 days on.", land, last.Group, on.In(units.Metric))
+		if last.Behind == 0 {
+			bitten.Do = "Shorten the stay, with more paddocks or smaller ones: regrowth bitten in its first days sets the plant back."
+		}
+		all = append(all, bitten)
 	}
+	return all
 }
 
 // wetGround warns of months whose account of the soil's water ends with so little
 // room that hooves pug the ground, for land that is grazed in them.
-func wetGround(s *setting, plan *Plan) {
+func wetGround(r *ready, plan *Plan) []Caution {
 	var months, land []string
 	deficit := units.RainDepth(math.Inf(1))
 	for i := range plan.Soil {
@@ -340,10 +338,11 @@ func wetGround(s *setting, plan *Plan) {
 			}
 		}
 	}
-	if months != nil {
-		s.notes.warn("wet ground", []value{words("months", months), words("land", land), number("deficit_m", deficit), number("limit_m", rainfall.FirmDeficit())},
-			"The soil is full or nearly so at the end of %s (short of full by %s, the least of these), and %s are grazed then.", words("", months), s.said(deficit), words("", land))
+	if months == nil {
+		return nil
 	}
+	return []Caution{caution("wet ground", Values{"months": months, "land": land, "deficit_m": float64(deficit), "limit_m": float64(rainfall.FirmDeficit())},
+		"The soil is full or nearly so at the end of %s (short of full by %s, the least of these), and %s are grazed then.", list(months), r.text(deficit), list(land))}
 }
 
 // grazedIn gives the land on which any group stands in a month.

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"example.org/soum/herd"
-	"example.org/soum/internal/season"
 	"example.org/soum/units"
 )
 
@@ -31,42 +30,40 @@ type ExpectedBirth struct {
 	Weaned units.Date `json:"weaned"` // zero where the document tells no day
 }
 
-// fillChanges lists the changes of all groups in the season, by date.
-func (s *setting) fillChanges(plan *Plan, _ *season.Result) error {
-	for g := range s.herd {
-		spells, demand := s.spells[g], s.input.Groups[g].Demand
+// changes lists the changes of all groups in the season, by date.
+func changes(r *ready) (all []Change) {
+	for g := range r.herd {
+		spells, demand := r.spells[g], r.input.Groups[g].Demand
 		for i := 1; i < len(spells); i++ {
 			was, is, day := spells[i-1].state, spells[i].state, spells[i].from
-			date := s.date(day)
-			weighed := slices.ContainsFunc(s.herd[g].Events, func(e herd.Event) bool { return e.Date == date && e.Weight != nil })
-			if day <= s.first || (was.Head == is.Head && was.Stage == is.Stage && !weighed) {
+			date := r.date(day)
+			weighed := slices.ContainsFunc(r.herd[g].Events, func(e herd.Event) bool { return e.Date == date && e.Weight != nil })
+			if day <= r.first || (was.Head == is.Head && was.Stage == is.Stage && !weighed) {
 				continue
 			}
-			plan.Changes = append(plan.Changes, Change{
-				Date: date, Group: s.farm.Groups[g].ID, Head: is.Head, Weight: is.Weight, Stage: is.Stage,
+			all = append(all, Change{
+				Date: date, Group: r.farm.Groups[g].ID, Head: is.Head, Weight: is.Weight, Stage: is.Stage,
 				Before: units.Demand(demand[day-1]), After: units.Demand(demand[day]),
 			})
 		}
 	}
-	slices.SortStableFunc(plan.Changes, func(a, b Change) int { return cmp.Compare(a.Date, b.Date) })
-	return nil
+	slices.SortStableFunc(all, func(a, b Change) int { return cmp.Compare(a.Date, b.Date) })
+	return all
 }
 
-// fillBirths lists the births of the document.
-func (s *setting) fillBirths(plan *Plan, _ *season.Result) error {
-	for i := range s.farm.Groups {
-		g := &s.farm.Groups[i]
+// births lists the births of the document.
+func births(r *ready, met *problems) (all []ExpectedBirth) {
+	for i := range r.farm.Groups {
+		g := &r.farm.Groups[i]
 		for j := range g.Births {
-			due, err := g.Births[j].expected(s.herd[i].Class.Kind)
-			if err != nil {
-				return err
-			}
+			due, err := g.Births[j].expected(r.herd[i].Class.Kind)
+			met.keep(err, r.start, 1)
 			birth := ExpectedBirth{Group: g.ID, Early: due.Early, Likely: due.Likely, Late: due.Late}
 			if g.Births[j].Weaned != nil {
 				birth.Weaned = *g.Births[j].Weaned
 			}
-			plan.Births = append(plan.Births, birth)
+			all = append(all, birth)
 		}
 	}
-	return nil
+	return all
 }

@@ -1,7 +1,7 @@
 // Package farm holds the farm as one document, and the dated season that comes of it.
 //
 //	farm        the document: land, groups, rotations, rain, feed     Read, First
-//	plan        the season day by day                                 Farm.Plan
+//	plan        the season day by day, a section a file               Farm.Plan
 //	carries     how many head, how much land                          Farm.Carries, Leaders, LandFor
 //	explain     the work behind a day                                 Farm.Explain
 //	resume      the farm on a later day, by the log of its moves      Farm.CarryOn

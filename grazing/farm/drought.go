@@ -5,7 +5,6 @@ import (
 	"slices"
 	"time"
 
-	"example.org/soum/internal/season"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
@@ -39,10 +38,10 @@ type DroughtDate struct {
 }
 
 // normalRecord puts the document's normals into the form of a record, a year long.
-func (s *setting) normalRecord() []rainfall.MonthlyRain {
+func (r *ready) normalRecord() []rainfall.MonthlyRain {
 	record := make([]rainfall.MonthlyRain, 12)
-	for i, depth := range s.farm.Rain.Normal {
-		record[i] = rainfall.MonthlyRain{Year: s.start.Year(), Month: time.January + time.Month(i), Rain: depth}
+	for i, depth := range r.farm.Rain.Normal {
+		record[i] = rainfall.MonthlyRain{Year: r.start.Year(), Month: time.January + time.Month(i), Rain: depth}
 	}
 	return record
 }
@@ -54,9 +53,9 @@ type keyLand struct {
 }
 
 // keyLands joins the land by its key months, in the order of the document.
-func (s *setting) keyLands() (all []keyLand) {
-	for i := range s.farm.Land {
-		months, id := s.lands[i].pasture.KeyMonths, s.farm.Land[i].ID
+func (r *ready) keyLands() (all []keyLand) {
+	for i := range r.farm.Land {
+		months, id := r.lands[i].pasture.KeyMonths, r.farm.Land[i].ID
 		if len(months) == 0 {
 			continue
 		}
@@ -70,34 +69,34 @@ func (s *setting) keyLands() (all []keyLand) {
 	return all
 }
 
-// fillDrought lists the dates of the drought plan from the first of January of
+// drought lists the dates of the drought plan from the first of January of
 // today's year to the season's last day, where the normals are known.
-func (s *setting) fillDrought(plan *Plan, _ *season.Result) error {
-	if len(s.farm.Rain.Normal) != 12 {
-		return nil
+func drought(r *ready) (all []DroughtDate, err error) {
+	if len(r.farm.Rain.Normal) != 12 {
+		return nil, nil
 	}
-	normals := s.normalRecord()
-	for i, k := range s.keyLands() {
-		for year := s.start.Year() - 1; year <= s.farm.Season.To.Year(); year++ { // key months may pass the turn of the year
+	normals := r.normalRecord()
+	for i, k := range r.keyLands() {
+		for year := r.start.Year() - 1; year <= r.farm.Season.To.Year(); year++ { // key months may pass the turn of the year
 			steps, err := rainfall.DroughtPlan(year, k.months, normals)
 			if err != nil {
-				return fmt.Errorf("the drought plan of %s: %w", k.land[0], err)
+				return nil, fmt.Errorf("the drought plan of %s: %w", k.land[0], err)
 			}
 			for j := range steps {
-				date := s.droughtDate(&steps[j], k)
-				inPlan := date.Date.Year() >= s.start.Year() && date.Date <= s.farm.Season.To
+				date := r.droughtDate(&steps[j], k)
+				inPlan := date.Date.Year() >= r.start.Year() && date.Date <= r.farm.Season.To
 				if !inPlan || (i > 0 && date.Place != "") { // the printed dates stand there once
 					continue
 				}
-				plan.Drought = append(plan.Drought, date)
+				all = append(all, date)
 			}
 		}
 	}
-	slices.SortStableFunc(plan.Drought, func(a, b DroughtDate) int { return int(a.Date) - int(b.Date) })
-	return nil
+	slices.SortStableFunc(all, func(a, b DroughtDate) int { return int(a.Date) - int(b.Date) })
+	return all, nil
 }
 
-func (s *setting) droughtDate(step *rainfall.DroughtStep, of keyLand) DroughtDate {
+func (r *ready) droughtDate(step *rainfall.DroughtStep, of keyLand) DroughtDate {
 	date := DroughtDate{
 		Date: step.Date, Since: step.Since, Normal: step.Normal, Below: step.Below, Figure: step.Figure,
 		CutLow: step.Cut.Low, CutHigh: step.Cut.High, Act: step.Act, Land: []string{}, Source: step.Source,
@@ -112,30 +111,30 @@ func (s *setting) droughtDate(step *rainfall.DroughtStep, of keyLand) DroughtDat
 		date.Land = of.land
 		counts = func(month time.Month) bool { return slices.Contains(of.months, int(month)) }
 	}
-	date.Rain, date.SoFar = s.soFar(step, counts)
+	date.Rain, date.SoFar = r.soFar(step, counts)
 	return date
 }
 
 // soFar holds the months of the record against a figure. Of a month that the date
 // parts the rain lies between nothing and all of the month's; where the figure does
 // too, or a month is missing, nothing is decided but that what fell may be enough.
-func (s *setting) soFar(step *rainfall.DroughtStep, counts func(time.Month) bool) (units.RainDepth, RainSoFar) {
+func (r *ready) soFar(step *rainfall.DroughtStep, counts func(time.Month) bool) (units.RainDepth, RainSoFar) {
 	var least, most units.RainDepth
 	complete := true
 	for month := step.Since; month < step.Date; month = month.Add(month.DaysInMonth()) {
 		if !counts(month.Month()) {
 			continue
 		}
-		at := slices.IndexFunc(s.record, func(m rainfall.MonthlyRain) bool {
+		at := slices.IndexFunc(r.record, func(m rainfall.MonthlyRain) bool {
 			return m.Year == month.Year() && m.Month == month.Month()
 		})
 		if at < 0 {
 			complete = false
 			continue
 		}
-		most += s.record[at].Rain
+		most += r.record[at].Rain
 		if month.Add(month.DaysInMonth()) <= step.Date {
-			least += s.record[at].Rain
+			least += r.record[at].Rain
 		}
 	}
 	switch {

@@ -62,31 +62,31 @@ func (f *Farm) Explain(date units.Date) ([]Explanation, error) {
 	if date < f.Today || date > f.Season.To {
 		return nil, document.Wrong("date", date, "is outside the plan", "a date from "+f.Today.String()+" to "+f.Season.To.String())
 	}
-	s, err := settle(f, units.Middle)
+	r, err := settle(f, units.Middle)
 	if err != nil {
 		return nil, err
 	}
 	day := int(date) - int(f.Today)
-	result := season.Run(&s.input)
+	result := season.Run(&r.input)
 	var all []Explanation
 	for i := range result.Moves {
 		if m := &result.Moves[i]; m.Day == day {
-			all = append(all, s.explainMove(m))
+			all = append(all, r.explainMove(m))
 		}
 	}
-	for i := range s.lands {
-		all = append(all, s.explainGrowth(i, date))
+	for i := range r.lands {
+		all = append(all, r.explainGrowth(i, date))
 	}
 	return all, nil
 }
 
 // explainMove shows how a strip, or a stay in a paddock, came to its size.
-func (s *setting) explainMove(m *season.Move) Explanation {
-	e := &explainer{system: s.farm.Units}
-	land, at := &s.farm.Land[m.Land], &s.lands[m.Land]
-	rotation := &s.farm.Rotations[m.Rotation]
+func (r *ready) explainMove(m *season.Move) Explanation {
+	e := &explainer{system: r.farm.Units}
+	land, at := &r.farm.Land[m.Land], &r.lands[m.Land]
+	rotation := &r.farm.Rotations[m.Rotation]
 	for _, member := range rotation.Groups {
-		s.explainDemand(e, &member, m)
+		r.explainDemand(e, &member, m)
 	}
 	height, _ := forage.HeightOf(units.Yield(m.Before), at.density)
 	available, _ := forage.Available(height, at.leaveHeight, at.density)
@@ -94,7 +94,7 @@ func (s *setting) explainMove(m *season.Move) Explanation {
 	stay := units.Days(m.Stay)
 	use, _ := forage.UsableShare(stay)
 	take(e, forage.Formulas(), "forage.UsableShare", use, float64(stay))
-	out := Explanation{About: fmt.Sprintf("%s on %s", land.ID, s.date(m.Day))}
+	out := Explanation{About: fmt.Sprintf("%s on %s", land.ID, r.date(m.Day))}
 	want := units.Demand(m.Want / float64(m.Stay))
 	if land.isPaddock() {
 		days, _ := grazing.StayDays(land.Area, available, use, want)
@@ -108,26 +108,26 @@ func (s *setting) explainMove(m *season.Move) Explanation {
 	length, _ := grazing.StripLength(area, land.Width)
 	take(e, grazing.Formulas(), "grazing.StripLength", length, float64(area), float64(land.Width))
 	if opened := units.Length(m.To - m.From); opened > length*(1+1e-9) {
-		out.Note = fmt.Sprintf("The strip is %s long: it took in a remainder shorter than the shortest strip, and more is left standing.", s.text(opened))
+		out.Note = fmt.Sprintf("The strip is %s long: it took in a remainder shorter than the shortest strip, and more is left standing.", r.text(opened))
 	}
 	out.Steps = e.steps
 	return out
 }
 
 // explainDemand shows what a group will want on the day it stands there.
-func (s *setting) explainDemand(e *explainer, member *Member, m *season.Move) {
-	group := s.farm.groupIndex(member.Group)
-	date := s.date(m.Day).Add(int(member.Behind))
-	if date > s.farm.Season.To {
+func (r *ready) explainDemand(e *explainer, member *Member, m *season.Move) {
+	group := r.farm.groupIndex(member.Group)
+	date := r.date(m.Day).Add(int(member.Behind))
+	if date > r.farm.Season.To {
 		return // visits after the season's end are not booked
 	}
-	g := s.herd[group]
+	g := r.herd[group]
 	state := g.On(date)
 	row, err := g.Class.IntakeAt(state.Stage)
 	if err != nil {
 		return
 	}
-	intake, pasture := row.Share.At(s.end.Other()), g.Class.Pasture.At(s.end.Other())
+	intake, pasture := row.Share.At(r.end.Other()), g.Class.Pasture.At(r.end.Other())
 	demand, _ := herd.Demand(state.Head, state.Weight, intake, pasture)
 	take(e, herd.Formulas(), "herd.Demand", demand, state.Head, float64(state.Weight), float64(intake), float64(pasture))
 	of := &e.steps[len(e.steps)-1]
@@ -136,10 +136,10 @@ func (s *setting) explainDemand(e *explainer, member *Member, m *season.Move) {
 }
 
 // explainGrowth shows the potential growth of a land in a date's month.
-func (s *setting) explainGrowth(i int, date units.Date) Explanation {
-	e := &explainer{system: s.farm.Units}
-	at := &s.lands[i]
-	scale, _ := s.rainScale(at, date)
+func (r *ready) explainGrowth(i int, date units.Date) Explanation {
+	e := &explainer{system: r.farm.Units}
+	at := &r.lands[i]
+	scale := r.rainScale(at, date, new(problems))
 	share := at.pasture.Shares[date.Month()-1] * scale
 	days := units.Days(date.DaysInMonth())
 	mean, _ := forage.MonthGrowth(at.annual, share, days)
@@ -148,13 +148,13 @@ func (s *setting) explainGrowth(i int, date units.Date) Explanation {
 	take(e, forage.Formulas(), "forage.MeanToPeak", ratio, float64(at.leave), float64(at.turnIn), float64(at.ceiling))
 	peak, _ := forage.PeakGrowth(mean, ratio)
 	take(e, forage.Formulas(), "forage.PeakGrowth", peak, float64(mean), ratio)
-	out := Explanation{About: "growth on " + s.farm.Land[i].ID, Steps: e.steps}
+	out := Explanation{About: "growth on " + r.farm.Land[i].ID, Steps: e.steps}
 	if scale < 1 {
 		by := "forage by the rain of the key months so far"
-		if s.soil != nil {
+		if r.soil != nil {
 			by = "the share of the wanted water that the soil and the rain of the month give"
 		}
-		out.Note = fmt.Sprintf("The month's share of the year is multiplied by %s, %s.", s.text(scale), by)
+		out.Note = fmt.Sprintf("The month's share of the year is multiplied by %s, %s.", r.text(scale), by)
 	}
 	return out
 }

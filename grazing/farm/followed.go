@@ -36,14 +36,14 @@ func (f *Farm) Followed(today units.Date) (*Farm, error) {
 	if today < f.Today || today > f.Season.To {
 		return nil, document.Wrong("today", today, "is not a day of the plan", "a date from "+f.Today.String()+" to "+f.Season.To.String())
 	}
-	s, err := settle(f, units.Middle)
+	made, err := settle(f, units.Middle)
 	if err != nil {
 		return nil, err
 	}
-	r := &resumed{setting: s, today: today, next: document.Copy(f)}
+	r := &resumed{ready: made, today: today, next: document.Copy(f)}
 	r.next.Today = today
 	if over := int(today - f.Today); over > 0 {
-		season.Watch(&s.input, func(evening season.State) {
+		season.Watch(&made.input, func(evening season.State) {
 			if evening.Day == over-1 && err == nil {
 				err = r.takeOver(&evening)
 			}
@@ -52,7 +52,7 @@ func (f *Farm) Followed(today units.Date) (*Farm, error) {
 	if err != nil {
 		return nil, err
 	}
-	for _, step := range []func() error{r.settleGroups, r.settleSoil} {
+	for _, step := range []func() error{r.settleGroups, r.carrySoil} {
 		if err := step(); err != nil {
 			return nil, err
 		}
@@ -109,10 +109,7 @@ func (r *resumed) takeLand(i int, evening *season.State) error {
 	if l.isPaddock() {
 		whole := ground{land: l}
 		for _, p := range pieces {
-			mass, err := r.mass(at, p.Height)
-			if err != nil {
-				return err
-			}
+			mass := r.mass(at, p.Height, new(problems))
 			whole.pieces = append(whole.pieces, piece{to: p.To, mass: mass, grazed: p.Grazed})
 		}
 		whole.join()

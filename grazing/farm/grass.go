@@ -2,10 +2,10 @@ package farm
 
 import (
 	"math"
+	"slices"
 	"time"
 
 	"example.org/soum/internal/season"
-	"example.org/soum/units"
 )
 
 // What opening days are told by; all three are ours.
@@ -20,34 +20,27 @@ const never = math.MinInt32
 
 // settleGrass finds for each rotation the first day on which there would be ground to
 // graze, if nobody grazed or cut; head and land cannot change it.
-func (s *setting) settleGrass() {
-	s.grass = s.grass[:0]
-	for i := range s.input.Rotations {
-		r := &s.input.Rotations[i]
-		grass := never
-		if given := s.farm.Rotations[i].GrassFrom; given == nil {
-			grass = s.grassFrom(r)
+func (r *ready) settleGrass() {
+	for i := range r.grass {
+		of := &r.input.Rotations[i]
+		if given := r.farm.Rotations[i].GrassFrom; given == nil {
+			r.grass[i] = r.grassFrom(of)
 		} else {
-			grass = int(given.Sub(s.start))
+			r.grass[i] = int(given.Sub(r.start))
 		}
-		s.grass = append(s.grass, grass)
-		r.Grass = max(s.first, grass)
+		of.Grass = max(r.first, r.grass[i])
 	}
 }
 
-func (s *setting) grassFrom(r *season.Rotation) int {
-	for _, at := range r.Lands {
-		for _, piece := range s.input.Lands[at].Stretches {
-			if s.grazedInGrowth(at, piece.Bitten) {
-				return s.first
-			}
-		}
+func (r *ready) grassFrom(of *season.Rotation) int {
+	if r.bitten(of, r.grazedInGrowth) {
+		return r.first
 	}
 	first := never
-	for _, at := range r.Lands {
-		l := &s.input.Lands[at]
+	for _, at := range of.Lands {
+		l := &r.input.Lands[at]
 		for _, piece := range l.Stretches {
-			if day := season.StandsAt(l, piece, r.ShortestRest, s.first); day >= 0 && (first == never || day < first) {
+			if day := season.StandsAt(l, piece, of.ShortestRest, r.first); day >= 0 && (first == never || day < first) {
 				first = day
 			}
 		}
@@ -55,42 +48,39 @@ func (s *setting) grassFrom(r *season.Rotation) int {
 	return first
 }
 
+// bitten tells whether a last bite on ground of a rotation is one for which a test holds.
+func (r *ready) bitten(of *season.Rotation, is func(land, bitten int) bool) bool {
+	return slices.ContainsFunc(of.Lands, func(at int) bool {
+		return slices.ContainsFunc(r.input.Lands[at].Stretches, func(piece season.Stretch) bool { return is(at, piece.Bitten) })
+	})
+}
+
 // grazedInGrowth tells whether a bite tells that there is grass already: one of this
 // season, or shortly before it in a month that grows.
-func (s *setting) grazedInGrowth(land, bitten int) bool {
+func (r *ready) grazedInGrowth(land, bitten int) bool {
 	switch {
-	case bitten == season.Never || bitten < s.input.From-lookBack:
+	case bitten == season.Never || bitten < r.input.From-lookBack:
 		return false
-	case bitten >= s.input.From:
+	case bitten >= r.input.From:
 		return true
 	}
-	month := s.date(bitten).Month()
-	return s.lands[land].pasture.Shares[month-time.January]*growingOne >= 1
+	month := r.date(bitten).Month()
+	return r.lands[land].pasture.Shares[month-time.January]*growingOne >= 1
 }
 
 // counts tells whether feed counts against the land: that of grazers in a rotation, from
 // the day on which there is grass for them on, or so long before it that it is winter's.
-func (s *setting) counts(f *season.Fed) bool {
-	if f.Reason == season.NoLand || !s.grazer(f.Group) {
+func (r *ready) counts(f *season.Fed) bool {
+	if !r.grazer(f.Group) {
 		return false
 	}
-	for i := range s.input.Rotations {
-		for _, m := range s.input.Rotations[i].Members {
+	for i := range r.input.Rotations {
+		for _, m := range r.input.Rotations[i].Members {
 			if m.Group == f.Group {
-				from := s.grass[i] + m.Lag
-				return s.grass[i] == never || f.Day >= from || f.Day < from-mostOpening
+				from := r.grass[i] + m.Lag
+				return r.grass[i] == never || f.Day >= from || f.Day < from-mostOpening
 			}
 		}
 	}
-	return false
-}
-
-// opening gives the hay of days that do not count, and of groups in no rotation.
-func (s *setting) opening(r *season.Result) (hay units.DryMatter) {
-	for i := range r.Fed {
-		if f := &r.Fed[i]; s.grazer(f.Group) && !s.counts(f) {
-			hay += units.DryMatter(f.Hay)
-		}
-	}
-	return hay
+	return false // in no rotation
 }

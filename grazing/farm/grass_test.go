@@ -80,7 +80,7 @@ func TestNewKeysAreChecked(t *testing.T) {
 // TestTurnOutIsTold once, in the spring: a plan made in mid-season has turned out before.
 func TestTurnOutIsTold(t *testing.T) {
 	n := noteOf(t, plan(t, byHand(t, 4)), "turn-out")
-	assert.Equal(t, "2026-06-06", n.Values.Get("date"))
+	assert.Equal(t, "2026-06-06", n.Values["date"])
 	assert.True(t, strings.HasPrefix(n.English, "Cow turn out on 2026-06-06"), n.English)
 	for day, told := range map[string]bool{"2026-06-03": true, "2026-06-10": false} {
 		next, err := byHand(t, 4).Followed(dateOf(t, day))

@@ -1,6 +1,7 @@
 package farm
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 
@@ -38,43 +39,30 @@ func (l *Land) checkTests(today units.Date) error {
 	return nil
 }
 
-// grazers gives the ids of the groups that graze a land and that a test of their
-// kind picks.
-func (s *setting) grazers(l *Land, is func(herd.Kind) bool) []string {
-	from := len(s.names)
-	if r := s.farm.rotationOf(l.ID); r != nil {
-		for _, m := range r.Groups {
-			if is(s.kindOf(m.Group)) {
-				s.names = append(s.names, m.Group)
-			}
-		}
-	}
-	return s.namesFrom(from)
-}
-
-// grazed tells whether any group that a test of its kind picks grazes a land.
-func (s *setting) grazed(l *Land, is func(herd.Kind) bool) bool {
-	r := s.farm.rotationOf(l.ID)
-	return r != nil && slices.ContainsFunc(r.Groups, func(m Member) bool { return is(s.kindOf(m.Group)) })
+// grazers gives the ids of the groups that graze a land and that a test of their kind
+// picks.
+func (r *ready) grazers(l *Land, is func(herd.Kind) bool) []string {
+	return r.members(r.farm.rotationOf(l.ID), is)
 }
 
 func ruminantOrEquine(k herd.Kind) bool { return k.Ruminant() || k.Equine() }
 
 // nitrate goes by the laboratory's figure and Clemson's steps.
-func nitrate(s *setting, _ *Plan) {
-	for i := range s.farm.Land {
-		l := &s.farm.Land[i]
-		if l.Nitrate == 0 || !s.grazed(l, herd.Kind.Ruminant) {
+func nitrate(r *ready) (all []Caution) {
+	for i := range r.farm.Land {
+		l := &r.farm.Land[i]
+		if l.Nitrate == 0 {
 			continue
 		}
 		level, err := forage.NitrateClass(l.Nitrate, forage.NitrateNitrogen, forage.NitrateByClemson)
-		if err != nil || level == forage.LevelSafe {
+		ids := r.grazers(l, herd.Kind.Ruminant)
+		if err != nil || level == forage.LevelSafe || ids == nil {
 			continue
 		}
-		ids := s.grazers(l, herd.Kind.Ruminant)
-		s.notes.warn("nitrate", []value{word("land", l.ID), words("groups", ids), number("nitrate_nitrogen", l.Nitrate), word("level", level.String()), number("limit", firstLimited())},
-			"%s holds %s of nitrate nitrogen in the dry matter (%s), and %s graze it.", said(l.ID), s.said(l.Nitrate), said(level.String()), words("", ids))
+		all = append(all, caution("nitrate", Values{"land": l.ID, "groups": ids, "nitrate_nitrogen": float64(l.Nitrate), "level": level.String(), "limit": float64(firstLimited())},
+			"%s holds %s of nitrate nitrogen in the dry matter (%s), and %s graze it.", l.ID, r.text(l.Nitrate), level, list(ids)))
 	}
+	return all
 }
 
 // firstLimited is the lowest nitrate that Clemson limits at all.
@@ -92,19 +80,20 @@ const noFrost = 365 * units.Day
 // prussicAcid is raised by the first strip that is opened too low or too soon after
 // the frost in the document, by the strictest figures in print: the row does not say
 // which crop it is, and crosses have the highest limit.
-func prussicAcid(s *setting, plan *Plan) {
+func prussicAcid(r *ready, plan *Plan) (all []Caution) {
 	limit, err := forage.PrussicHeight(forage.PrussicSorghumSudangrass, forage.PrussicByPress, units.High)
 	if err != nil {
-		return // a row of the table
+		return nil // a row of the table
 	}
-	for i := range s.farm.Land {
-		l := &s.farm.Land[i]
-		if !s.lands[i].pasture.PrussicAcid || !s.grazed(l, ruminantOrEquine) {
+	for i := range r.farm.Land {
+		l := &r.farm.Land[i]
+		if !r.lands[i].pasture.PrussicAcid {
 			continue
 		}
+		ids := r.grazers(l, ruminantOrEquine)
 		for j := range plan.Moves {
 			m := &plan.Moves[j]
-			if m.Land != l.ID {
+			if m.Land != l.ID || ids == nil {
 				continue
 			}
 			since := noFrost
@@ -115,69 +104,66 @@ func prussicAcid(s *setting, plan *Plan) {
 			if err != nil || risk == forage.PrussicLower {
 				continue
 			}
-			s.notes.say("%s makes prussic acid and is opened on %s", said(l.ID), day("", m.Date))
+			when := fmt.Sprintf("at %s, under %s", r.text(m.Height), r.text(limit))
 			if risk == forage.PrussicFrosted {
-				s.notes.say(", %s after a frost", s.said(since))
-			} else {
-				s.notes.say(" at %s, under %s", s.said(m.Height), s.said(limit))
+				when = r.text(since) + " after a frost"
 			}
-			ids := s.grazers(l, ruminantOrEquine)
-			s.notes.warn("prussic acid", []value{word("land", l.ID), words("groups", ids), day("date", m.Date), number("height_m", m.Height), number("limit_m", limit), word("class", risk.String())},
-				"; %s graze it.", words("", ids))
+			all = append(all, caution("prussic acid", Values{"land": l.ID, "groups": ids, "date": m.Date.String(), "height_m": float64(m.Height), "limit_m": float64(limit), "class": risk.String()},
+				"%s makes prussic acid and is opened on %s, %s; %s graze it.", l.ID, m.Date, when, list(ids)))
 			break // the first says it
 		}
 	}
+	return all
 }
 
 // tetany goes by the laboratory's potassium, calcium and magnesium.
-func tetany(s *setting, _ *Plan) {
-	for i := range s.farm.Land {
-		l := &s.farm.Land[i]
-		if l.Potassium == 0 || !s.grazed(l, herd.Kind.Ruminant) {
+func tetany(r *ready) (all []Caution) {
+	for i := range r.farm.Land {
+		l := &r.farm.Land[i]
+		if l.Potassium == 0 {
 			continue
 		}
 		risk, err := forage.TetanyRisk(l.Potassium, l.Calcium, l.Magnesium)
 		ratio, _ := forage.TetanyRatio(l.Potassium, l.Calcium, l.Magnesium)
-		if err != nil || risk != forage.TetanyRaised {
+		ids := r.grazers(l, herd.Kind.Ruminant)
+		if err != nil || risk != forage.TetanyRaised || ids == nil {
 			continue
 		}
 		limits := forage.HazardLimits()
-		ids := s.grazers(l, herd.Kind.Ruminant)
-		s.notes.warn("grass tetany", []value{word("land", l.ID), words("groups", ids), number("ratio", ratio), number("limit", limits.Potassium), number("magnesium", l.Magnesium), number("needed", limits.Magnesium)},
+		all = append(all, caution("grass tetany", Values{"land": l.ID, "groups": ids, "ratio": ratio, "limit": limits.Potassium, "magnesium": float64(l.Magnesium), "needed": float64(limits.Magnesium)},
 			"On %s potassium over calcium and magnesium is %s (limit %s), and magnesium %s of the dry matter (needed: above %s); %s graze it.",
-			said(l.ID), said(units.Number(ratio)), said(units.Number(limits.Potassium)), s.said(l.Magnesium), s.said(limits.Magnesium), words("", ids))
+			l.ID, units.Number(ratio), units.Number(limits.Potassium), r.text(l.Magnesium), r.text(limits.Magnesium), list(ids)))
 	}
+	return all
 }
 
 // endophyte is raised where the document tells how much of a fescue is infected.
-func endophyte(s *setting, _ *Plan) {
-	for i := range s.farm.Land {
-		l := &s.farm.Land[i]
-		if l.Infected == nil || *l.Infected == 0 || !s.grazed(l, ruminantOrEquine) {
+func endophyte(r *ready) (all []Caution) {
+	for i := range r.farm.Land {
+		l := &r.farm.Land[i]
+		if l.Infected == nil || *l.Infected == 0 {
 			continue
 		}
 		loss, err := forage.EndophyteLoss(*l.Infected)
-		if err != nil {
+		ids := r.grazers(l, ruminantOrEquine)
+		if err != nil || ids == nil {
 			continue
 		}
-		ids := s.grazers(l, ruminantOrEquine)
-		s.notes.warn("fescue endophyte", []value{word("land", l.ID), words("groups", ids), number("infected", *l.Infected), number("loss_kg_day", loss)},
-			"%s of the fescue on %s carry the toxic fungus: steers gain some %s less by one line through many trials; %s graze it.", s.said(*l.Infected), said(l.ID), s.said(loss), words("", ids))
+		all = append(all, caution("fescue endophyte", Values{"land": l.ID, "groups": ids, "infected": float64(*l.Infected), "loss_kg_day": float64(loss)},
+			"%s of the fescue on %s carry the toxic fungus: steers gain some %s less by one line through many trials; %s graze it.", r.text(*l.Infected), l.ID, r.text(loss), list(ids)))
 	}
+	return all
 }
 
-// remarkEndophyte names land whose row may carry the fungus where nobody has told
-// how much.
-func (s *setting) remarkEndophyte() {
-	from := len(s.names)
-	for i := range s.farm.Land {
-		l := &s.farm.Land[i]
-		if s.lands[i].pasture.Endophyte && l.Infected == nil && s.grazed(l, ruminantOrEquine) {
-			s.names = append(s.names, l.ID)
-		}
+// endophyteNotes names land whose row may carry the fungus where nobody has told how
+// much.
+func endophyteNotes(r *ready) []Note {
+	untold := r.landWhere(func(i int, l *Land) bool {
+		return r.lands[i].pasture.Endophyte && l.Infected == nil && r.grazers(l, ruminantOrEquine) != nil
+	})
+	if untold == nil {
+		return nil
 	}
-	if untold := s.namesFrom(from); untold != nil {
-		s.notes.add("endophyte-not-told", []value{words("land", untold)},
-			"%s may carry the toxic fungus of tall fescue, and how much is not in the document: gains fall with it, and mares near foaling are in danger [OSU-ENDOPHYTE; mares from memory]. A laboratory counts infected tillers; set infected.", words("", untold))
-	}
+	return []Note{note("endophyte-not-told", Values{"land": untold},
+		"%s may carry the toxic fungus of tall fescue, and how much is not in the document: gains fall with it, and mares near foaling are in danger [OSU-ENDOPHYTE; mares from memory]. A laboratory counts infected tillers; set infected.", list(untold))}
 }

@@ -41,9 +41,9 @@ func TestHazardCautions(t *testing.T) {
 		for _, raised := range plan(t, holding).Cautions { // the limits of print stand beside the number
 			switch raised.Code {
 			case "nitrate":
-				assert.InDelta(t, 1000e-6, raised.Values.Get("limit"), 1e-12)
+				assert.InDelta(t, 1000e-6, raised.Values["limit"], 1e-12)
 			case "grass tetany":
-				assert.Equal(t, []any{2.2, 0.002}, []any{raised.Values.Get("limit"), raised.Values.Get("needed")})
+				assert.Equal(t, []any{2.2, 0.002}, []any{raised.Values["limit"], raised.Values["needed"]})
 			}
 		}
 	}
@@ -59,8 +59,8 @@ func TestPrussicCaution(t *testing.T) {
 	holding.Land[0].Pasture.Name, holding.Land[0].Pasture.Row = "", &row
 	for _, c := range plan(t, holding).Cautions {
 		if c.Code == "prussic acid" {
-			assert.InDelta(t, 30*0.0254, c.Values.Get("limit_m"), 1e-12) // the highest in print
-			assert.Equal(t, "short", c.Values.Get("class"))
+			assert.InDelta(t, 30*0.0254, c.Values["limit_m"], 1e-12) // the highest in print
+			assert.Equal(t, "short", c.Values["class"])
 		}
 	}
 	assert.Contains(t, cautions(plan(t, holding)), "prussic acid")

@@ -202,45 +202,47 @@ func (f *Farm) Plan() (*Plan, error) {
 	if err := f.Check(); err != nil {
 		return nil, err
 	}
-	s := settings.Get().(*setting)
-	defer s.giveBack()
-	if err := s.settle(f, units.Middle, &s.book); err != nil {
+	r, err := settle(f, units.Middle)
+	if err != nil {
 		return nil, err
 	}
-	result := s.runner.Run(&s.input)
-	plan := &Plan{Today: f.Today, From: max(f.Today, f.Season.From), To: f.Season.To, Factor: 1}
-	for _, fill := range []func(*Plan, *season.Result) error{
-		s.fillDays, s.fillMonths, s.fillBirths, s.fillChanges, s.fillMoves, s.fillWorms, s.fillFeeding, s.fillSurplus, s.fillPasses, s.fillSoil, s.fillDrought, s.fillHay, s.fillWater, s.fillManure, s.fillFence, s.fillVerdict,
-	} {
-		if err := fill(plan, result); err != nil {
-			return nil, err
-		}
-	}
-	s.caution(plan)
-	s.remark(plan, result)
-	s.tellVerdict(plan)
-	s.book.tell(plan)
-	plan.fillEmpty()
-	return plan, nil
+	runner := runners.Get().(*season.Runner)
+	defer runners.Put(runner)
+	return plan(r, runner.Run(&r.input))
 }
 
-// settings keeps the memory of a plan's making for the next plan, which is more than
-// the plan: the plan holds nothing of it.
-var settings = sync.Pool{New: func() any { return new(setting) }}
+// runners keep the memory of the day loop, ten times that of a plan, from one plan to the
+// next. A plan holds nothing of it.
+var runners = sync.Pool{New: func() any { return new(season.Runner) }}
 
-func (s *setting) giveBack() {
-	s.book.clear()
-	s.farm, s.names, s.dates = nil, nil, nil // the user's, and the plan's
-	settings.Put(s)
-}
-
-// fillEmpty makes what is empty a list or an object of nothing: as JSON it is
-// walked through by readers for whom null is neither.
-func (p *Plan) fillEmpty() {
-	p.Births, p.Changes = document.Listed(p.Births), document.Listed(p.Changes)
-	p.Moves, p.Feeding, p.Surplus = document.Listed(p.Moves), document.Listed(p.Feeding), document.Listed(p.Surplus)
-	p.Soil, p.Drought = document.Listed(p.Soil), document.Listed(p.Drought)
-	for i := range p.Manure {
-		p.Manure[i].Missing = document.Listed(p.Manure[i].Missing)
+// plan makes the plan of a season that was run, section by section: each takes what it
+// needs of those before it.
+func plan(r *ready, result *season.Result) (*Plan, error) {
+	met := &problems{ranges: r.outside}
+	p := &Plan{Today: r.farm.Today, From: r.date(r.first), To: r.farm.Season.To, Factor: 1, Balance: balance(result)}
+	if own := r.farm.OwnFactor; own != nil {
+		p.Factor = own.Growth
 	}
+	p.Days = days(r, result)
+	p.Months = months(r, result, p.Days)
+	p.Births, p.Changes = document.Listed(births(r, met)), document.Listed(changes(r))
+	visits := visits(r, result)
+	worms := wormed(r, result, visits, met)
+	p.Moves = document.Listed(moves(r, result, visits, met))
+	p.Feeding, p.Surplus = document.Listed(feeding(r, result)), document.Listed(surplus(r, result))
+	p.Passes, p.Soil = passes(r, p.Moves, met), document.Listed(soil(r))
+	p.Hay, p.Water, p.Manure = hay(r, result), water(r), manure(r, met)
+	var err error
+	if p.Drought, err = drought(r); err != nil {
+		return nil, err
+	}
+	if p.Fence, err = fence(r.farm); err != nil {
+		return nil, err
+	}
+	p.Drought = document.Listed(p.Drought)
+	p.Cautions = document.Listed(cautions(r, p))
+	p.Notes = notes(r, result, p, worms)
+	p.Verdict = verdict(r, result, &p.Hay, met)
+	p.Notes = document.Listed(append(p.Notes, met.notes()...))
+	return p, met.err
 }

@@ -185,13 +185,13 @@ func TestFeedingIsToldOnce(t *testing.T) {
 		}
 		found := 0
 		for _, n := range p.Notes {
-			if n.Code != "fed" || n.Values.Get("group") != group {
+			if n.Code != "fed" || n.Values["group"] != group {
 				continue
 			}
 			found++
-			assert.Equal(t, days, n.Values.Get("days"))
-			assert.InDelta(t, wanted.Kilograms(), n.Values.Get("wanted_kg"), 1e-9)
-			assert.Len(t, n.Values.Get("why"), len(reasons))
+			assert.Equal(t, days, n.Values["days"])
+			assert.InDelta(t, wanted.Kilograms(), n.Values["wanted_kg"], 1e-9)
+			assert.Len(t, n.Values["why"], len(reasons))
 			for _, d := range reasons {
 				if len(reasons) > 1 {
 					assert.Contains(t, n.English, fmt.Sprintf("(%d day", d))
@@ -209,21 +209,21 @@ func TestOutsideSourceIsNotedOnce(t *testing.T) {
 	p := plan(t, readSmall(t, `"shortest_rest": "21 days"`, `"shortest_rest": "21 days", "moves_a_day": 2`))
 	var found []farm.Note
 	for _, n := range p.Notes {
-		if n.Code == "outside-source" && n.Values.Get("formula") == "forage.UsableShare" {
+		if n.Code == "outside-source" && n.Values["formula"] == "forage.UsableShare" {
 			found = append(found, n)
 		}
 	}
 	require.Len(t, found, 1)
-	assert.Equal(t, 0.5, found[0].Values.Get("value"))
-	assert.Equal(t, 1.0, found[0].Values.Get("low"))
-	assert.Equal(t, "2001-05-01", found[0].Values.Get("first_day"))
+	assert.Equal(t, 0.5, found[0].Values["value"])
+	assert.Equal(t, 1.0, found[0].Values["low"])
+	assert.Equal(t, "2001-05-01", found[0].Values["first_day"])
 	days := 0 // of the strips, and of the plot's stays over the printed seven days
 	for _, m := range p.Moves {
 		if m.Rotation == 0 || m.Stay > 7 {
 			days += int(m.Stay)
 		}
 	}
-	assert.Equal(t, days, found[0].Values.Get("days"))
+	assert.Equal(t, days, found[0].Values["days"])
 }
 
 // TestLongStaysAreNoted puts two geese on the plot, which it feeds for longer than the
@@ -241,14 +241,14 @@ func TestLongStaysAreNoted(t *testing.T) {
 	}
 	require.Positive(t, days)
 	require.Positive(t, within)
-	assert.Equal(t, days, noteOf(t, p, "outside-source").Values.Get("days"))
+	assert.Equal(t, days, noteOf(t, p, "outside-source").Values["days"])
 	exact := readSmall(t, `"class": "goose", "head": 6`, `"class": "goose", "head": 2`)
 	exact.Season.To = exact.Today.Add(printed - 1) // the longest stay that the season leaves room for
 	p = plan(t, exact)
 	require.Equal(t, units.Days(printed), p.Moves[len(p.Moves)-1].Stay+p.Moves[len(p.Moves)-1].Date.Sub(exact.Today))
 	assert.NotContains(t, notes(p), "outside-source")
 	exact.Season.To++
-	assert.Equal(t, printed+1, noteOf(t, plan(t, exact), "outside-source").Values.Get("days"))
+	assert.Equal(t, printed+1, noteOf(t, plan(t, exact), "outside-source").Values["days"])
 }
 
 // TestRainScalesGrowth gives the small farm a spring with 75 % of its normal

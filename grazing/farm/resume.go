@@ -91,14 +91,14 @@ func (f *Farm) CarryOn(today units.Date, log, readings string) (*Farm, error) {
 	case today > f.Season.To:
 		return nil, document.Wrong("today", today, "is after the season's end", "a date from "+f.Today.String()+" to "+f.Season.To.String()+", or a farm whose season.to is later")
 	}
-	s, err := settle(f, units.Middle)
+	made, err := settle(f, units.Middle)
 	if err != nil {
 		return nil, err
 	}
-	r := &resumed{setting: s, today: today, next: document.Copy(f)}
+	r := &resumed{ready: made, today: today, next: document.Copy(f)}
 	r.next.Today = today
 	for _, step := range []func() error{
-		func() error { return r.readLog(log) }, r.stand, func() error { return r.measure(readings) }, r.settleLand, r.settleGroups, r.settleSoil,
+		func() error { return r.readLog(log) }, r.stand, func() error { return r.measure(readings) }, r.writeLand, r.settleGroups, r.carrySoil,
 	} {
 		if err := step(); err != nil {
 			return nil, err
@@ -110,7 +110,7 @@ func (f *Farm) CarryOn(today units.Date, log, readings string) (*Farm, error) {
 
 // resumed is a farm on its way to a later day.
 type resumed struct {
-	*setting
+	*ready
 	today   units.Date
 	next    *Farm
 	stays   []placed
@@ -448,8 +448,7 @@ func (r *resumed) left(s *placed, land int) (units.Yield, error) {
 	if !s.read() {
 		return at.leave, nil
 	}
-	left, err := r.mass(at, s.Left)
-	return min(left, at.ceiling), err
+	return min(r.mass(at, s.Left, new(problems)), at.ceiling), nil
 }
 
 // note keeps what the land's note says of stays that go on, and of followers.
@@ -486,9 +485,9 @@ func (r *resumed) grow(g *ground, land, day int) error {
 }
 
 // grown gives what stands after a day of the season's own growth.
-func (s *setting) grown(land, day int, mass units.Yield) (units.Yield, error) {
-	ceiling := s.lands[land].ceiling
-	after, err := forage.Regrown(mass, ceiling, units.Growth(s.input.Lands[land].Peak[day]), units.Day)
+func (r *ready) grown(land, day int, mass units.Yield) (units.Yield, error) {
+	ceiling := r.lands[land].ceiling
+	after, err := forage.Regrown(mass, ceiling, units.Growth(r.input.Lands[land].Peak[day]), units.Day)
 	if units.Impossible(err) {
 		return mass, err
 	}
@@ -530,10 +529,7 @@ func (r *resumed) measure(readings string) error {
 // correct sets the mass of a place by its height.
 func (r *resumed) correct(p *placed, height units.Height) error {
 	at, g := &r.lands[p.land], &r.grounds[p.land]
-	mass, err := r.mass(at, height)
-	if err != nil {
-		return err
-	}
+	mass := r.mass(at, height, new(problems))
 	g.measured++
 	for i, all := 0, g.within(p.from, p.to); i < len(all); i++ {
 		all[i].mass, all[i].unread = min(mass, at.ceiling), false
@@ -566,8 +562,8 @@ func (r *resumed) reading(s *sheet.Sheet) (p placed, height units.Height, err er
 	return p, height, err
 }
 
-// settleLand writes the ground into the new document.
-func (r *resumed) settleLand() error {
+// writeLand writes the ground into the new document.
+func (r *resumed) writeLand() error {
 	for i := range r.grounds {
 		g, l, at := &r.grounds[i], &r.next.Land[i], &r.lands[i]
 		l.Note = r.noted(l.Note, r.remarks(g, i, r.text(at.leaveHeight)))
@@ -709,7 +705,7 @@ func (r *resumed) settleGroups() error {
 		}
 		r.carry(g, r.herd[i].On(r.today))
 	}
-	after, err := r.next.herds(nil)
+	after, err := r.next.herds()
 	if err != nil {
 		return err
 	}
@@ -753,9 +749,9 @@ func (g *Group) today(date units.Date) *Event {
 	return &g.Events[at]
 }
 
-// settleSoil lets an account of the soil's water that would begin later than it did
+// carrySoil lets an account of the soil's water that would begin later than it did
 // begin with the water that was there.
-func (r *resumed) settleSoil() error {
+func (r *resumed) carrySoil() error {
 	b := r.next.Rain.Balance
 	if b == nil {
 		return nil

@@ -43,40 +43,35 @@ func roomOf(class string) func() units.HeadRate {
 	})
 }
 
-// remarkRoom tells of pigs and birds that are more to the acre of the land they go
-// over than print keeps on it.
-func (s *setting) remarkRoom() {
-	for i := range s.farm.Rotations {
+// roomNotes tells of pigs and birds that are more to the acre of the land they go over
+// than print keeps on it.
+func roomNotes(r *ready) (all []Note) {
+	for i := range r.farm.Rotations {
 		area := units.Area(0)
-		for _, id := range s.farm.Rotations[i].Land {
-			area += s.farm.Land[s.farm.landIndex(id)].area()
+		for _, id := range r.farm.Rotations[i].Land {
+			area += r.farm.Land[r.farm.landIndex(id)].area()
 		}
-		for _, m := range s.farm.Rotations[i].Groups {
-			s.remarkRoomOf(m.Group, area)
+		for _, m := range r.farm.Rotations[i].Groups {
+			g := r.farm.groupIndex(m.Group)
+			at := slices.IndexFunc(keptOns, func(k keptOn) bool { return k.class == r.herd[g].Class.Name })
+			if at < 0 {
+				continue
+			}
+			k := &keptOns[at]
+			if has, most := units.HeadRate(r.herd[g].Head/float64(area)), k.rate(); has > most {
+				all = append(all, note("room", Values{"group": m.Group, "head_per_m2": float64(has), "printed_per_m2": float64(most)},
+					"%s are %s on the land they go over; print has %s %s [%s]. Watch the ground, rest what is bare, and keep to the local rules.", m.Group, r.text(has), r.text(most), k.why, k.source))
+			}
 		}
 	}
+	return all
 }
 
-func (s *setting) remarkRoomOf(group string, area units.Area) {
-	g := s.farm.groupIndex(group)
-	at := slices.IndexFunc(keptOns, func(k keptOn) bool { return k.class == s.herd[g].Class.Name })
-	if at < 0 {
-		return
-	}
-	k := &keptOns[at]
-	has, most := units.HeadRate(s.herd[g].Head/float64(area)), k.rate()
-	if has <= most {
-		return
-	}
-	s.notes.add("room", []value{word("group", group), number("head_per_m2", has), number("printed_per_m2", most)},
-		"%s are %s on the land they go over; print has %s %s [%s]. Watch the ground, rest what is bare, and keep to the local rules.", said(group), s.said(has), s.said(most), said(k.why), said(k.source))
-}
-
-// remarkGeese tells where geese that go first come to grass taller than they want.
-func (s *setting) remarkGeese(plan *Plan) {
-	for i := range s.farm.Rotations {
-		leader := s.farm.Rotations[i].Groups[0].Group
-		if s.kindOf(leader) != herd.Geese {
+// gooseNotes tells where geese that go first come to grass taller than they want.
+func gooseNotes(r *ready, plan *Plan) (all []Note) {
+	for i := range r.farm.Rotations {
+		leader := r.farm.Rotations[i].Groups[0].Group
+		if r.kindOf(leader) != herd.Geese {
 			continue
 		}
 		tallest, times := units.Height(0), 0
@@ -87,10 +82,11 @@ func (s *setting) remarkGeese(plan *Plan) {
 			}
 		}
 		if times > 0 {
-			s.notes.add("tall-for-geese", []value{word("group", leader), whole("times", times), number("tallest_m", tallest), number("limit_m", tallForGeese)},
-				"%s come %s to grass above %s, up to %s; geese want it shorter than that [CELTIC-GEESE]. Let other stock go first, or mow.", said(leader), said(often(times)), s.said(tallForGeese), s.said(tallest))
+			all = append(all, note("tall-for-geese", Values{"group": leader, "times": times, "tallest_m": float64(tallest), "limit_m": float64(tallForGeese)},
+				"%s come %s to grass above %s, up to %s; geese want it shorter than that [CELTIC-GEESE]. Let other stock go first, or mow.", leader, often(times), r.text(tallForGeese), r.text(tallest)))
 		}
 	}
+	return all
 }
 
 // often tells a number of times in words.
@@ -101,16 +97,17 @@ func often(times int) string {
 	return fmt.Sprintf("%d times", times)
 }
 
-// remarkBirds tells that the days between ruminants and birds are custom.
-func (s *setting) remarkBirds() {
-	for i := range s.farm.Rotations {
-		members := s.farm.Rotations[i].Groups
+// birdNotes tells that the days between ruminants and birds are custom.
+func birdNotes(r *ready) (all []Note) {
+	for i := range r.farm.Rotations {
+		members := r.farm.Rotations[i].Groups
 		for j := 1; j < len(members); j++ {
 			before, behind := members[j-1], members[j]
-			if on := behind.Behind - before.Behind; on > 0 && s.kindOf(behind.Group).Bird() && s.kindOf(before.Group).Ruminant() {
-				s.notes.add("bird-interval", []value{whole("rotation", i), word("before", before.Group), word("birds", behind.Group), number("days", on)},
-					"%s come %s behind %s. The interval is custom, meant for fly larvae in the dung: the one controlled trial found no effect on flies [PHILLIPS-BROILERS].", said(behind.Group), s.said(on), said(before.Group))
+			if on := behind.Behind - before.Behind; on > 0 && r.kindOf(behind.Group).Bird() && r.kindOf(before.Group).Ruminant() {
+				all = append(all, note("bird-interval", Values{"rotation": i, "before": before.Group, "birds": behind.Group, "days": float64(on)},
+					"%s come %s behind %s. The interval is custom, meant for fly larvae in the dung: the one controlled trial found no effect on flies [PHILLIPS-BROILERS].", behind.Group, r.text(on), before.Group))
 			}
 		}
 	}
+	return all
 }

@@ -32,8 +32,8 @@ func TestRoomOfPlan(t *testing.T) {
 			}
 			n := noteOf(t, p, "room")
 			assert.Contains(t, n.English, c.says)
-			assert.InDelta(t, c.acre/4046.8564224, n.Values.Get("printed_per_m2"), 1e-12)
-			assert.InDelta(t, float64(head)/2000, n.Values.Get("head_per_m2"), 1e-12)
+			assert.InDelta(t, c.acre/4046.8564224, n.Values["printed_per_m2"], 1e-12)
+			assert.InDelta(t, float64(head)/2000, n.Values["head_per_m2"], 1e-12)
 		}
 	}
 }
@@ -51,9 +51,9 @@ func TestGeeseWantShortGrass(t *testing.T) {
 	}
 	require.Positive(t, above)
 	n := noteOf(t, p, "tall-for-geese")
-	assert.Equal(t, above, n.Values.Get("times"))
-	assert.Equal(t, tallest, n.Values.Get("tallest_m"))
-	assert.InDelta(t, 0.1016, n.Values.Get("limit_m"), 1e-12)
+	assert.Equal(t, above, n.Values["times"])
+	assert.Equal(t, tallest, n.Values["tallest_m"])
+	assert.InDelta(t, 0.1016, n.Values["limit_m"], 1e-12)
 
 	holding.Land[2].Height = 10.1 * units.HeightCentimetre
 	holding.Season.To = holding.Today.Add(5) // and once, in the first days, on less than that
@@ -75,7 +75,7 @@ func TestGeeseWantShortGrass(t *testing.T) {
 func TestBirdIntervalIsCustom(t *testing.T) {
 	hens := readSmall(t, `"class": "ewe", "head": 5`, `"class": "laying-hen", "head": 5`)
 	n := noteOf(t, plan(t, hens), "bird-interval")
-	assert.Equal(t, 2.0, n.Values.Get("days"))
+	assert.Equal(t, 2.0, n.Values["days"])
 	assert.Contains(t, n.English, "PHILLIPS-BROILERS")
 	hens.Rotations[0].Groups[1].Behind = 0
 	assert.NotContains(t, notes(plan(t, hens)), "bird-interval")
@@ -102,7 +102,7 @@ func TestRegrowthAdvice(t *testing.T) {
 	advice := map[any]string{}
 	for _, c := range p.Cautions {
 		if c.Code == "regrowth bitten" {
-			advice[c.Values.Get("group")] = c.Do
+			advice[c.Values["group"]] = c.Do
 		}
 	}
 	assert.Contains(t, advice["ganders"], "Shorten the stay")

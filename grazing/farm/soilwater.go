@@ -9,7 +9,6 @@ import (
 	"time"
 
 	"example.org/soum/internal/document"
-	"example.org/soum/internal/season"
 	"example.org/soum/rainfall"
 	"example.org/soum/units"
 )
@@ -188,21 +187,21 @@ func (b *WaterAccount) coefficient(end units.End) (float64, error) {
 // settleSoil keeps the account of the root zone's water, where the document asks
 // for one. At the low end of the printed spans the soil holds little and the
 // plants want much.
-func (s *setting) settleSoil() error {
-	b := s.farm.Rain.Balance
+func (r *ready) settleSoil(met *problems) error {
+	b := r.farm.Rain.Balance
 	if b == nil {
 		return nil
 	}
-	coefficient, err := b.coefficient(s.end.Other())
+	coefficient, err := b.coefficient(r.end.Other())
 	if err != nil {
 		return err
 	}
-	bucket, err := b.bucket(s.end)
-	if err = s.notes.keep(err, s.start, s.input.Days); err != nil {
-		return err
+	bucket, err := b.bucket(r.end)
+	if met.keep(err, r.start, r.input.Days); met.err != nil {
+		return met.err
 	}
-	first, last := s.farm.accountSpan()
-	months := s.soilMonths(first, last, coefficient)
+	first, last := r.farm.accountSpan()
+	months := r.soilMonths(first, last, coefficient)
 	water, demand := make([]units.RainDepth, len(months)), make([]units.RainDepth, len(months))
 	for i := range months {
 		water[i], demand[i] = months[i].Rain+months[i].Irrigation, months[i].Demand
@@ -224,21 +223,21 @@ func (s *setting) settleSoil() error {
 			}
 		}
 	}
-	s.soil, s.soilFirst = months, first
+	r.soil, r.soilFirst = months, first
 	return nil
 }
 
 // soilMonths gives the months of the account with their rain, known or normal,
 // the water given and what the plants want.
-func (s *setting) soilMonths(first, last int, coefficient float64) []SoilMonth {
-	rain := &s.farm.Rain
+func (r *ready) soilMonths(first, last int, coefficient float64) []SoilMonth {
+	rain := &r.farm.Rain
 	months := make([]SoilMonth, last-first+1)
 	for i := range months {
 		at := first + i
 		month := at % 12
 		months[i] = SoilMonth{Year: at / 12, Month: month + 1, Rain: rain.Normal[month], Demand: rain.Balance.Reference[month] * units.RainDepth(coefficient)}
 	}
-	for _, m := range s.record {
+	for _, m := range r.record {
 		if i := monthIndex(m.Year, m.Month) - first; i >= 0 && i < len(months) {
 			months[i].Rain, months[i].Known = m.Rain, true
 		}
@@ -250,41 +249,42 @@ func (s *setting) soilMonths(first, last int, coefficient float64) []SoilMonth {
 }
 
 // soilOn gives the month of the account that a date is in.
-func (s *setting) soilOn(date units.Date) *SoilMonth {
-	return &s.soil[monthIndex(date.Year(), date.Month())-s.soilFirst]
+func (r *ready) soilOn(date units.Date) *SoilMonth {
+	return &r.soil[monthIndex(date.Year(), date.Month())-r.soilFirst]
 }
 
-// fillSoil lists the account's months of the plan.
-func (s *setting) fillSoil(plan *Plan, _ *season.Result) error {
-	if s.soil != nil {
-		plan.Soil = append(plan.Soil, s.soil[monthIndex(s.start.Year(), s.start.Month())-s.soilFirst:]...)
+// soil lists the account's months of the plan.
+func soil(r *ready) []SoilMonth {
+	if r.soil == nil {
+		return nil
 	}
-	return nil
+	return slices.Clone(r.soil[monthIndex(r.start.Year(), r.start.Month())-r.soilFirst:])
 }
 
-// remarkSoil says that growth goes by the water of the soil, and by which rule.
-func (s *setting) remarkSoil(plan *Plan) {
+// soilNote says that growth goes by the water of the soil, and by which rule.
+func soilNote(r *ready) Note {
 	guessed := 0
-	for i := range s.soil {
-		if !s.soil[i].Known {
+	for i := range r.soil {
+		if !r.soil[i].Known {
 			guessed++
 		}
 	}
-	driest := &plan.Soil[0]
-	for i := range plan.Soil {
-		if plan.Soil[i].Growth < driest.Growth {
-			driest = &plan.Soil[i]
+	months := soil(r)
+	driest := &months[0]
+	for i := range months {
+		if months[i].Growth < driest.Growth {
+			driest = &months[i]
 		}
 	}
-	rule := s.farm.Rain.Balance.Rule
+	rule := r.farm.Rain.Balance.Rule
 	if rule == 0 {
 		rule = defaultRule
 	}
 	begin := "full, which is ours"
-	if start := s.farm.Rain.Balance.Start; start != nil {
-		begin = s.text(*start) + " full"
+	if start := r.farm.Rain.Balance.Start; start != nil {
+		begin = r.text(*start) + " full"
 	}
-	s.notes.add("growth-by-water", []value{word("rule", rule.String()), number("share", driest.Growth), whole("year", driest.Year), whole("month", driest.Month), whole("months", len(s.soil)), whole("normal_months", guessed)},
-		"Growth goes by the water in the soil, month by month, by the %s rule, and not by the rain of the key months: in %s %s it is %s of what the book has for the month, the least of this plan. Of the %s months of the account %s are not in the record and have normal rain; it began %s. Water enough adds nothing above the book.",
-		said(rule.String()), said(time.Month(driest.Month).String()), whole("", driest.Year), s.said(driest.Growth), whole("", len(s.soil)), whole("", guessed), said(begin))
+	return note("growth-by-water", Values{"rule": rule.String(), "share": float64(driest.Growth), "year": driest.Year, "month": driest.Month, "months": len(r.soil), "normal_months": guessed},
+		"Growth goes by the water in the soil, month by month, by the %s rule, and not by the rain of the key months: in %s %d it is %s of what the book has for the month, the least of this plan. Of the %d months of the account %d are not in the record and have normal rain; it began %s. Water enough adds nothing above the book.",
+		rule, time.Month(driest.Month), driest.Year, r.text(driest.Growth), len(r.soil), guessed, begin)
 }

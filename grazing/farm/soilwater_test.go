@@ -195,9 +195,9 @@ func TestWetGroundCaution(t *testing.T) {
 	at := slices.Index(cautions(p), "wet ground")
 	require.GreaterOrEqual(t, at, 0)
 	c := p.Cautions[at]
-	assert.Equal(t, []string{"2001-05"}, c.Values.Get("months"))
-	assert.Contains(t, c.Values.Get("land"), "plot")
-	assert.InDelta(t, 0, c.Values.Get("deficit_m"), 1e-12)
+	assert.Equal(t, []string{"2001-05"}, c.Values["months"])
+	assert.Contains(t, c.Values["land"], "plot")
+	assert.InDelta(t, 0, c.Values["deficit_m"], 1e-12)
 	assert.Contains(t, c.Why, "2001-05")
 
 	// A store of 80 full at the start of May: rain short of the wanted
@@ -215,8 +215,8 @@ func TestWetGroundCaution(t *testing.T) {
 	holding.Rain.Months["2001-05"] = 97.001 * units.RainMillimetre
 	for _, c := range plan(t, holding).Cautions {
 		if c.Code == "wet ground" {
-			assert.InDelta(t, 0.003, c.Values.Get("limit_m"), 1e-12)
-			assert.InDelta(t, 0.002999, c.Values.Get("deficit_m"), 1e-9)
+			assert.InDelta(t, 0.003, c.Values["limit_m"], 1e-12)
+			assert.InDelta(t, 0.002999, c.Values["deficit_m"], 1e-9)
 		}
 	}
 	holding.Rain.Months["2001-05"] = 0.2

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/soum/herd"
+	"example.org/soum/internal/season"
 	"example.org/soum/units"
 )
 
@@ -24,8 +25,9 @@ type month struct {
 	from, to int // days of the plan; to is the first day of the next
 }
 
-// monthsOf puts the months of the plan, in order, to those of a list.
-func monthsOf(all []month, start units.Date, days int) []month {
+// monthsOf gives the months of a plan, in order.
+func monthsOf(start units.Date, days int) []month {
+	all := make([]month, 0, days/28+2)
 	for from := 0; from < days; {
 		first := start.Add(from)
 		length := first.DaysInMonth()
@@ -36,44 +38,35 @@ func monthsOf(all []month, start units.Date, days int) []month {
 	return all
 }
 
-// spells gives the spells of a group from today to the season's end.
-func (s *setting) spellsOf(group *herd.Group) []spell {
-	starts := append(s.starts[:0], 0)
+// spellsOf gives the spells of a group from today to the season's end.
+func (r *ready) spellsOf(group *herd.Group) (all []spell) {
+	starts := []int{0}
 	for _, e := range group.Events {
-		if day := int(e.Date.Sub(s.start)); day > 0 && day < s.input.Days {
+		if day := int(e.Date.Sub(r.start)); day > 0 && day < r.input.Days {
 			starts = append(starts, day)
 		}
 	}
 	if group.Gain > 0 {
-		for day := 1; day < s.input.Days; day++ {
+		for day := 1; day < r.input.Days; day++ {
 			starts = append(starts, day) // growing, it is another every day
 		}
 	}
 	slices.Sort(starts)
-	starts = slices.Compact(starts)
-	s.starts = starts
-	begin := len(s.spell)
-	for i, from := range starts {
-		to := s.input.Days
-		if i+1 < len(starts) {
-			to = starts[i+1]
-		}
-		state := group.On(s.date(from))
-		if last := len(s.spell) - 1; last >= begin && s.spell[last].state == state {
-			s.spell[last].to = to
+	starts = append(slices.Compact(starts), r.input.Days)
+	for i, from := range starts[:len(starts)-1] {
+		state := group.On(r.date(from))
+		if last := len(all) - 1; last >= 0 && all[last].state == state {
+			all[last].to = starts[i+1]
 			continue
 		}
-		s.spell = append(s.spell, spell{from, to, state})
+		all = append(all, spell{from, starts[i+1], state})
 	}
-	return cut(s.spell, begin)
+	return all
 }
 
 // state gives a group as it stands on a day.
-func (s *setting) state(group, day int) herd.State {
-	all := s.spells[group]
-	if len(all) == 1 {
-		return all[0].state
-	}
+func (r *ready) state(group, day int) herd.State {
+	all := r.spells[group]
 	i := sort.Search(len(all), func(i int) bool { return all[i].to > day })
 	return all[min(i, len(all)-1)].state
 }
@@ -84,34 +77,32 @@ type yearPart struct {
 	season   herd.Season
 }
 
-// settleSeasons tells summer from winter by growth: winter is when no land grows.
-func (s *setting) settleSeasons() {
-	for day := range s.input.Days {
-		season := herd.Winter
-		for i := range s.input.Lands {
-			if s.input.Lands[i].Peak[day] > 0 {
-				season = herd.Summer
-				break
-			}
+// yearParts tells summer from winter by growth: winter is when no land grows.
+func yearParts(in *season.Input) (all []yearPart) {
+	for day := range in.Days {
+		now := herd.Winter
+		if slices.ContainsFunc(in.Lands, func(l season.Land) bool { return l.Peak[day] > 0 }) {
+			now = herd.Summer
 		}
-		if last := len(s.yearParts) - 1; last < 0 || s.yearParts[last].season != season {
-			s.yearParts = append(s.yearParts, yearPart{day, day, season})
+		if last := len(all) - 1; last < 0 || all[last].season != now {
+			all = append(all, yearPart{day, day, now})
 		}
-		s.yearParts[len(s.yearParts)-1].to = day + 1
+		all[len(all)-1].to = day + 1
 	}
+	return all
 }
 
 // drink tells what a group drinks in days that are alike, in order, at one end of the
 // printed span; nothing from the day on for which print has no figure. It tells whether
 // print has any.
-func (s *setting) drink(group int, end units.End, each func(from, to int, drink units.WaterRate)) (known bool) {
-	for _, sp := range s.spells[group] {
-		for _, part := range s.yearParts {
+func (r *ready) drink(group int, end units.End, each func(from, to int, drink units.WaterRate)) (known bool) {
+	for _, sp := range r.spells[group] {
+		for _, part := range r.yearParts {
 			from, to := max(sp.from, part.from), min(sp.to, part.to)
 			if from >= to {
 				continue
 			}
-			drink, err := s.herd[group].WaterOn(s.date(from), part.season, end)
+			drink, err := r.herd[group].WaterOn(r.date(from), part.season, end)
 			if units.Impossible(err) {
 				return known
 			}

@@ -1,6 +1,8 @@
 package farm
 
 import (
+	"fmt"
+
 	"example.org/soum/forage"
 	"example.org/soum/grazing"
 	"example.org/soum/herd"
@@ -17,82 +19,67 @@ type Verdict struct {
 	English  string            `json:"english"`               // the same in one paragraph
 }
 
-// fillVerdict compares the season with what the farm allows.
-func (s *setting) fillVerdict(plan *Plan, r *season.Result) error {
-	v := &plan.Verdict
-	v.Limit = s.neededIn(r, -1)
-	v.Carries = v.Limit == LimitNone && s.waterHolds(s.drinks(), -1, 1)
+// verdict compares the season with what the farm allows.
+func verdict(r *ready, result *season.Result, hay *HayNeed, met *problems) (v Verdict) {
+	v.Limit = r.needs(result, -1)
+	v.Carries = v.Limit == LimitNone && r.waterHolds(r.drinks(), -1, 1)
 	if v.Limit == LimitNone && !v.Carries {
 		v.Limit = LimitWater
 	}
-	for g := range s.herd {
-		state := s.state(g, s.first)
+	for g := range r.herd {
+		state := r.state(g, r.first)
 		each, err := herd.AnimalUnits(state.Weight)
-		if err = s.notes.keep(err, s.start, 1); err != nil {
-			return err
-		}
+		met.keep(err, r.start, 1)
 		v.Herd += units.AnimalUnits(state.Head) * each
 	}
-	var err error
-	v.Textbook, err = s.textbook()
-	return err
+	v.Textbook = textbook(r, met)
+	v.English = r.verdictText(&v, hay)
+	return v
 }
 
 // textbook gives the carrying capacity of the handbook: what the land in
 // rotation grows in a normal year, times the share eaten in a day's stay, over
 // the demand of an animal unit (26 lb a day) for the season's days.
-func (s *setting) textbook() (units.AnimalUnits, error) {
+func textbook(r *ready, met *problems) (total units.AnimalUnits) {
 	use, err := forage.UsableShare(units.Day)
-	if err != nil {
-		return 0, err
-	}
+	met.keep(err, r.start, 1)
 	demand, err := herd.UnitDemand(herd.UnitTwentySixPounds)
-	if err != nil {
-		return 0, err
-	}
-	total := units.AnimalUnits(0)
-	days := units.Days(s.input.Days - s.first)
-	for i := range s.farm.Land {
-		if s.farm.rotationOf(s.farm.Land[i].ID) == nil {
+	met.keep(err, r.start, 1)
+	days := units.Days(r.input.Days - r.first)
+	for i := range r.farm.Land {
+		if r.farm.rotationOf(r.farm.Land[i].ID) == nil {
 			continue
 		}
-		at := &s.lands[i]
-		grown := at.annual * units.Yield(sumShares(at.pasture.Shares))
+		grown := r.lands[i].annual * units.Yield(sumShares(r.lands[i].pasture.Shares))
 		rate, err := grazing.CarryingCapacity(grown, use, demand, days)
-		if err = s.notes.keep(err, s.start, 1); err != nil {
-			return 0, err
-		}
-		total += units.AnimalUnits(float64(rate) * float64(s.farm.Land[i].area()))
+		met.keep(err, r.start, 1)
+		total += units.AnimalUnits(float64(rate) * float64(r.farm.Land[i].area()))
 	}
-	return total, nil
+	return total
 }
 
-// tellVerdict writes the verdict in one paragraph.
-func (s *setting) tellVerdict(plan *Plan) {
-	v, n := &plan.Verdict, s.notes
-	waiting := plan.Hay.Opening
-	short := plan.Hay.Eaten - waiting
-	if short < 1e-9*plan.Hay.Eaten { // rounding
+// verdictText writes the verdict in one paragraph.
+func (r *ready) verdictText(v *Verdict, hay *HayNeed) string {
+	short := hay.Eaten - hay.Opening
+	if short < 1e-9*hay.Eaten { // rounding
 		short = 0
 	}
-	n.say("From %s to %s ", day("", plan.From), day("", plan.To))
+	text := fmt.Appendf(nil, "From %s to %s ", r.date(r.first), r.farm.Season.To)
 	switch {
 	case v.Carries && short == 0:
-		n.say("the land carries this herd (%s) on grass alone.", s.said(v.Herd))
+		text = fmt.Appendf(text, "the land carries this herd (%s) on grass alone.", r.text(v.Herd))
 	case v.Carries:
-		n.say("the land carries this herd (%s) with %s of dry matter out of the hay it has.", s.said(v.Herd), s.said(short))
+		text = fmt.Appendf(text, "the land carries this herd (%s) with %s of dry matter out of the hay it has.", r.text(v.Herd), r.text(short))
 	case v.Limit == LimitWater:
-		n.say("this herd (%s) drinks more than the water source gives.", s.said(v.Herd))
+		text = fmt.Appendf(text, "this herd (%s) drinks more than the water source gives.", r.text(v.Herd))
 	default:
-		n.say("the land does not carry this herd (%s) as planned: %s, and feed for %s of dry matter is wanted.",
-			s.said(v.Herd), said(limitWords[v.Limit]), s.said(short))
-		if plan.Hay.Short > 0 {
-			n.say(" Hay of %s is to be found beyond the %s in store and the %s of the cuts.", s.said(plan.Hay.Short), s.said(plan.Hay.Store), s.said(plan.Hay.Made))
+		text = fmt.Appendf(text, "the land does not carry this herd (%s) as planned: %s, and feed for %s of dry matter is wanted.", r.text(v.Herd), limitWords[v.Limit], r.text(short))
+		if hay.Short > 0 {
+			text = fmt.Appendf(text, " Hay of %s is to be found beyond the %s in store and the %s of the cuts.", r.text(hay.Short), r.text(hay.Store), r.text(hay.Made))
 		}
 	}
-	if waiting > 0 {
-		n.say(" Before there is grass for them, and of groups in no rotation, %s of feed is wanted; it does not count against the land.", s.said(waiting))
+	if hay.Opening > 0 {
+		text = fmt.Appendf(text, " Before there is grass for them, and of groups in no rotation, %s of feed is wanted; it does not count against the land.", r.text(hay.Opening))
 	}
-	n.say(" The textbook sum (yield × use ÷ demand) gives %s; the season, which counts rest and the months, decides.", s.said(v.Textbook))
-	n.end(entry{kind: entryVerdict})
+	return string(fmt.Appendf(text, " The textbook sum (yield × use ÷ demand) gives %s; the season, which counts rest and the months, decides.", r.text(v.Textbook)))
 }

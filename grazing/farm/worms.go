@@ -2,6 +2,7 @@ package farm
 
 import (
 	"math"
+	"slices"
 	"sync"
 
 	"example.org/soum/herd"
@@ -9,29 +10,32 @@ import (
 	"example.org/soum/units"
 )
 
-// fillWorms marks the visits of sheep and goats by what they may pick up from
-// stock with the same worms that was on the ground before. Print has the days of
-// worms for sheep and goats alone.
-func (s *setting) fillWorms(plan *Plan, r *season.Result) error {
-	if !s.any(hasWormDays) {
-		return nil
+// wormed marks the visits of sheep and goats by what they may pick up from stock with the
+// same worms that was on the ground before, and counts them by group. Published sources
+// have the days of worms for sheep and goats alone.
+func wormed(r *ready, result *season.Result, visits [][]Visit, met *problems) []tally {
+	w := worms{
+		visits: visits, groups: make([]wormGroup, 0, len(r.herd)), last: make([]int, len(r.lands)),
+		grounds: make([]dunged, 0, len(visits)), droppings: make([]dropping, 0, 2*len(visits)), tallies: make([]tally, len(r.herd)),
 	}
-	risks, err := wormReturns(s.wormRule())
-	if err != nil {
-		return err
+	any := false
+	for g := range r.herd {
+		kind := r.herd[g].Class.Kind
+		any = any || hasWormDays(kind)
+		w.groups = append(w.groups, wormGroup{r.farm.Groups[g].ID, hasWormDays(kind), herd.SharesWorms(kind, herd.Sheep)}) // and goats, which have the same
 	}
-	w := worms{setting: s, plan: plan, risks: risks}
-	s.last, s.tallies, s.leaves = zeros(s.last, len(s.lands)), zeros(s.tallies, len(s.herd)), zeros(s.leaves, len(s.herd))
-	s.grounds, s.droppings = s.grounds[:0], s.droppings[:0]
-	for g, kind := range s.kinds {
-		s.leaves[g] = herd.SharesWorms(kind, herd.Sheep) // and goats, which have the same
+	if !any {
+		return w.tallies
 	}
-	for i := range plan.Moves {
-		w.drop(i, &r.Moves[i])
+	var err error
+	w.risks, err = wormReturns(r.wormRule())
+	met.keep(err, r.start, r.input.Days)
+	for i := range visits {
+		w.drop(i, &result.Moves[i])
 		w.search(i)
 		w.tally(i)
 	}
-	return nil
+	return w.tallies
 }
 
 func hasWormDays(kind herd.Kind) bool { return kind == herd.Sheep || kind == herd.Goats }
@@ -63,17 +67,27 @@ func wormReturns(rule herd.RestRule) ([]wormReturn, error) {
 	return returns, nil
 }
 
-// worms is what fillWorms goes by.
+// worms is the ground by who was on it.
 type worms struct {
-	*setting
-	plan  *Plan
-	risks []wormReturn // of stock that shares worms, by days
+	visits    [][]Visit    // by move
+	groups    []wormGroup  // of the farm
+	risks     []wormReturn // of stock that shares worms, by days
+	last      []int        // by land: 1 and the last move to it
+	grounds   []dunged     // by move
+	droppings []dropping
+	tallies   []tally // by group
+}
+
+// wormGroup is a group as far as worms go.
+type wormGroup struct {
+	id           string
+	host, leaves bool // sheep or goats; stock that leaves worms which they pick up
 }
 
 // dropping is a visit of a group whose worms a group of sheep or goats may pick up.
 type dropping struct {
 	from, to     units.Date
-	group, visit int32
+	group, visit int
 }
 
 // dunged is a move as far as worms go.
@@ -83,7 +97,7 @@ type dunged struct {
 	before    int        // the move to the same land before; -1: none
 	earlier   int        // the last one of the pass before; -1: none
 	until     units.Date // the last day of the droppings of this move and those before; noDung where there are none
-	droppings part
+	droppings []dropping
 }
 
 // noDung is the day of the last droppings where nobody with these worms has been.
@@ -99,31 +113,26 @@ func (w *worms) drop(move int, m *season.Move) {
 			g.earlier = g.before
 		}
 	}
-	g.droppings.from = len(w.droppings)
-	visits, at := w.plan.Moves[move].Visits, w.moves[move].from
+	from, visits := len(w.droppings), w.visits[move]
 	for i := range visits {
-		if group := w.visitors[at+i]; w.leaves[group] {
-			w.droppings = append(w.droppings, dropping{visits[i].From, visits[i].To, group, int32(i)})
+		group := slices.IndexFunc(w.groups, func(g wormGroup) bool { return g.id == visits[i].Group })
+		if w.groups[group].leaves {
+			w.droppings = append(w.droppings, dropping{visits[i].From, visits[i].To, group, i})
 			g.until = max(g.until, visits[i].To)
 		}
 	}
-	g.droppings.to = len(w.droppings)
+	g.droppings = w.droppings[from:len(w.droppings):len(w.droppings)]
 	w.grounds = append(w.grounds, g)
 	w.last[m.Land] = move + 1
-}
-
-// of gives the droppings of a move.
-func (w *worms) of(move int) []dropping {
-	at := w.grounds[move].droppings
-	return w.droppings[at.from:at.to]
 }
 
 // search gives each visit of sheep or goats to a move the worst class of what the visits
 // of earlier moves to the same ground, or of its own, have left for it.
 func (w *worms) search(move int) {
-	is, hosts, visits := w.grounds[move], w.of(move), w.plan.Moves[move].Visits
+	is, visits := w.grounds[move], w.visits[move]
+	hosts := is.droppings
 	for i := range hosts {
-		if hasWormDays(w.kinds[hosts[i].group]) {
+		if w.groups[hosts[i].group].host {
 			visits[hosts[i].visit].Worms = herd.ReturnOtherHost
 		}
 	}
@@ -160,7 +169,7 @@ func (w *worms) add(move int, hosts []dropping, visits []Visit) (more bool) {
 
 // left gives the worst class of what the visits of a move have left for another.
 func (w *worms) left(move int, host *dropping) herd.WormReturn {
-	worst, all := herd.ReturnOtherHost, w.of(move)
+	worst, all := herd.ReturnOtherHost, w.grounds[move].droppings
 	for i := range all {
 		was := &all[i]
 		if was.to >= host.from {
@@ -179,7 +188,7 @@ type tally struct {
 }
 
 func (w *worms) tally(move int) {
-	visits, hosts := w.plan.Moves[move].Visits, w.of(move)
+	visits, hosts := w.visits[move], w.grounds[move].droppings
 	for i := range hosts {
 		v, t := &visits[hosts[i].visit], &w.tallies[hosts[i].group]
 		t.visits++
@@ -195,30 +204,25 @@ func (w *worms) tally(move int) {
 	}
 }
 
-func (s *setting) kindOf(group string) herd.Kind { return s.classOf(group).Kind }
-
-func (s *setting) classOf(group string) *herd.Class { return &s.herd[s.farm.groupIndex(group)].Class }
-
 // wormRule is the rule of rest that the document asks for.
-func (s *setting) wormRule() herd.RestRule {
-	if s.farm.WormRest == 0 {
+func (r *ready) wormRule() herd.RestRule {
+	if r.farm.WormRest == 0 {
 		return herd.RestTemperate
 	}
-	return s.farm.WormRest
+	return r.farm.WormRest
 }
 
-// remarkWorms tells of each group of sheep or goats how often it comes to ground
-// whose larvae are alive, and by whose rule.
-func (s *setting) remarkWorms() {
-	for g := range s.farm.Groups {
-		id := s.farm.Groups[g].ID
-		if !hasWormDays(s.kinds[g]) {
+// wormNotes tells of each group of sheep or goats how often it comes to ground whose
+// larvae are alive, and by whose rule.
+func wormNotes(r *ready, tallies []tally) (all []Note) {
+	for g := range r.herd {
+		id, t := r.farm.Groups[g].ID, &tallies[g]
+		if !hasWormDays(r.herd[g].Class.Kind) || t.infective == 0 {
 			continue
 		}
-		if t := &s.tallies[g]; t.infective > 0 {
-			rule := s.wormRule().String()
-			s.notes.add("worms", []value{word("group", id), whole("visits", t.visits), whole("infective", t.infective), whole("peak", t.peak), day("first", t.first), word("rule", rule)},
-				"%s come %s times of %s to ground where worms left by their like can be alive, %s of them at the peak of the larvae; first on %s. Reckoned by the rule \"%s\" of rest; sources differ, and worm_rest chooses [EXT-GOAT-WORMS, NCAT-WORMS, WVU-WORMS]. Rest cures nothing: have dung counted and ask a vet.", said(id), whole("", t.infective), whole("", t.visits), whole("", t.peak), day("", t.first), said(rule))
-		}
+		rule := r.wormRule().String()
+		all = append(all, note("worms", Values{"group": id, "visits": t.visits, "infective": t.infective, "peak": t.peak, "first": t.first.String(), "rule": rule},
+			"%s come %d times of %d to ground where worms left by their like can be alive, %d of them at the peak of the larvae; first on %s. Reckoned by the rule \"%s\" of rest; sources differ, and worm_rest chooses [EXT-GOAT-WORMS, NCAT-WORMS, WVU-WORMS]. Rest cures nothing: have dung counted and ask a vet.", id, t.infective, t.visits, t.peak, t.first, rule))
 	}
+	return all
 }
