@@ -46,7 +46,7 @@ func (r *run) visit(rot *rotation, lag int) {
 			continue
 		}
 		first, last := len(l.stretches), -1
-		for i := range l.stretches {
+		for i := 0; i < len(l.stretches) && l.visits[r.day] > 0; i++ {
 			if s := &l.stretches[i]; len(s.visits) > 0 && r.serve(rot, l, s, lag) {
 				first, last = min(first, i), i
 			}

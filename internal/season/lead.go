@@ -101,18 +101,18 @@ func (r *run) earlyMark(rot *rotation) {
 // waitsForEarly tells whether the early mark can matter today: ground that nobody has
 // bitten this season stands below the least mass, but not below any early mark.
 func (r *run) waitsForEarly(rot *rotation) bool {
-	if rot.grazed {
+	if rot.settled {
 		return false
 	}
-	rot.grazed = true
+	rot.settled = true
 	waits := false
 	for _, at := range rot.Lands {
 		l := &r.lands[at]
 		l.early = l.least
 		for i := range l.stretches {
-			if s := &l.stretches[i]; r.fresh(s) {
-				rot.grazed = false
-				waits = waits || (s.gap > l.least && s.gap <= l.lowest*(1+same))
+			if s := &l.stretches[i]; s.gap > l.least && r.fresh(s) {
+				rot.settled = false
+				waits = waits || s.gap <= l.lowest*(1+same)
 			}
 		}
 	}

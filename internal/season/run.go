@@ -14,7 +14,7 @@ type rotation struct {
 	wantsOf int
 	asked   []float64 // of each member, of those who eat now
 	given   int       // the last day of visits that were due before the first; -1: none
-	grazed  bool      // all ground has been bitten this season
+	settled bool      // the early mark matters no more: all ground that nobody has bitten this season stands at the least mass
 	busy    int       // the last day of the strip that the leaders stand on; -1: none
 	short   []Reason  // by day: why the leaders found too little
 }
