@@ -10,6 +10,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strconv"
 
 	"example.org/soum/grazing/farm"
@@ -110,7 +111,7 @@ var movesHeader = []string{
 	"height_m", "leave_m", "left (m)", "stock_density_kg_m2", "ready_again", "group", "in", "out", "animals (AU)", "eaten_kg",
 }
 
-// movesCSV gives all moves, a row for each visit of a group. Out is the day on which
+// movesCSV gives all moves, those of ground under way first, a row for each visit of a group. Out is the day on which
 // it leaves; an animal unit is what eats 26 lb of dry matter a day.
 func movesCSV(_ *farm.Farm, plan *farm.Plan) ([]byte, error) {
 	unit, err := herd.UnitDemand(herd.UnitTwentySixPounds)
@@ -120,9 +121,8 @@ func movesCSV(_ *farm.Farm, plan *farm.Plan) ([]byte, error) {
 	var b bytes.Buffer
 	w := csv.NewWriter(&b)
 	rows := [][]string{movesHeader}
-	for i := range plan.Moves {
-		m := &plan.Moves[i]
-		row := moveCells(m)
+	for _, m := range slices.Concat(plan.UnderWay, plan.Moves) {
+		row := moveCells(&m)
 		for _, v := range m.Visits {
 			out := v.To.Add(1)
 			animals := float64(v.Eaten) / float64(out.Sub(v.From)) / float64(unit)

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"image/color"
+	"slices"
 	"strings"
 	"time"
 
@@ -224,8 +225,7 @@ func addGroups(p *plot.Plot, holding *farm.Farm, plan *farm.Plan, bands map[stri
 		length[holding.Land[i].ID] = holding.Land[i].Length
 	}
 	for g := range holding.Groups {
-		for i := range plan.Moves {
-			m := &plan.Moves[i]
+		for _, m := range slices.Concat(plan.UnderWay, plan.Moves) {
 			low, high := bands[m.Land].piece(m.From, m.To, length[m.Land])
 			for _, v := range m.Visits {
 				if v.Group != holding.Groups[g].ID {

@@ -157,7 +157,7 @@ func (r *report) moves() {
 	first := r.firstDay()
 	last := min(first.Add(r.days-1), r.plan.To)
 	r.heading("Moves from %s to %s", long(first), long(last))
-	r.paragraph("A row is a strip to open or a paddock to enter. Distances run along the lane from its start. Height is what the plan expects when the animals come; leave is what the last of them should leave standing; again is the day from which it can be grazed anew. Walk the ground first: where the grass is shorter, measure and plan again.")
+	r.paragraph("A row is a strip to open or a paddock to enter%s. Distances run along the lane from its start. Height is what the plan expects when the animals come; leave is what the last of them should leave standing; again is the day from which it can be grazed anew. Walk the ground first: where the grass is shorter, measure and plan again.", r.openedBefore())
 	for i := range r.farm.Rotations {
 		rotation := &r.farm.Rotations[i]
 		fmt.Fprintf(r, "\n%s\n", oneLine(order(rotation)))
@@ -181,8 +181,22 @@ func (r *report) firstDay() units.Date {
 	return max(first, r.plan.Today)
 }
 
-// movesOf gives the moves of a rotation from one day to another.
+// openedBefore explains the rows of ground under way, where there are any.
+func (r *report) openedBefore() string {
+	if len(r.plan.UnderWay) == 0 {
+		return ""
+	}
+	return ", and one of an earlier day is ground opened before, to which somebody is still to come"
+}
+
+// movesOf gives the moves of a rotation from one day to another, and before them the
+// ground opened earlier to which somebody is still to come.
 func (r *report) movesOf(rotation int, first, last units.Date) (rows []*farm.Move) {
+	for i := range r.plan.UnderWay {
+		if m := &r.plan.UnderWay[i]; m.Rotation == rotation {
+			rows = append(rows, m)
+		}
+	}
 	for i := range r.plan.Moves {
 		if m := &r.plan.Moves[i]; m.Rotation == rotation && m.Date >= first && m.Date <= last {
 			rows = append(rows, m)
@@ -204,7 +218,7 @@ func order(rotation *farm.Rotation) string {
 // for any move are left out when printed.
 func (r *report) moveColumns(rotation *farm.Rotation, moves []*farm.Move) []column {
 	s := r.farm.Units
-	length, height, area := unitOf(units.Length(0), s), unitOf(units.Height(0), s), unitOf(units.Area(0), s)
+	length, tall, area := unitOf(units.Length(0), s), unitOf(units.Height(0), s), unitOf(units.Area(0), s)
 	strip := func(print func(*farm.Move) string) func(*farm.Move) string {
 		return func(m *farm.Move) string {
 			if m.Length == 0 {
@@ -221,8 +235,8 @@ func (r *report) moveColumns(rotation *farm.Rotation, moves []*farm.Move) []colu
 		{head: "strip", unit: length, cells: each(moves, strip(func(m *farm.Move) string { return number(m.Length, s) }))},
 		{head: "paces", cells: each(moves, paces)},
 		{head: "whole", unit: area, cells: each(moves, func(m *farm.Move) string { return wholePaddock(m, s) })},
-		{head: "height", unit: height, cells: each(moves, func(m *farm.Move) string { return number(m.Height, s) })},
-		{head: "leave", unit: height, cells: each(moves, func(m *farm.Move) string { return number(m.Leave, s) })},
+		{head: "height", unit: tall, cells: each(moves, func(m *farm.Move) string { return height(m, s) })},
+		{head: "leave", unit: tall, cells: each(moves, func(m *farm.Move) string { return number(m.Leave, s) })},
 	}
 	for _, member := range rotation.Groups {
 		columns = append(columns, column{head: member.Group, cells: each(moves, func(m *farm.Move) string { return stay(m, member.Group) })})
@@ -243,6 +257,14 @@ func wholePaddock(m *farm.Move, s units.System) string {
 		return ""
 	}
 	return number(m.Area, s)
+}
+
+// height is that of the grass when the ground is opened.
+func height(m *farm.Move, s units.System) string {
+	if m.Height == 0 {
+		return ""
+	}
+	return number(m.Height, s)
 }
 
 func paces(m *farm.Move) string {

@@ -3,6 +3,7 @@ package farm_test
 import (
 	"fmt"
 	"os"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -16,7 +17,7 @@ import (
 // TestFollowedPlanGoesOn: a plan made from the document of a later day, written and read,
 // has the moves and the masses of the plan that was followed up to then.
 func TestFollowedPlanGoesOn(t *testing.T) {
-	compared := 0
+	compared, underWay := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
 		holding := drawFarm(t)
 		holding.Rotations[0].Groups[1].Behind = units.Days(rapid.IntRange(0, 6).Draw(t, "lag"))
@@ -56,9 +57,29 @@ func TestFollowedPlanGoesOn(t *testing.T) {
 			require.InDelta(t, float64(was.Fed), float64(d.Fed), 1e-6*(1+float64(was.Wanted)), "day %d", i)
 			require.InDelta(t, float64(was.Counted), float64(d.Counted), 1e-6*(1+float64(was.Wanted)), "day %d", i)
 		}
+		require.Equal(t, whoIsWhere(once, today), whoIsWhere(again, today))
+		for _, m := range again.UnderWay {
+			require.Less(t, m.Date, today)
+			require.NotEmpty(t, m.Visits)
+			underWay++
+		}
 		compared += len(want)
 	})
 	assert.Greater(t, compared, 1000)
+	assert.Greater(t, underWay, 100)
+}
+
+// whoIsWhere lists group, land and day of every visit from a day on.
+func whoIsWhere(p *farm.Plan, from units.Date) map[string]bool {
+	all := map[string]bool{}
+	for _, m := range slices.Concat(p.UnderWay, p.Moves) {
+		for _, v := range m.Visits {
+			for day := max(v.From, from); day <= v.To; day++ {
+				all[fmt.Sprintln(v.Group, m.Land, day)] = true
+			}
+		}
+	}
+	return all
 }
 
 func byHand(t *testing.T, number int) *farm.Farm {

@@ -9,11 +9,15 @@ import (
 	"example.org/soum/units"
 )
 
-// moves gives the moves with who came to each.
-func moves(r *ready, result *season.Result, visits [][]Visit, met *problems) []Move {
-	all, ready := make([]Move, len(result.Moves)), make([]units.Date, len(result.Moves))
+// moves gives the moves with who came to each, those of ground that was opened before
+// today apart.
+func moves(r *ready, result *season.Result, visits [][]Visit, met *problems) (underWay, planned []Move) {
+	all, ready, before := make([]Move, len(result.Moves)), make([]units.Date, len(result.Moves)), 0
 	for i := range result.Moves {
 		m := &result.Moves[i]
+		if m.Day < 0 {
+			before++
+		}
 		all[i] = r.move(m, met)
 		all[i].Visits = visits[i]
 		if m.Ready >= 0 && m.Ready < r.input.Days {
@@ -21,7 +25,8 @@ func moves(r *ready, result *season.Result, visits [][]Visit, met *problems) []M
 			all[i].ReadyAgain = &ready[i]
 		}
 	}
-	return all
+	over := func(m Move) bool { return len(m.Visits) == 0 } // but for the leaders' choice to stay on
+	return slices.DeleteFunc(all[:before:before], over), all[before:]
 }
 
 // visits gives the visits to the ground of each move, those of a group of one day each
@@ -38,9 +43,6 @@ func visits(r *ready, result *season.Result) [][]Visit {
 	}
 	for i := range result.Visits {
 		v := &result.Visits[i]
-		if v.Move < 0 {
-			continue // on ground of before the first day
-		}
 		of, group := &all[v.Move], r.farm.Groups[v.Group].ID
 		at := slices.IndexFunc(*of, func(before Visit) bool { return before.Group == group })
 		if at < 0 {
@@ -60,10 +62,14 @@ func (r *ready) move(m *season.Move, met *problems) Move {
 		Date: date, Rotation: m.Rotation, Land: land.ID, Pass: m.Pass, Stay: units.Days(m.Stay), Below: m.Below,
 		Area: units.Area((m.To - m.From) * r.input.Lands[m.Land].Width), Leave: at.leaveHeight,
 	}
-	r.meetStay(m, met)
 	var err error
-	move.Height, err = forage.HeightOf(units.Yield(m.Before), at.density)
-	met.keep(err, date, 1)
+	if m.Day >= 0 {
+		r.meetStay(m, met)
+		move.Height, err = forage.HeightOf(units.Yield(m.Before), at.density)
+		met.keep(err, date, 1)
+		move.Density, err = grazing.StockDensity(r.weightOn(m.Day, m.Rotation), move.Area)
+		met.keep(err, date, 1)
+	}
 	if m.After > 0 {
 		move.Left, err = forage.HeightOf(units.Yield(m.After), at.density)
 		met.keep(err, date, 1)
@@ -71,8 +77,6 @@ func (r *ready) move(m *season.Move, met *problems) Move {
 			move.Leave = move.Left
 		}
 	}
-	move.Density, err = grazing.StockDensity(r.weightOn(m.Day, m.Rotation), move.Area)
-	met.keep(err, date, 1)
 	if land.isPaddock() {
 		return move
 	}

@@ -19,6 +19,7 @@ type Plan struct {
 	Months   []Month         `json:"months"`            // the balance by month
 	Births   []ExpectedBirth `json:"births"`            // those of the document
 	Changes  []Change        `json:"changes"`           // of head, stage and weight, by date
+	UnderWay []Move          `json:"under_way"`         // ground opened before today to which somebody is still to come
 	Moves    []Move          `json:"moves"`             // who goes where, in order
 	Feeding  []Feeding       `json:"feeding"`           // days fed in place of grass
 	Surplus  []Surplus       `json:"surplus"`           // ground that outgrows the mower's mark
@@ -50,7 +51,9 @@ type Month struct {
 	Standing units.DryMatter `json:"standing_kg"` // at the month's end
 }
 
-// Move is a strip opened, or a paddock entered, and who comes there when.
+// Move is a strip opened, or a paddock entered, and who comes there when. Of ground under
+// way only what is still to come is told: visits from today on, and no pass, height or
+// density; its date is the latest on which it can have been opened.
 type Move struct {
 	Date       units.Date         `json:"date"`                // the day it is opened
 	Rotation   int                `json:"rotation"`            // its place in the document
@@ -228,7 +231,7 @@ func plan(r *ready, result *season.Result) (*Plan, error) {
 	p.Births, p.Changes = document.Listed(births(r, met)), document.Listed(changes(r))
 	visits := visits(r, result)
 	worms := wormed(r, result, visits, met)
-	p.Moves = document.Listed(moves(r, result, visits, met))
+	p.UnderWay, p.Moves = moves(r, result, visits, met)
 	p.Feeding, p.Surplus = document.Listed(feeding(r, result)), document.Listed(surplus(r, result))
 	p.Passes, p.Soil = passes(r, p.Moves, met), document.Listed(soil(r))
 	p.Hay, p.Water, p.Manure = hay(r, result), water(r), manure(r, met)

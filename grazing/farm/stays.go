@@ -15,7 +15,7 @@ func stayNotes(r *ready, result *season.Result) (all []Note) {
 		var first, firstBelow *season.Move
 		for k := range result.Moves {
 			m := &result.Moves[k]
-			if m.Rotation != i {
+			if m.Rotation != i || m.Day < 0 {
 				continue
 			}
 			if moves++; moves == 1 {
@@ -61,7 +61,7 @@ func wireNotes(r *ready, result *season.Result) (all []Note) {
 	for k := range result.Moves {
 		m := &result.Moves[k]
 		l, rot := &r.input.Lands[m.Land], &r.input.Rotations[m.Rotation]
-		if !l.Paddock || m.Want <= 0 {
+		if !l.Paddock || m.Want <= 0 || m.Day < 0 {
 			continue
 		}
 		spare := max(0, m.After-l.Leave) * l.Width * l.Length * rot.Use[0]

@@ -92,28 +92,57 @@ func (r *run) begin(in *Input) {
 }
 
 // goOn takes up what was under way on the morning of the first day: the visits due and
-// the front.
+// the front. Ground to which somebody is still to come is a move of before the first day.
 func (r *run) goOn(rot *rotation) {
 	for _, at := range rot.Lands {
 		l := &r.lands[at]
-		for i := range l.Stretches {
-			s := &l.stretches[i]
-			for _, d := range l.Stretches[i].Due {
-				m := slices.IndexFunc(rot.Members, func(m Member) bool { return m.Group == d.Group })
-				if m >= 0 && d.Day >= 0 && d.Day < len(l.visits) {
-					r.keep(l, s, visit{int32(m), int32(d.Day), d.Eat / l.area(s), d.Use})
-					rot.given = max(rot.given, d.Day)
-					if rot.Members[m].Lag == 0 {
-						rot.busy = max(rot.busy, d.Day)
-					}
-				}
+		if l.stay.Days > 0 {
+			l.stayMove = r.opened(r.underWay(rot, l, l.stay.From, 0, l.Length))
+			for i := range l.stretches {
+				l.stretches[i].move = int32(l.stayMove)
 			}
+		}
+		for i := range l.Stretches {
+			r.goOnWith(rot, l, i)
 		}
 	}
 	if rot.At > 0 {
 		l := &r.lands[rot.Lands[rot.Front]]
 		rot.front, rot.at, l.passes = rot.Front, rot.At, 1
 	}
+}
+
+// goOnWith takes up the visits due on a stretch.
+func (r *run) goOnWith(rot *rotation, l *land, i int) {
+	s, opened := &l.stretches[i], -1
+	for _, d := range l.Stretches[i].Due {
+		m := slices.IndexFunc(rot.Members, func(m Member) bool { return m.Group == d.Group })
+		if m < 0 || d.Day < 0 || d.Day >= len(l.visits) {
+			continue
+		}
+		r.keep(l, s, visit{int32(m), int32(d.Day), d.Eat / l.area(s), d.Use})
+		opened = min(opened, d.Day-rot.Members[m].Lag)
+		rot.given = max(rot.given, d.Day)
+		if rot.Members[m].Lag == 0 {
+			rot.busy = max(rot.busy, d.Day)
+		}
+	}
+	if len(s.visits) == 0 {
+		return
+	}
+	if i > 0 && !r.brief { // a strip may lie over several stretches
+		if before := l.stretches[i-1].move; before >= 0 && r.result.Moves[before].Day == opened {
+			s.move, r.result.Moves[before].To = before, s.to
+			return
+		}
+	}
+	s.move = int32(r.opened(r.underWay(rot, l, opened, s.from, s.to)))
+}
+
+// underWay gives the move of ground that was opened before the first day, of which no
+// more is known than what is still to come.
+func (r *run) underWay(rot *rotation, l *land, opened int, from, to float64) Move {
+	return Move{Day: opened, Rotation: rot.index, Land: l.index, From: from, To: to, Stay: max(1, l.stay.Days), Planned: l.stay.Planned, Ready: -1}
 }
 
 // standing gives what stood in the evening before.
