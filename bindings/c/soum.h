@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 2062771984 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 1396134340 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -1095,7 +1095,8 @@ enum soum_farm_limit {
 	SOUM_FARM_LIMIT_GRASS = 2, /* "grass" */
 	SOUM_FARM_LIMIT_REST = 3, /* "rest" */
 	SOUM_FARM_LIMIT_WINTER = 4, /* "winter" */
-	SOUM_FARM_LIMIT_WATER = 5 /* "water" */
+	SOUM_FARM_LIMIT_WATER = 5, /* "water" */
+	SOUM_FARM_LIMIT_ROOM = 6 /* "room" */
 };
 enum soum_farm_rain_so_far {
 	SOUM_FARM_RAIN_SO_FAR_UNKNOWN = 1, /* "unknown" */
@@ -9400,6 +9401,10 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       carries, every other group as it stands: Carries of each, in the order
  *       of the rotations. Of a rotation that begins without animals, since its
  *       young are still to come, nothing is told.
+ *   farm.CarriesEach            document
+ *       Tells how many head the land carries of every group that is in a
+ *       rotation and begins with animals, every other group as it stands:
+ *       Carries of each, in the order of the rotations.
  *   farm.Carries                document, group
  *       Tells how many head of a group the land carries with every other group
  *       as it stands: the largest whole number such that with it and with

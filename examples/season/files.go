@@ -52,11 +52,11 @@ func (o *options) outputs(holding *farm.Farm, plan *farm.Plan) ([]output, error)
 			return all, nil
 		}
 	}
-	leaders, err := holding.Leaders()
+	room, err := holding.CarriesEach()
 	if err != nil {
 		return nil, inputError{err}
 	}
-	return append(all, output{standardOutput, []byte(o.text(holding, plan, leaders))}), nil
+	return append(all, output{standardOutput, []byte(o.text(holding, plan, room))}), nil
 }
 
 // picture gives the path of a picture, "" where none was asked for.

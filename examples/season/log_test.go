@@ -87,13 +87,13 @@ func TestPrintsTheRecords(t *testing.T) {
 	require.Contains(t, oneSpace(good(t, "-log", log, "-today", logDay)), `Of the land nothing is added up: log, line 2, column`)
 }
 
-// TestHayOfALogIsTold: what the store leaves out stands under the hay, and beside the
-// head that the land would carry; a plan of the farm's own day says nothing of it.
+// TestHayOfALogIsTold: what the store leaves out stands under the hay, and after
+// the verdict; a plan of the farm's own day says nothing of it.
 func TestHayOfALogIsTold(t *testing.T) {
 	text := oneSpace(good(t, "-log", "data/moves.csv", "-today", "2001-06-15"))
 	_, hay, _ := strings.Cut(text, "From the cuts of this plan: 0 lb.")
 	require.Regexp(t, `^ Short: 0 lb\. As carried on to 2001-06-15: hay in store is carried over as it stood, .* the cut of meadow 4 on 2001-06-04 gave [0-9],[0-9]{3} lb by the heights reckoned; none of that is in the store yet\.`, hay)
-	require.Contains(t, text, "The hay counted here is what the farm's file has in store; what that leaves out stands under Hay. The land on")
+	require.Contains(t, text, "The hay counted here is what the farm's file has in store; what that leaves out stands under Hay. Room for each group")
 	require.NotContains(t, good(t), "The hay counted here")
 	require.NotContains(t, good(t), farm.LogNote)
 }

@@ -13,6 +13,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -110,7 +111,7 @@ func TestPrintsThePlan(t *testing.T) {
 		printed := good(t, "-units", system.String())
 		text := oneSpace(printed)
 		at := 0
-		for _, head := range []string{"Grazing plan, Friday 20 April 2001 to Wednesday 31 October 2001", "Balance by month", "Moves from Friday 20 April 2001 to Thursday 3 May 2001",
+		for _, head := range []string{"Grazing plan, Friday 20 April 2001 to Wednesday 31 October 2001", "Room for each group", "Balance by month", "Moves from Friday 20 April 2001 to Thursday 3 May 2001",
 			"Passes over the land", "If it stays dry", "Hay", "Water on the thirstiest day", "Manure", "Fence", "Notes", "Cautions"} {
 			next := strings.Index(printed[at:], "\n"+head)
 			if at == 0 {
@@ -120,11 +121,13 @@ func TestPrintsThePlan(t *testing.T) {
 			at += next + 1
 		}
 		require.Contains(t, text, oneSpace(plan.Verdict.English))
-		leaders, err := holding.Leaders()
+		require.Contains(t, text, oneSpace(plan.Verdict.Growth))
+		room, err := holding.CarriesEach()
 		require.NoError(t, err)
-		require.Len(t, leaders, 2)
-		for _, leader := range leaders {
-			require.Contains(t, text, oneSpace(leader.English))
+		require.Len(t, room, 4)
+		for _, c := range room {
+			head := holding.Groups[slices.IndexFunc(holding.Groups, func(g farm.Group) bool { return g.ID == c.Group })].Head
+			require.Regexp(t, fmt.Sprintf(`\n%s +%v +(≥ )?%d +(≥ )?%d +(≥ )?%d +%s`, c.Group, head, c.Low, c.Middle, c.High, c.Limits[1]), printed)
 		}
 		require.NotEmpty(t, plan.Cautions)
 		last := strings.LastIndex(text, "Cautions:")

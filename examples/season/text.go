@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 	"time"
 
@@ -16,19 +17,19 @@ import (
 // report is the plan as text.
 type report struct {
 	strings.Builder
-	farm    *farm.Farm
-	plan    *farm.Plan
-	leaders []farm.Carried
-	days    int        // of moves to list
-	since   units.Date // the day of the heights, where the farm was carried on from it; else 0
-	moved   string     // the log that it was carried on by
+	farm  *farm.Farm
+	plan  *farm.Plan
+	room  []farm.Carried // of each group
+	days  int            // of moves to list
+	since units.Date     // the day of the heights, where the farm was carried on from it; else 0
+	moved string         // the log that it was carried on by
 }
 
 // text writes the whole plan, cautions last.
-func (o *options) text(holding *farm.Farm, plan *farm.Plan, leaders []farm.Carried) string {
-	r := &report{farm: holding, plan: plan, leaders: leaders, days: o.days, since: o.since, moved: o.moved}
+func (o *options) text(holding *farm.Farm, plan *farm.Plan, room []farm.Carried) string {
+	r := &report{farm: holding, plan: plan, room: room, days: o.days, since: o.since, moved: o.moved}
 	for _, section := range []func(){
-		r.title, r.ground, r.records, r.balance, r.changes, r.moves, r.passes, r.soil, r.dry, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
+		r.title, r.carried, r.ground, r.records, r.balance, r.changes, r.moves, r.passes, r.soil, r.dry, r.hay, r.water, r.manure, r.fence, r.notes, r.cautions,
 	} {
 		section()
 	}
@@ -57,13 +58,38 @@ func (r *report) title() {
 	fmt.Fprintf(r, "%s\n%s\n", head, strings.Repeat("=", len([]rune(head))))
 	r.paragraph("%s %s", r.made(), r.farm.Note)
 	r.WriteByte('\n')
+	r.paragraph("%s", r.plan.Verdict.Growth)
+	r.WriteByte('\n')
 	r.paragraph("%s", r.plan.Verdict.English)
-	for i := range r.leaders {
-		r.paragraph("%s", r.leaders[i].English)
-	}
 	if r.hayNote() != "" {
 		r.paragraph("The hay counted here is what the farm's file has in store; what that leaves out stands under Hay.")
 	}
+}
+
+// carried prints how many head of each group there is room for.
+func (r *report) carried() {
+	if len(r.room) == 0 {
+		return
+	}
+	r.heading("Room for each group, all else as it stands")
+	group, now, low, middle, high, why := column{head: "group", words: true}, column{head: "now"}, column{head: "low"}, column{head: "middle"}, column{head: "high"}, column{head: "bound by", words: true}
+	for _, c := range r.room {
+		group.cells, now.cells = append(group.cells, c.Group), append(now.cells, units.Number(r.headOf(c.Group)))
+		for i, column := range []*column{&low, &middle, &high} {
+			head := strconv.Itoa([]int{c.Low, c.Middle, c.High}[i])
+			if c.Limits[i] == farm.LimitNone {
+				head = "≥ " + head
+			}
+			column.cells = append(column.cells, head)
+		}
+		why.cells = append(why.cells, c.Limits[1].String())
+	}
+	r.WriteString(tabulate([]column{group, now, low, middle, high, why}))
+	r.paragraph("Head that the land carries with the hay there is, by thin grass and hungry stock (low) to thick grass and modest stock (high); what bounds the middle figure stands beside it. ≥: no more were tried. More head of one group leave less room for the others.")
+}
+
+func (r *report) headOf(group string) float64 {
+	return r.farm.Groups[slices.IndexFunc(r.farm.Groups, func(g farm.Group) bool { return g.ID == group })].Head
 }
 
 // hayNote is what the store leaves out where the farm was carried on by a log.

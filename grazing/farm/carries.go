@@ -1,6 +1,7 @@
 package farm
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -22,6 +23,7 @@ const (
 	LimitRest                    // grass enough, not rested long enough
 	LimitWinter                  // nothing grows at the time
 	LimitWater                   // the source gives no more
+	LimitRoom                    // print keeps no more pigs or birds on so much ground
 )
 
 // mostTried bounds the scan: this many times the head in the document, and
@@ -34,10 +36,10 @@ const (
 // Carried is what the land carries of one group, the others as they stand.
 type Carried struct {
 	Group   string            `json:"group"`               // the group's id
-	Low     int               `json:"head_low"`            // with thin grass and hungry stock, by the printed spans
-	Middle  int               `json:"head_middle"`         // half way
-	High    int               `json:"head_high"`           // with thick grass and modest stock
-	Limits  [3]Limit          `json:"limits"`              // what bound at each
+	Low     int               `json:"head_low"`            // by the printed spans of grass and appetite: the least of their low end, middle and high end
+	Middle  int               `json:"head_middle"`         // between the two
+	High    int               `json:"head_high"`           // the most
+	Limits  [3]Limit          `json:"limits"`              // what bound at each; where none did, the land carries that many at least
 	Units   units.AnimalUnits `json:"animal_units_middle"` // of that group, by weight
 	English string            `json:"english"`             // the same in words
 }
@@ -45,13 +47,22 @@ type Carried struct {
 // limitWords tells a limit in words.
 var limitWords = map[Limit]string{
 	LimitNone: "no limit was met", LimitGrass: "grass and hay run short", LimitRest: "the land has not rested long enough",
-	LimitWinter: "nothing grows at the time", LimitWater: "the water gives out",
+	LimitWinter: "nothing grows at the time", LimitWater: "the water gives out", LimitRoom: "there are more on the ground than print keeps there",
 }
 
 // text is what the land carries in words, beside the head that the plan begins with.
 func (c *Carried) text(head float64) string {
-	text := fmt.Sprintf("With all else as it stands, and the hay there is, the land has room for %d head of %s (%d to %d over the printed spans of grass and appetite); the plan begins with %s.",
-		c.Middle, c.Group, c.Low, c.High, units.Number(head))
+	if c.High == 0 {
+		return fmt.Sprintf("With all else as it stands, and the hay there is, the land has no room for %s: with one, %s. The plan begins with %s.", c.Group, limitWords[c.Limits[1]], units.Number(head))
+	}
+	number := func(head int, limit Limit) string {
+		if limit == LimitNone {
+			return fmt.Sprintf("at least %d", head)
+		}
+		return strconv.Itoa(head)
+	}
+	text := fmt.Sprintf("With all else as it stands, and the hay there is, the land has room for %s head of %s (%s to %s over the printed spans of grass and appetite); the plan begins with %s.",
+		number(c.Middle, c.Limits[1]), c.Group, number(c.Low, c.Limits[0]), number(c.High, c.Limits[2]), units.Number(head))
 	if c.Limits[1] != LimitNone {
 		text += fmt.Sprintf(" With one more, %s.", limitWords[c.Limits[1]])
 	}
@@ -75,18 +86,43 @@ func (f *Farm) Leaders() ([]Carried, error) {
 	if err := f.Check(); err != nil {
 		return nil, err
 	}
+	return f.carriesOf(1)
+}
+
+// CarriesEach tells how many head the land carries of every group that is in a rotation
+// and begins with animals, every other group as it stands: Carries of each, in the order
+// of the rotations.
+//
+// Method: Carries, group by group
+//
+// Errors: those of Plan
+//
+// Check: TestLeadersAreCarries
+//
+// Source: ours: the rules in DEVELOPERS.md
+func (f *Farm) CarriesEach() ([]Carried, error) {
+	if err := f.Check(); err != nil {
+		return nil, err
+	}
+	return f.carriesOf(math.MaxInt)
+}
+
+// carriesOf gives what is carried of the first groups of each rotation that have animals,
+// of so many at the most.
+func (f *Farm) carriesOf(most int) ([]Carried, error) {
 	all := []Carried{}
 	for i := range f.Rotations {
-		members := f.Rotations[i].Groups
-		first := slices.IndexFunc(members, func(m Member) bool { return f.Groups[f.groupIndex(m.Group)].Head > 0 })
-		if first < 0 {
-			continue // young that are still to come
+		told := 0
+		for _, m := range f.Rotations[i].Groups {
+			if told == most || f.Groups[f.groupIndex(m.Group)].Head == 0 {
+				continue // of young that are still to come nothing is told
+			}
+			carried, err := f.carries(m.Group)
+			if err != nil {
+				return nil, err
+			}
+			all, told = append(all, carried), told+1
 		}
-		carried, err := f.carries(members[first].Group)
-		if err != nil {
-			return nil, err
-		}
-		all = append(all, carried)
 	}
 	return all, nil
 }
@@ -99,9 +135,11 @@ func (f *Farm) Leaders() ([]Carried, error) {
 //
 // Method: seasons run with 1, 2, 3 … head, the changes of the document in
 // proportion, until one needs more feed than the hay in store and cut by then
-// gives, or more water than the source. Days before there is any grass, groups in no
-// rotation and rations do not count. The scan ends at four times the head in the document
-// and 20 more.
+// gives, or more water than the source, or, of pigs and birds, until there are more on the
+// ground than print keeps there. Days before there is any grass, groups in no rotation and
+// rations do not count. The scan ends at four times the head in the document and 20 more.
+// More grass does not always carry more head, since a stay of one day more or less moves
+// all that follows, so the three are given in order.
 //
 // Errors: an error that names the group where there is none; else those of
 // Plan
@@ -125,119 +163,66 @@ func (f *Farm) carries(group string) (Carried, error) {
 	if f.Groups[at].Head == 0 {
 		return Carried{}, document.Wrong("group", strconv.Quote(group), "begins without animals", "the id of a group with head at the start")
 	}
-	c := Carried{Group: group}
+	var found [3]capacity
 	for i, end := range []units.End{units.Low, units.Middle, units.High} {
 		r, err := settle(f, end)
 		if err != nil {
 			return Carried{}, err
 		}
-		head := 0
-		head, c.Limits[i] = r.scan(at)
-		*[]*int{&c.Low, &c.Middle, &c.High}[i] = head
-		if end == units.Middle {
-			each, err := herd.AnimalUnits(r.herd[at].On(max(f.Today, f.Season.From)).Weight)
-			if units.Impossible(err) {
-				return Carried{}, err
-			}
-			c.Units = units.AnimalUnits(head) * each
-		}
+		found[i] = r.scan(at)
+	}
+	slices.SortStableFunc(found[:], func(a, b capacity) int { return cmp.Compare(a.head, b.head) })
+	herds, err := f.herds()
+	if err != nil {
+		return Carried{}, err
+	}
+	each, err := herd.AnimalUnits(herds[at].On(max(f.Today, f.Season.From)).Weight)
+	if units.Impossible(err) {
+		return Carried{}, err
+	}
+	c := Carried{
+		Group: group, Low: found[0].head, Middle: found[1].head, High: found[2].head, Limits: [3]Limit{found[0].limit, found[1].limit, found[2].limit},
+		Units: units.AnimalUnits(found[1].head) * each,
 	}
 	c.English = c.text(f.Groups[at].Head)
 	return c, nil
 }
 
-// scan gives the most head of a group that the land carries, and what bound.
-func (r *ready) scan(group int) (int, Limit) {
+// capacity is the most head of a group that the land carries, and what bound.
+type capacity struct {
+	head  int
+	limit Limit
+}
+
+// scan gives the most head of a group that the land carries.
+func (r *ready) scan(group int) capacity {
 	var runner season.Runner
 	drinks := r.drinks()
 	rotation := slices.IndexFunc(r.input.Rotations, func(of season.Rotation) bool { return of.Has(group) })
 	most := mostTried*int(r.herd[group].Head) + triedBeside
+	room := r.printedRoom(group, rotation)
 	for head := 1; head <= most; head++ {
 		factor := float64(head) / r.herd[group].Head
-		if !r.waterHolds(drinks, group, factor) {
-			return head - 1, LimitWater
+		switch {
+		case float64(head) > room:
+			return capacity{head - 1, LimitRoom}
+		case !r.waterHolds(drinks, group, factor):
+			return capacity{head - 1, LimitWater}
 		}
 		in := multiplied(r.input, group, factor)
-		if limit := r.needs(runner.Brief(&in), rotation); limit != LimitNone {
-			return head - 1, limit
+		if short := r.needs(runner.Brief(&in), rotation); short.limit != LimitNone {
+			return capacity{head - 1, short.limit}
 		}
 	}
-	return most, LimitNone
-}
-
-// needs tells what bound where a rotation, or with -1 the whole farm, needed more feed in
-// a season than was in store and cut by then; LimitNone where it did not. What other
-// rotations need of the store comes first: they share no land with it, so no head of its
-// can change that.
-func (r *ready) needs(result *season.Result, rotation int) Limit {
-	allowed, day, own, others := float64(r.farm.hayAllowed()), 0, 0.0, 0.0
-	for _, f := range result.Fed {
-		for ; day <= f.Day; day++ {
-			allowed += float64(r.farm.madeAllowed(units.DryMatter(result.Days[day].Cut)))
-		}
-		switch {
-		case !r.counts(&f): // it depends on neither land nor head
-		case rotation >= 0 && !r.input.Rotations[rotation].Has(f.Group):
-			others += f.Hay
-		default:
-			if own += f.Hay; own > max(0, allowed-others)+1e-9 {
-				return limits[f.Reason]
-			}
-		}
-	}
-	return LimitNone
-}
-
-var limits = map[season.Reason]Limit{
-	season.NoGrass: LimitGrass, season.NoRest: LimitRest, season.NoGrowth: LimitWinter,
-	season.CutBefore: LimitGrass, season.LeadIn: LimitGrass, season.NoStrip: LimitGrass,
-}
-
-// drinks gives what each group drinks at the most, by day; nothing where print
-// has no figure.
-func (r *ready) drinks() [][]units.WaterRate {
-	if r.farm.Water.Supply == 0 {
-		return nil
-	}
-	all := make([][]units.WaterRate, len(r.herd))
-	for g := range r.herd {
-		all[g] = make([]units.WaterRate, r.input.Days)
-		r.drink(g, units.High, func(from, to int, drink units.WaterRate) {
-			for day := from; day < to; day++ {
-				all[g][day] = drink
-			}
-		})
-	}
-	return all
-}
-
-// waterHolds tells whether the source gives what all groups drink, one group's
-// head multiplied by a factor.
-func (r *ready) waterHolds(drinks [][]units.WaterRate, group int, factor float64) bool {
-	if r.farm.Water.Supply == 0 {
-		return true
-	}
-	for day := range r.input.Days {
-		total := units.WaterRate(0)
-		for g := range drinks {
-			drink := drinks[g][day]
-			if g == group {
-				drink *= units.WaterRate(factor)
-			}
-			total += drink
-		}
-		if total > r.farm.Water.Supply {
-			return false
-		}
-	}
-	return true
+	return capacity{most, LimitNone}
 }
 
 // LandNeed is the land that a herd needs, by widening the farm's own.
 type LandNeed struct {
 	Factor float64    `json:"factor"`  // on every lane's width and every paddock's area
 	Area   units.Area `json:"area_m2"` // of the land in rotation
-	Found  bool       `json:"found"`   // false: not even the widest tried carries
+	Found  bool       `json:"found"`   // false: no land carries it
+	Limit  Limit      `json:"limit"`   // what binds where none does: water, of which land gives no more, or what binds on the widest
 }
 
 const (
@@ -251,7 +236,8 @@ const (
 //
 // Method: doubling up to 64 times the land until a season needs no more feed
 // than the hay in store and cut gives, then down in steps of 1 % to the last that carries.
-// Hay does not fall evenly with land, hence "all that were tried".
+// Hay does not fall evenly with land, hence "all that were tried". Where the water does not
+// reach, no land is looked for.
 //
 // Errors: those of Plan
 //
@@ -266,15 +252,19 @@ func (f *Farm) LandFor() (LandNeed, error) {
 	if err != nil {
 		return LandNeed{}, err
 	}
-	var runner season.Runner
-	carries := func(factor float64) bool {
-		in := r.widened(factor)
-		return r.needs(runner.Brief(&in), -1) == LimitNone
+	if !r.waterHolds(r.drinks(), -1, 1) {
+		return LandNeed{Limit: LimitWater}, nil
 	}
+	var runner season.Runner
+	bound := func(factor float64) Limit {
+		in := r.widened(factor)
+		return r.needs(runner.Brief(&in), -1).limit
+	}
+	carries := func(factor float64) bool { return bound(factor) == LimitNone }
 	factor := 1.0 / 8
 	for !carries(factor) {
 		if factor *= 2; factor > widest {
-			return LandNeed{}, nil
+			return LandNeed{Limit: bound(widest)}, nil
 		}
 	}
 	top := factor
@@ -285,7 +275,7 @@ func (f *Farm) LandFor() (LandNeed, error) {
 		}
 		factor = smaller
 	}
-	need := LandNeed{Factor: factor, Found: true}
+	need := LandNeed{Factor: factor, Found: true, Limit: LimitNone}
 	for i := range f.Land {
 		if f.rotationOf(f.Land[i].ID) != nil {
 			need.Area += f.Land[i].area() * units.Area(factor)

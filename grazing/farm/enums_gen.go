@@ -4,7 +4,7 @@ package farm
 
 import "example.org/soum/internal/enum"
 
-var namesLimit = []string{"", "none", "grass", "rest", "winter", "water"}
+var namesLimit = []string{"", "none", "grass", "rest", "winter", "water", "room"}
 
 func (e Limit) String() string                   { return enum.Word(namesLimit, e) }
 func (e Limit) MarshalText() ([]byte, error)     { return []byte(e.String()), nil }

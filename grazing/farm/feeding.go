@@ -2,7 +2,6 @@ package farm
 
 import (
 	"fmt"
-	"strings"
 
 	"example.org/soum/herd"
 	"example.org/soum/internal/rows"
@@ -66,7 +65,32 @@ func hay(r *ready, result *season.Result) (h HayNeed) {
 	if price := r.farm.Prices.Hay; price != nil {
 		h.Cost = price.Of(h.Short, 2)
 	}
+	h.Winter = winterHay(r)
 	return h
+}
+
+// winterHay gives the hay from the season's end to a year after the first grass of this
+// one; nothing where the plan does not know of that, having begun on ground that was bitten
+// already.
+func winterHay(r *ready) *WinterHay {
+	const year = 365
+	w := &WinterHay{From: r.farm.Season.To.Add(1)}
+	for i := range r.grass {
+		of := &r.input.Rotations[i]
+		if r.grass[i] != never && (r.farm.Rotations[i].GrassFrom != nil || !r.bitten(of, r.grazedInGrowth)) {
+			w.To = max(w.To, r.farm.Season.From.Add(year-1), r.date(r.grass[i]).Add(year-1))
+		}
+	}
+	if w.To < w.From {
+		return nil
+	}
+	for g := range r.herd {
+		if r.grazer(g) {
+			w.Eaten += units.DryMatter(r.input.Groups[g].Demand[r.input.Days-1] * float64(w.To.Sub(w.From)+1))
+		}
+	}
+	w.Carried = r.farm.asFed(w.Eaten)
+	return w
 }
 
 // hayAllowed gives the dry matter of the hay in store that animals can eat.
@@ -146,21 +170,23 @@ func (f *fedSum) add(spell *Feeding) {
 }
 
 func (f *fedSum) note(r *ready) Note {
-	why, reasons := make([]string, 0, len(f.by)), make([]string, 0, len(f.by))
+	why, reasons := make([]string, 0, len(f.by)), make([]byte, 0, 256)
 	for reason, days := range f.by {
 		if days == 0 {
 			continue
 		}
-		text := feedReasons[reason]
-		if days < f.days {
-			text += " (" + units.Days(days).In(units.Metric) + ")"
+		if len(why) > 0 {
+			reasons = append(reasons, "; "...)
 		}
-		why, reasons = append(why, FeedReason(reason).String()), append(reasons, text)
+		why, reasons = append(why, FeedReason(reason).String()), append(reasons, feedReasons[reason]...)
+		if days < f.days {
+			reasons = fmt.Appendf(reasons, " (%d %s)", days, plural(days, "day"))
+		}
 	}
 	from, to, some := f.from.String(), f.to.String(), ""
 	if all := int(f.to-f.from) + 1; f.days < all {
 		some = fmt.Sprintf("on %d of the %d days ", f.days, all)
 	}
 	return note("fed", Values{"group": f.group, "from": from, "to": to, "days": f.days, "wanted_kg": float64(f.wanted), "why": why},
-		"%s get %s %s, reckoned as dry matter, %s%s: %s.", f.group, r.text(f.wanted), f.what, some, onDays(from, to), strings.Join(reasons, "; "))
+		"%s get %s %s, reckoned as dry matter, %s%s: %s.", f.group, r.text(f.wanted), f.what, some, onDays(from, to), reasons)
 }

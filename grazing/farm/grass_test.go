@@ -1,8 +1,6 @@
 package farm_test
 
 import (
-	"slices"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -79,12 +77,12 @@ func TestNewKeysAreChecked(t *testing.T) {
 
 // TestTurnOutIsTold once, in the spring: a plan made in mid-season has turned out before.
 func TestTurnOutIsTold(t *testing.T) {
-	n := noteOf(t, plan(t, byHand(t, 4)), "turn-out")
-	assert.Equal(t, "2026-06-06", n.Values["date"])
-	assert.True(t, strings.HasPrefix(n.English, "Cow turn out on 2026-06-06"), n.English)
-	for day, told := range map[string]bool{"2026-06-03": true, "2026-06-10": false} {
+	v := plan(t, byHand(t, 4)).Verdict
+	assert.Equal(t, []farm.TurnOut{{Group: "cow", Date: dateOf(t, "2026-06-06")}}, v.TurnOut)
+	assert.Contains(t, v.English, "Cow turn out on 2026-06-06, the first day")
+	for day, told := range map[string]int{"2026-06-03": 1, "2026-06-10": 0} {
 		next, err := byHand(t, 4).Followed(dateOf(t, day))
 		require.NoError(t, err)
-		assert.Equal(t, told, slices.Contains(notes(plan(t, next)), "turn-out"), day)
+		assert.Len(t, plan(t, next).Verdict.TurnOut, told, day)
 	}
 }

@@ -113,7 +113,8 @@ func (r *ready) weightOn(day, rotation int) units.LiveWeight {
 }
 
 // surplus lists ground that outgrows the mower's mark, neighbours of one day in one.
-func surplus(r *ready, result *season.Result) (all []Surplus) {
+func surplus(r *ready, result *season.Result) []Surplus {
+	all := make([]Surplus, 0, len(result.Surplus))
 	for _, over := range result.Surplus {
 		s := Surplus{Date: r.date(over.Day), Land: r.farm.Land[over.Land].ID, From: units.Length(over.From), To: units.Length(over.To)}
 		if n := len(all); n > 0 && all[n-1].Land == s.Land && all[n-1].Date == s.Date && all[n-1].To == s.From {

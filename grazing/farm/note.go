@@ -62,3 +62,11 @@ func onDays(from, to string) string {
 	}
 	return "from " + from + " to " + to
 }
+
+// plural gives a word of which there are so many.
+func plural(count int, word string) string {
+	if count == 1 {
+		return word
+	}
+	return word + "s"
+}

@@ -137,6 +137,16 @@ type HayNeed struct {
 	Days    int             `json:"days"`       // with hay for any group
 	Cost    units.Money     `json:"cost"`       // of what is short
 	Ration  units.DryMatter `json:"ration_kg"`  // wanted by pigs and poultry in place of pasture
+	Winter  *WinterHay      `json:"winter"`     // from the season's end to the next grass; none where it ends later, or the plan was begun after the first grass of this season
+}
+
+// WinterHay is the hay until there is grass again, if next year is as this one: what grazers
+// want on the season's last day, on every day. It is in none of the other sums.
+type WinterHay struct {
+	From    units.Date      `json:"from"`       // the day after the season
+	To      units.Date      `json:"to"`         // the day before the first grass, a year after that of this season
+	Eaten   units.DryMatter `json:"eaten_kg"`   // in place of pasture
+	Carried units.FreshFeed `json:"carried_kg"` // as fed, with waste
 }
 
 // Drink is the water of a group.
@@ -245,7 +255,7 @@ func plan(r *ready, result *season.Result) (*Plan, error) {
 	p.Drought = document.Listed(p.Drought)
 	p.Cautions = document.Listed(cautions(r, p))
 	p.Notes = notes(r, result, p, worms)
-	p.Verdict = verdict(r, result, &p.Hay, met)
+	p.Verdict = verdict(r, result, p, met)
 	p.Notes = document.Listed(append(p.Notes, met.notes()...))
 	return p, met.err
 }

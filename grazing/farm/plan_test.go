@@ -155,7 +155,6 @@ func TestNotes(t *testing.T) {
 		{"no-harvest-loss", `"note": "ours"`, `"cuts": [{"land": "long", "date": "2001-06-20", "stubble": "8 cm"}]`},
 		{"leaves-little", `"leave": "8 cm"`, `"leave": "7 cm"`},
 		{"order", `{"group": "milkers"}, {"group": "dry ewes", "behind": "2 days"}`, `{"group": "dry ewes"}, {"group": "milkers", "behind": "2 days"}`},
-		{"surplus", `"height": "20 cm"`, `"height": "20 cm", "mow_above": "20.1 cm"`},
 	} {
 		changed := plan(t, readSmall(t, c.old, c.replacement))
 		assert.Contains(t, notes(changed), c.code)

@@ -134,12 +134,22 @@ func (r *ready) settleLand(l *Land, met *problems) error {
 	if l.Stay != nil {
 		land.Stay = l.Stay.season(r.start)
 	}
-	if l.MowAbove > 0 {
-		land.MowAbove = float64(r.mass(&at, l.MowAbove, met))
+	if height := r.outgrown(l, pasture); height > 0 {
+		land.MowAbove = float64(r.mass(&at, height, met))
 	}
 	r.lands = append(r.lands, at)
 	r.input.Lands = append(r.input.Lands, land)
 	return met.err
+}
+
+// outgrown gives the height above which grass has got ahead of the animals: the document's,
+// or for land that is grazed half way from turn-in to where growth ends (ours); else 0.
+func (r *ready) outgrown(l *Land, pasture *forage.Pasture) units.Height {
+	rotation := r.farm.rotationOf(l.ID)
+	if l.MowAbove > 0 || rotation == nil {
+		return l.MowAbove
+	}
+	return (rotation.turnIn(pasture) + l.ceiling(pasture)) / 2
 }
 
 // season gives the stay as the day loop has it.

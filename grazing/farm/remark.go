@@ -17,7 +17,7 @@ const lowestLeave = 3 * units.HeightInch
 // notes tells what the reader of a plan should know.
 func notes(r *ready, result *season.Result, plan *Plan, worms []tally) []Note {
 	return slices.Concat(
-		rainNotes(r), supplyNotes(r), orderNotes(r), fedNotes(r, plan), twoLandNotes(r, result), stayNotes(r, result), surplusNotes(r, plan), birthNotes(r, plan),
+		rainNotes(r), supplyNotes(r), orderNotes(r), fedNotes(r, plan), twoLandNotes(r, result), stayNotes(r, result), birthNotes(r, plan),
 		wormNotes(r, worms), birdNotes(r), roomNotes(r), gooseNotes(r, plan), mixingNotes(r), legumeNotes(r), endophyteNotes(r), unknownNotes(plan), rowNotes(r), ownNotes(r),
 	)
 }
@@ -84,31 +84,34 @@ func orderNotes(r *ready) (all []Note) {
 	return all
 }
 
-// twoLandNotes tells on how many days a group is on two lands; the moves tell on which.
+// twoLandNotes tells on how many days the leaders of a rotation go on to another land
+// within the day, and with them, later, all who follow; the moves tell on which.
 func twoLandNotes(r *ready, result *season.Result) (all []Note) {
-	type seen struct{ day, land, days, first, told int } // days, and land, from 1; 0: none
-	groups := make([]seen, len(r.herd))
-	for i := range result.Visits {
-		v := &result.Visits[i]
-		of, day, land := &groups[v.Group], v.Day+1, v.Land+1
-		if of.day == day && of.land != land && of.told != day {
-			of.days, of.told = of.days+1, day
-			if of.first == 0 {
-				of.first = day
+	for i := range r.input.Rotations {
+		leader := r.input.Rotations[i].Members[0].Group
+		days, first, told, last := 0, 0, -1, season.Visit{Day: -1}
+		for k := range result.Visits {
+			v := &result.Visits[k]
+			if v.Group != leader {
+				continue
 			}
+			if v.Day == last.Day && v.Land != last.Land && told < v.Day {
+				told = v.Day
+				if days++; days == 1 {
+					first = v.Day
+				}
+			}
+			last = *v
 		}
-		of.day, of.land = day, land
-	}
-	for g, of := range groups {
-		if of.days == 0 {
+		if days == 0 {
 			continue
 		}
-		id, first := r.farm.Groups[g].ID, r.date(of.first-1).String()
-		when := "on " + first
-		if of.days > 1 {
-			when = fmt.Sprintf("on %d days, the first %s", of.days, first)
+		id, day := r.farm.Groups[leader].ID, r.date(first).String()
+		when := "on " + day
+		if days > 1 {
+			when = fmt.Sprintf("on %d days, the first %s", days, day)
 		}
-		all = append(all, note("two-lands", Values{"group": id, "days": of.days, "first": first}, "%s go from one land to the next within the day %s.", id, when))
+		all = append(all, note("two-lands", Values{"group": id, "days": days, "first": day}, "%s go from one land to the next within the day %s.", id, when))
 	}
 	return all
 }
@@ -186,31 +189,6 @@ func diet(kind herd.Kind) []units.Fraction {
 		shares[i] /= sum
 	}
 	return shares
-}
-
-// surplusNotes says of each land when and how far it outgrows its mowing height; the
-// plan lists every piece.
-func surplusNotes(r *ready, plan *Plan) (all []Note) {
-	for i := range r.farm.Land {
-		l := &r.farm.Land[i]
-		var over []units.Date
-		for _, s := range plan.Surplus {
-			if s.Land == l.ID {
-				over = append(over, s.Date)
-			}
-		}
-		if over == nil {
-			continue
-		}
-		first, last := over[0], over[len(over)-1]
-		when := "on " + first.String()
-		if last > first {
-			when = "piece by piece, first on " + first.String() + " and last on " + last.String()
-		}
-		all = append(all, note("surplus", Values{"land": l.ID, "from": first.String(), "to": last.String()},
-			"%s outgrows its mowing height of %s before the front gets there, %s: consider a cut. Nothing is cut unless the document says so.", l.ID, r.text(l.MowAbove), when))
-	}
-	return all
 }
 
 // legumeNotes names land whose row holds legume of a share nobody has told, since the

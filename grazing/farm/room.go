@@ -2,6 +2,7 @@ package farm
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"sync"
 
@@ -43,24 +44,46 @@ func roomOf(class string) func() units.HeadRate {
 	})
 }
 
+// keptOnOf gives the row of a group; nil where print has none.
+func (r *ready) keptOnOf(group int) *keptOn {
+	at := slices.IndexFunc(keptOns, func(k keptOn) bool { return k.class == r.herd[group].Class.Name })
+	if at < 0 {
+		return nil
+	}
+	return &keptOns[at]
+}
+
+// areaOf gives the land of a rotation.
+func (r *ready) areaOf(rotation int) (area units.Area) {
+	for _, land := range r.input.Rotations[rotation].Lands {
+		area += r.farm.Land[land].area()
+	}
+	return area
+}
+
+// printedRoom gives the most head of a group that print keeps on the land of its rotation;
+// no end where it has no row.
+func (r *ready) printedRoom(group, rotation int) float64 {
+	k := r.keptOnOf(group)
+	if k == nil || rotation < 0 {
+		return math.Inf(1)
+	}
+	return float64(k.rate()) * float64(r.areaOf(rotation))
+}
+
 // roomNotes tells of pigs and birds that are more to the acre of the land they go over
 // than print keeps on it.
 func roomNotes(r *ready) (all []Note) {
 	for i := range r.farm.Rotations {
-		area := units.Area(0)
-		for _, id := range r.farm.Rotations[i].Land {
-			area += r.farm.Land[r.farm.landIndex(id)].area()
-		}
-		for _, m := range r.farm.Rotations[i].Groups {
-			g := r.farm.groupIndex(m.Group)
-			at := slices.IndexFunc(keptOns, func(k keptOn) bool { return k.class == r.herd[g].Class.Name })
-			if at < 0 {
+		for _, m := range r.input.Rotations[i].Members {
+			k := r.keptOnOf(m.Group)
+			if k == nil {
 				continue
 			}
-			k := &keptOns[at]
-			if has, most := units.HeadRate(r.herd[g].Head/float64(area)), k.rate(); has > most {
-				all = append(all, note("room", Values{"group": m.Group, "head_per_m2": float64(has), "printed_per_m2": float64(most)},
-					"%s are %s on the land they go over; print has %s %s [%s]. Watch the ground, rest what is bare, and keep to the local rules.", m.Group, r.text(has), r.text(most), k.why, k.source))
+			id := r.farm.Groups[m.Group].ID
+			if has, most := units.HeadRate(r.herd[m.Group].Head/float64(r.areaOf(i))), k.rate(); has > most {
+				all = append(all, note("room", Values{"group": id, "head_per_m2": float64(has), "printed_per_m2": float64(most)},
+					"%s are %s on the land they go over; print has %s %s [%s]. Watch the ground, rest what is bare, and keep to the local rules.", id, r.text(has), r.text(most), k.why, k.source))
 			}
 		}
 	}

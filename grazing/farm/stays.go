@@ -7,20 +7,18 @@ import (
 	"example.org/soum/units"
 )
 
-// stayNotes tells of each rotation when it turns out, where it grazes below the aim, and
-// which paddocks want a cross wire.
+// stayNotes tells of each rotation where it grazes below the aim, and which paddocks want a
+// cross wire.
 func stayNotes(r *ready, result *season.Result) (all []Note) {
 	for i := range r.input.Rotations {
 		moves, below := 0, 0
-		var first, firstBelow *season.Move
+		var firstBelow *season.Move
 		for k := range result.Moves {
 			m := &result.Moves[k]
 			if m.Rotation != i || m.Day < 0 {
 				continue
 			}
-			if moves++; moves == 1 {
-				first = m
-			}
+			moves++
 			if m.Below {
 				if below++; below == 1 {
 					firstBelow = m
@@ -28,11 +26,6 @@ func stayNotes(r *ready, result *season.Result) (all []Note) {
 			}
 		}
 		leader := r.farm.Rotations[i].Groups[0].Group
-		if moves > 0 && r.turnsOutLater(i, first.Day) {
-			date := r.date(first.Day).String()
-			all = append(all, note("turn-out", Values{"group": leader, "date": date},
-				"%s turn out on %s, the first day on which grass in their rotation is high enough.", leader, date))
-		}
 		if below > 0 {
 			date := r.date(firstBelow.Day).String()
 			all = append(all, note("below-aim", Values{"group": leader, "moves": below, "of": moves, "first": date},
@@ -40,14 +33,6 @@ func stayNotes(r *ready, result *season.Result) (all []Note) {
 		}
 	}
 	return append(all, wireNotes(r, result)...)
-}
-
-// turnsOutLater tells whether a rotation's first move of the season comes after a wait for
-// grass.
-func (r *ready) turnsOutLater(rotation, first int) bool {
-	of := &r.input.Rotations[rotation]
-	thisSeason := func(_, bitten int) bool { return bitten >= r.input.From }
-	return first > r.first && !r.bitten(of, thisSeason) && r.input.Groups[of.Members[0].Group].Demand[r.first] > 0
 }
 
 // wires is what is told of a paddock: how often it held more than a stay, and into how

@@ -549,6 +549,7 @@ var functions = []Function{
 	{Name: "grazing.RoundTank", Parameters: []string{"radius", "depth"}, Call: grazing.RoundTank},
 	{Name: "farm.First", Parameters: []string{"a"}, Call: farm.First},
 	{Name: "farm.Leaders", Parameters: []string{"document"}, Call: (*farm.Farm).Leaders},
+	{Name: "farm.CarriesEach", Parameters: []string{"document"}, Call: (*farm.Farm).CarriesEach},
 	{Name: "farm.Carries", Parameters: []string{"document", "group"}, Call: (*farm.Farm).Carries},
 	{Name: "farm.LandFor", Parameters: []string{"document"}, Call: (*farm.Farm).LandFor},
 	{Name: "farm.Explain", Parameters: []string{"document", "date"}, Call: (*farm.Farm).Explain},

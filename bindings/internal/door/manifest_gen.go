@@ -3,4 +3,4 @@
 package door
 
 // Manifest is the number of bindings/api.json, from which every wrapper is made.
-const Manifest = 2062771984
+const Manifest = 1396134340
