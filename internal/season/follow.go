@@ -46,7 +46,10 @@ func (r *run) visit(rot *rotation, lag int) {
 			continue
 		}
 		first, last := len(l.stretches), -1
-		for i := 0; i < len(l.stretches) && l.visits[r.day] > 0; i++ {
+		for l.due < len(l.stretches) && len(l.stretches[l.due].visits) == 0 {
+			l.due++
+		}
+		for i := l.due; i < len(l.stretches) && l.visits[r.day] > 0; i++ {
 			if s := &l.stretches[i]; len(s.visits) > 0 && r.serve(rot, l, s, lag) {
 				first, last = min(first, i), i
 			}

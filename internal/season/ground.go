@@ -3,6 +3,7 @@ package season
 import (
 	"math"
 	"slices"
+	"sort"
 )
 
 const (
@@ -46,13 +47,13 @@ type land struct {
 	stayMove  int // the move that began the stay; -1: before the first day
 	passes    int
 	visits    []int32 // by day: how many are to come, on all its stretches
+	due       int     // no stretch before this one has visits to come
 	// The gaps K/V - 1 at its marks: ground is beyond a mark where its gap is no wider.
 	aim, least, early, mower float64
-	lowest                   float64   // of any early mark
-	exponents                []float64 // by day: Σ 4P/K of the days before it
-	peak, factor             float64   // of the day reckoned last, and what its growth puts on a gap
-	stands                   float64   // kg, in the evening before
-	gone                     float64   // kg, eaten, trampled and cut since then
+	lowest                   float64 // of any early mark
+	peak, factor             float64 // of the day reckoned last, and what its growth puts on a gap
+	stands                   float64 // kg, in the evening before
+	gone                     float64 // kg, eaten, trampled and cut since then
 }
 
 // mass gives V, what stands on a stretch, kg/m².
@@ -87,14 +88,11 @@ func (l *land) growth(day int) float64 {
 // begin makes a land of the running season.
 func (r *run) beginLand(l *land, index int) {
 	in := &r.Lands[index]
-	*l = land{Land: in, index: index, stretches: l.stretches[:0], stay: in.Stay, stayMove: -1, factor: 1, visits: zeros(l.visits, r.reach()), exponents: zeros(l.exponents, r.Days+1)}
+	*l = land{Land: in, index: index, stretches: l.stretches[:0], stay: in.Stay, stayMove: -1, factor: 1, visits: zeros(l.visits, r.reach())}
 	l.aim, l.least, l.early = in.Ceiling/in.Aim-1, in.Ceiling/in.Least-1, in.Ceiling/in.Least-1
 	l.lowest = in.Ceiling/max(halfAim*in.Aim, in.Leave+(in.Aim-in.Leave)/4) - 1
 	if in.MowAbove > 0 {
 		l.mower = in.Ceiling/in.MowAbove - 1
-	}
-	for day := range r.Days {
-		l.exponents[day+1] = l.exponents[day] + 4*in.Peak[day]/in.Ceiling
 	}
 	from := 0.0
 	for i := range in.Stretches {
@@ -138,10 +136,7 @@ func (r *run) ready(rot *rotation, l *land, s *stretch, ripe bool) bool {
 // split parts the stretch that a place lies in and gives the index of the one that
 // begins there, all but for rounding.
 func (r *run) split(l *land, at float64) int {
-	i := 0
-	for i < len(l.stretches) && l.stretches[i].to <= at+dust {
-		i++
-	}
+	i := sort.Search(len(l.stretches), func(i int) bool { return l.stretches[i].to > at+dust })
 	if i == len(l.stretches) || l.stretches[i].from >= at-dust {
 		return i
 	}
@@ -169,6 +164,7 @@ func (r *run) join(l *land, first, last int) {
 		a.to, a.ready = b.to, a.ready && b.ready
 		l.set(a, mass)
 		l.stretches = slices.Delete(l.stretches, i, i+1)
+		l.due = min(l.due, first)
 	}
 }
 
@@ -210,12 +206,14 @@ func (r *run) left(l *land, s *stretch) {
 }
 
 // keep keeps grass of a stretch for a member of the rotation.
-func (r *run) keep(l *land, s *stretch, v visit) {
+func (r *run) keep(l *land, at int, v visit) {
+	s := &l.stretches[at]
 	if s.visits == nil {
 		s.visits = r.room()
 	}
 	s.visits = append(s.visits, v)
 	l.visits[v.day]++
+	l.due = min(l.due, at)
 }
 
 // drop takes the visits from a stretch for which a test holds, and gives its room back

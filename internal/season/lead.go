@@ -93,8 +93,11 @@ func (r *run) earlyMark(rot *rotation) {
 		if outgrown == 0 {
 			outgrown = (l.Aim + l.Ceiling) / 2
 		}
-		grows := math.Exp(l.exponents[r.day+ahead] - l.exponents[r.day])
-		l.early = max(l.least, min(l.lowest, (l.Ceiling/outgrown-1)*grows))
+		sum := 0.0
+		for _, peak := range l.Peak[r.day : r.day+ahead] {
+			sum += 4 * peak / l.Ceiling
+		}
+		l.early = max(l.least, min(l.lowest, (l.Ceiling/outgrown-1)*math.Exp(sum)))
 	}
 }
 

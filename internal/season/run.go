@@ -120,7 +120,7 @@ func (r *run) goOnWith(rot *rotation, l *land, i int) {
 		if m < 0 || d.Day < 0 || d.Day >= len(l.visits) {
 			continue
 		}
-		r.keep(l, s, visit{int32(m), int32(d.Day), d.Eat / l.area(s), d.Use})
+		r.keep(l, i, visit{int32(m), int32(d.Day), d.Eat / l.area(s), d.Use})
 		opened = min(opened, d.Day-rot.Members[m].Lag)
 		rot.given = max(rot.given, d.Day)
 		if rot.Members[m].Lag == 0 {

@@ -104,7 +104,7 @@ func (r *run) open(rot *rotation, l *land, first, behind, days int, left, kept f
 			if k.day == r.day && rot.Members[k.member].Lag == 0 {
 				r.bite(l, s, rot.Members[k.member].Group, k.kg*part, m.Use)
 			} else {
-				r.keep(l, s, visit{int32(k.member), int32(k.day), k.kg * part, m.Use})
+				r.keep(l, i, visit{int32(k.member), int32(k.day), k.kg * part, m.Use})
 			}
 		}
 		r.left(l, s)
