@@ -44,7 +44,7 @@ extern "C" {
 
 #define SOUM_VERSION "0.1.0"
 #define SOUM_ABI 1
-#define SOUM_NUMBER 1396134340 /* of the manifest that this header is made from */
+#define SOUM_NUMBER 2147016315 /* of the manifest that this header is made from */
 
 /*
  * Computes formula fn for n rows. The columns of arguments stand one after the
@@ -9445,9 +9445,10 @@ static inline double soum_grazing_round_tank(double radius, double depth, int32_
  *       rest it had and when it is ready; the one to go to next comes first.
  *   farm.CarryOn                document, today, log, readings
  *       Returns the farm as it stands on a later day, by the log of the moves
- *       since the document's: today moved on, today's heights, the days of the
- *       last bite and the animals as they are then, so that a season is
- *       planned from there on. The given farm is not changed.
+ *       since the document's: today moved on, today's heights, what is still
+ *       to come on ground that was opened, and the animals as they are then,
+ *       so that a season is planned from there on. The given farm is not
+ *       changed.
  *   study.Run                   document
  *       Runs many seasons of a farm, each with rain drawn from a record, and
  *       tells how much feed they want, how often and how early the hay does

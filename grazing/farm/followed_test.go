@@ -190,3 +190,35 @@ func TestFollowedHerds(t *testing.T) {
 		}
 	}
 }
+
+// TestFollowedHay: the hay that a plan has left on a day, what it had in store, with what its
+// cuts gave up to then and less what it fed, is what the document of that day has in store, down to
+// nothing, and a plan from there has as much left at the end.
+func TestFollowedHay(t *testing.T) {
+	loss := 20 * units.Percent
+	for _, store := range []units.FreshFeed{0, 2000, 100000} {
+		holding := grownFarm(t)
+		holding.Groups[0].Head, holding.Rotations[0].Land = 60, []string{"A"} // B is a meadow
+		holding.Feed = farm.Feed{Hay: store, Loss: &loss, Waste: 10 * units.Percent, Note: "in the barn"}
+		holding.Cuts = []farm.Cut{{Land: "B", Date: dateOf(t, "2001-05-10"), Stubble: 0.06}, {Land: "B", Date: dateOf(t, "2001-08-20"), Stubble: 0.06, To: 10}}
+		once := plan(t, holding)
+		for _, days := range []int{0, 5, 9, 10, 40, 111} {
+			next, err := holding.Followed(holding.Today.Add(days))
+			require.NoError(t, err)
+			fed, made := units.DryMatter(0), units.FreshFeed(0)
+			for _, d := range once.Days[:days] {
+				fed += d.Fed
+			}
+			if days > 9 { // 2,080 m2 at 18 cm, grown on for 9 of 31 days of May, of 1.1 kg/m2 in a metre
+				made = units.FreshFeed((afterMonths(0.18, 9.0/31) - 0.06) * 1.1 * 2080 * 0.8 / 0.9)
+			}
+			want := max(0, store+made-units.FreshFeed(float64(fed)/0.9/0.9))
+			require.InDelta(t, float64(want), float64(next.Feed.Hay), 1e-6*(1+float64(want)), "%v kg, %d days", float64(store), days)
+			again := plan(t, next)
+			if want > 0 {
+				require.InDelta(t, float64(once.Hay.Store+once.Hay.Made-once.Hay.Carried), float64(again.Hay.Store+again.Hay.Made-again.Hay.Carried), 1e-6*float64(store+10000))
+			}
+			require.Equal(t, "in the barn", next.Feed.Note)
+		}
+	}
+}

@@ -113,3 +113,13 @@ func (r *Rain) normalYear() units.RainDepth {
 	}
 	return sum
 }
+
+// grown gives what stands after a day of the season's own growth.
+func (r *ready) grown(land, day int, mass units.Yield) (units.Yield, error) {
+	ceiling := r.lands[land].ceiling
+	after, err := forage.Regrown(mass, ceiling, units.Growth(r.input.Lands[land].Peak[day]), units.Day)
+	if units.Impossible(err) {
+		return mass, err
+	}
+	return min(after, ceiling), nil
+}

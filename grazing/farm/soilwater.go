@@ -25,6 +25,7 @@ type WaterAccount struct {
 	By          rainfall.SoilSource        `json:"by,omitempty" allowed:"whose figures of the soil, with soil"`
 	Roots       units.Length               `json:"roots,omitempty" allowed:"the depth of the roots, above 0, with soil"`
 	Start       *units.Fraction            `json:"start,omitempty" allowed:"how full the soil is before the first month, 0 % to 100 %; full if left out"`
+	Begun       string                     `json:"begun,omitempty" allowed:"the month with which the account began, such as \"2000-04\", up to today's; if left out the first of rain.months, of the season or of today, whichever is earliest"`
 	Rule        rainfall.BucketRule        `json:"rule,omitempty" allowed:"\"plain\" or \"exponential\"; plain if left out"`
 	Irrigation  map[string]units.RainDepth `json:"irrigation,omitempty" allowed:"water given by month, such as \"2000-07\": \"50 mm\", in months of the account"`
 	Note        string                     `json:"note,omitempty"`
@@ -57,10 +58,17 @@ const (
 // monthIndex numbers the months of all years.
 func monthIndex(year int, month time.Month) int { return year*12 + int(month-time.January) }
 
-// accountSpan gives the first and the last month of the account: from the record's
-// first month, or today's where that is earlier, to the plan's last.
+func monthOf(date units.Date) int { return monthIndex(date.Year(), date.Month()) }
+
+// accountSpan gives the first and the last month of the account: from the month with which
+// it began, else the first of the record, of the season or of today, whichever is earliest,
+// to the plan's last.
 func (f *Farm) accountSpan() (first, last int) {
-	first, last = monthIndex(f.Today.Year(), f.Today.Month()), monthIndex(f.Season.To.Year(), f.Season.To.Month())
+	last = monthOf(f.Season.To)
+	if b := f.Rain.Balance; b != nil && b.Begun != "" {
+		return monthOfKey(b.Begun), last
+	}
+	first = min(monthOf(f.Today), monthOf(f.Season.From))
 	for _, m := range f.Rain.Series() {
 		first = min(first, monthIndex(m.Year, m.Month))
 	}
@@ -90,6 +98,8 @@ func (f *Farm) checkBalance() error {
 		}
 	}
 	switch {
+	case b.Begun != "" && (!isMonth(b.Begun) || monthOfKey(b.Begun) > monthOf(f.Today)):
+		return document.Wrong(path+".begun", strconv.Quote(b.Begun), "is no month, or after today's", `a month such as "2000-04", up to today's`)
 	case b.Start != nil && !(*b.Start >= 0 && *b.Start <= 1):
 		return document.Wrong(path+".start", *b.Start, "is no share", "0 % to 100 %")
 	case b.Rule == rainfall.BucketStress:
@@ -143,7 +153,7 @@ func (f *Farm) checkIrrigation(path string) error {
 		case !(depth >= 0):
 			return document.Wrong(path+key, depth, "is negative", "a depth of 0 or more")
 		case at < first || at > last:
-			return document.Wrong(path+key, strconv.Quote(key), "is outside the account of the soil's water", "a month from the first of rain.months, or today's, to the season's last")
+			return document.Wrong(path+key, strconv.Quote(key), "is outside the account of the soil's water", "a month from the account's first, which is begun, to the season's last")
 		}
 	}
 	return nil
@@ -151,7 +161,7 @@ func (f *Farm) checkIrrigation(path string) error {
 
 func monthOfKey(key string) int {
 	date, _ := firstOfMonth(key)
-	return monthIndex(date.Year(), date.Month())
+	return monthOf(date)
 }
 
 // bucket gives the store of the root zone at an end of the printed spans.
@@ -250,7 +260,7 @@ func (r *ready) soilMonths(first, last int, coefficient float64) []SoilMonth {
 
 // soilOn gives the month of the account that a date is in.
 func (r *ready) soilOn(date units.Date) *SoilMonth {
-	return &r.soil[monthIndex(date.Year(), date.Month())-r.soilFirst]
+	return &r.soil[monthOf(date)-r.soilFirst]
 }
 
 // soil lists the account's months of the plan.
@@ -258,7 +268,7 @@ func soil(r *ready) []SoilMonth {
 	if r.soil == nil {
 		return nil
 	}
-	return slices.Clone(r.soil[monthIndex(r.start.Year(), r.start.Month())-r.soilFirst:])
+	return slices.Clone(r.soil[monthOf(r.start)-r.soilFirst:])
 }
 
 // soilNote says that growth goes by the water of the soil, and by which rule.

@@ -36,7 +36,7 @@ func (r *run) visit(rot *rotation, lag int) {
 	}
 	for m := range rot.Members {
 		rot.asked[m] = 1
-		if rot.Members[m].Lag == lag && r.day <= rot.given {
+		if rot.Members[m].Lag == lag && (r.day <= rot.given || r.Log != nil) {
 			rot.asked[m] = r.part(rot, m)
 		}
 	}
@@ -59,7 +59,8 @@ func (r *run) visit(rot *rotation, lag int) {
 }
 
 // part gives which part of what was kept for a member today it wants: all, but where it
-// was kept before the first day and there are fewer head since.
+// was kept before the first day and there are fewer head since, or a log has it in several
+// places.
 func (r *run) part(rot *rotation, member int) float64 {
 	kept := 0.0
 	for _, at := range rot.Lands {

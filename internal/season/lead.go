@@ -7,10 +7,17 @@ func (r *run) lead(rot *rotation) {
 	if r.day < r.From {
 		return // the animals are not here yet
 	}
+	if r.tells(rot, r.day) {
+		r.leadAsTold(rot)
+		return
+	}
 	r.earlyMark(rot)
 	share, l := 1.0, r.stayOf(rot) // share: the part of the day for which ground is still to be found
 	switch {
 	case l != nil && r.day < l.stay.From+l.stay.Days:
+		if r.day <= rot.busy { // a document may have them on a strip too, and they are in one place
+			r.lapse(rot, r.day)
+		}
 		r.graze(rot, l, 0, r.day-l.stay.From)
 		if share = r.lacking(rot); share > 0 { // the stay is off from today on
 			l.stay.Days = r.day - l.stay.From
@@ -18,7 +25,7 @@ func (r *run) lead(rot *rotation) {
 	case r.day <= rot.busy:
 		r.visit(rot, 0)
 		if share = r.lacking(rot); share > 0 {
-			r.lapse(rot)
+			r.lapse(rot, r.day)
 		}
 	case l != nil && !r.plenty(rot) && r.stayOn(rot, l):
 		share = 0
@@ -49,14 +56,14 @@ func (r *run) lacking(rot *rotation) float64 {
 	return short / want
 }
 
-// lapse drops what the strip on which the leaders stand keeps for its days from today on.
-func (r *run) lapse(rot *rotation) {
-	rot.busy = -1
+// lapse drops what the strip on which the leaders stand keeps for its days from one on.
+func (r *run) lapse(rot *rotation, from int) {
+	rot.busy = from - 1
 	for _, at := range rot.Lands {
 		l := &r.lands[at]
 		for i := range l.stretches {
 			if s := &l.stretches[i]; len(s.visits) > 0 {
-				r.drop(l, s, func(v visit) bool { return int(v.day) >= r.day+rot.Members[v.member].Lag })
+				r.drop(l, s, func(v visit) bool { return int(v.day) >= from+rot.Members[v.member].Lag })
 				r.left(l, s)
 			}
 		}
@@ -127,6 +134,7 @@ type ground struct {
 	at          int // index into the rotation's lands
 	first, last int // stretches
 	bitten      int32
+	told        *Given // it is given by a log
 }
 
 // row gives the ready neighbours of a lane from a stretch on, and whether they are long
@@ -225,7 +233,7 @@ func (r *run) move(rot *rotation, part int, share float64) bool {
 			return false
 		}
 		if l := &r.lands[rot.Lands[g.at]]; l.Paddock {
-			r.enter(rot, l, part, first, below)
+			r.enter(rot, l, nil, part, first, below)
 			return true
 		}
 		left -= r.strip(rot, g, part, left, below)

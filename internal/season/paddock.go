@@ -117,12 +117,16 @@ func (r *run) planned(rot *rotation, l *land, first float64) int {
 }
 
 // enter lets the rotation into a paddock for the days that it feeds them; first is the
-// part of the day's want that is still to be found.
-func (r *run) enter(rot *rotation, l *land, part int, first float64, below bool) {
-	days := r.planned(rot, l, first)
+// part of the day's want that is still to be found. By a log they may be there for fewer days
+// than it feeds them, and where it feeds them for none.
+func (r *run) enter(rot *rotation, l *land, told *Given, part int, first float64, below bool) {
+	days := max(1, r.planned(rot, l, first))
 	l.passes++
 	rot.front = -1
 	l.stay = Stay{From: r.day, Planned: days, Days: days, First: first}
+	if told != nil {
+		r.stayUntil(rot, &l.stay, told.until())
+	}
 	mass, area := l.standing(), l.Width*l.Length
 	m := Move{
 		Day: r.day, Part: part, Rotation: rot.index, Land: l.index, Pass: l.passes, To: l.Length, Stay: days, Planned: days, Below: below,

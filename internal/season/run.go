@@ -16,6 +16,7 @@ type rotation struct {
 	given   int       // the last day of visits that were due before the first; -1: none
 	settled bool      // the early mark matters no more: all ground that nobody has bitten this season stands at the least mass
 	busy    int       // the last day of the strip that the leaders stand on; -1: none
+	told    []*Given  // by a log: ground that is still to be opened today
 	short   []Reason  // by day: why the leaders found too little
 }
 
@@ -48,6 +49,7 @@ func (r *run) steps(in *Input, each func(State)) {
 		for i := range r.rotations {
 			r.lead(&r.rotations[i])
 		}
+		r.seen()
 		r.feed()
 		r.grow()
 		r.write()
@@ -86,7 +88,7 @@ func (r *run) begin(in *Input) {
 	for i := range r.rotations {
 		rot := &r.rotations[i]
 		*rot = rotation{Rotation: &in.Rotations[i], index: i, front: -1, wantsOf: -1, given: -1, busy: -1,
-			wants: zeros(rot.wants, len(in.Rotations[i].Members)), asked: zeros(rot.asked, len(in.Rotations[i].Members)), short: zeros(rot.short, in.Days)}
+			told: rot.told[:0], wants: zeros(rot.wants, len(in.Rotations[i].Members)), asked: zeros(rot.asked, len(in.Rotations[i].Members)), short: zeros(rot.short, in.Days)}
 		r.goOn(rot)
 	}
 }

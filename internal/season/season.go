@@ -25,6 +25,7 @@ type Input struct {
 	Groups    []Group
 	Rotations []Rotation
 	Cuts      []Cut
+	Log       *Log // what is known of the days; nil: all ground is chosen
 }
 
 // Land is a lane, grazed in strips across its width, or a paddock that is grazed whole.

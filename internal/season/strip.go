@@ -13,13 +13,7 @@ type keeping struct {
 func (r *run) strip(rot *rotation, g ground, part int, left float64, below bool) float64 {
 	l := &r.lands[rot.Lands[g.at]]
 	from, end := l.stretches[g.first].from, l.stretches[g.last].to
-	days, kept, to := r.daysOfStrip(rot, l, g, left)
-	if to-from < rot.ShortestStrip-digits {
-		to = min(from+rot.ShortestStrip, end)
-	}
-	if end-to < rot.ShortestStrip-digits {
-		to = end
-	}
+	days, kept, to := r.sizeOfStrip(rot, l, g, left)
 	behind := g.last + 1
 	if to < end {
 		behind = r.split(l, to)
@@ -32,7 +26,7 @@ func (r *run) strip(rot *rotation, g ground, part int, left float64, below bool)
 		rot.front = -1
 	}
 	if days > 1 {
-		rot.busy = r.day + days - 1
+		rot.busy = max(rot.busy, r.day+days-1)
 	}
 	found := r.open(rot, l, g.first, behind, days, left, kept, Move{
 		Day: r.day, Part: part, Rotation: rot.index, Land: l.index, Pass: l.passes, From: from, To: to,
@@ -42,6 +36,22 @@ func (r *run) strip(rot *rotation, g ground, part int, left float64, below bool)
 		r.join(l, g.first, behind-1)
 	}
 	return found
+}
+
+// sizeOfStrip gives the days of a strip, what is kept for all of them, and where it ends.
+func (r *run) sizeOfStrip(rot *rotation, l *land, g ground, left float64) (days int, kept, to float64) {
+	if g.told != nil {
+		return r.daysTold(rot, l, g, left)
+	}
+	from, end := l.stretches[g.first].from, l.stretches[g.last].to
+	days, kept, to = r.daysOfStrip(rot, l, g, left)
+	if to-from < rot.ShortestStrip-digits {
+		to = min(from+rot.ShortestStrip, end)
+	}
+	if end-to < rot.ShortestStrip-digits {
+		to = end
+	}
+	return days, kept, to
 }
 
 // daysOfStrip gives the fewest whole days that make a strip as long as the shortest, if
@@ -92,14 +102,20 @@ func (r *run) open(rot *rotation, l *land, first, behind, days int, left, kept f
 		holds += above * l.area(s)
 		mass += l.mass(s) * s.length()
 	}
-	found := min(1, holds*m.Use/kept)
+	found := 1.0
+	if kept > 0 {
+		found = min(1, holds*m.Use/kept)
+	}
 	m.Before, m.Want = mass/(m.To-m.From), kept*found
 	move := r.opened(m)
 	r.keepings(rot, days, left, found)
 	for i := first; i < behind; i++ {
 		s := &l.stretches[i]
 		l.occupy(s, move, r.day)
-		part := r.masses[i-first] / holds // per area
+		part := 0.0 // per area
+		if holds > 0 {
+			part = r.masses[i-first] / holds
+		}
 		for _, k := range r.keeps {
 			if k.day == r.day && rot.Members[k.member].Lag == 0 {
 				r.bite(l, s, rot.Members[k.member].Group, k.kg*part, m.Use)

@@ -3,4 +3,4 @@
 package door
 
 // Manifest is the number of bindings/api.json, from which every wrapper is made.
-const Manifest = 1396134340
+const Manifest = 2147016315
