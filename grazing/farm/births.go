@@ -2,6 +2,7 @@ package farm
 
 import (
 	"cmp"
+	"example.org/soum/internal/english"
 	"fmt"
 	"maps"
 	"slices"
@@ -175,7 +176,7 @@ func wrongGestation(at string, b *Birth, kind herd.Kind) error {
 	}
 	switch {
 	case !animals[animal]:
-		return document.Wrong(at+".animal", strconv.Quote(animal), "has no printed gestation", "one of: "+list(slices.Sorted(maps.Keys(animals))))
+		return document.Wrong(at+".animal", strconv.Quote(animal), "has no printed gestation", "one of: "+english.Listed(slices.Sorted(maps.Keys(animals))))
 	case b.By == 0:
 		return document.Wrong(at+".by", `""`, "is missing beside service: sources differ", "one of: "+sources[2:])
 	}

@@ -1,6 +1,7 @@
 package farm
 
 import (
+	"example.org/soum/internal/english"
 	"fmt"
 	"math"
 	"slices"
@@ -195,7 +196,7 @@ func copper(r *ready) []Caution {
 		return nil
 	}
 	return []Caution{caution("copper and sheep", Values{"sheep": sheep, "others": others, "limit_mg_per_kg": 15},
-		"Sheep (%s) share ground with other stock, whose feed and mineral may hold copper that kills sheep.", list(sheep))}
+		"Sheep (%s) share ground with other stock, whose feed and mineral may hold copper that kills sheep.", english.Listed(sheep))}
 }
 
 func ionophores(r *ready) []Caution {
@@ -203,7 +204,7 @@ func ionophores(r *ready) []Caution {
 	if at == nil || !r.farm.Feed.Ionophores {
 		return nil
 	}
-	return []Caution{caution("ionophores", Values{"groups": at}, "Feed with an ionophore is used on a farm that keeps %s.", list(at))}
+	return []Caution{caution("ionophores", Values{"groups": at}, "Feed with an ionophore is used on a farm that keeps %s.", english.Listed(at))}
 }
 
 func catarrhalFever(r *ready) []Caution {
@@ -211,7 +212,7 @@ func catarrhalFever(r *ready) []Caution {
 	if sheep == nil || others == nil {
 		return nil
 	}
-	return []Caution{caution("sheep beside deer or cattle", Values{"sheep": sheep, "others": others}, "Sheep (%s) are kept beside %s.", list(sheep), list(others))}
+	return []Caution{caution("sheep beside deer or cattle", Values{"sheep": sheep, "others": others}, "Sheep (%s) are kept beside %s.", english.Listed(sheep), english.Listed(others))}
 }
 
 // conflicts is the table, which a plan asks for many times.
@@ -229,7 +230,7 @@ func conflicting(r *ready) (all []Caution) {
 			before := r.members(&r.farm.Rotations[i], func(k herd.Kind) bool { return k == c.Before })
 			after := r.members(&r.farm.Rotations[i], func(k herd.Kind) bool { return k == c.After })
 			if before != nil && after != nil {
-				all = append(all, caution(c.Code, Values{"before": before, "after": after}, "%s and %s use the same ground: %s.", list(before), list(after), c.Why))
+				all = append(all, caution(c.Code, Values{"before": before, "after": after}, "%s and %s use the same ground: %s.", english.Listed(before), english.Listed(after), c.Why))
 			}
 		}
 	}
@@ -249,7 +250,7 @@ func dangerousCattle(r *ready) []Caution {
 	if ids == nil {
 		return nil
 	}
-	return []Caution{caution("bulls and cows with calves", Values{"groups": ids}, "%s can attack people: most deaths of the public by cattle are by cows with calves.", list(ids))}
+	return []Caution{caution("bulls and cows with calves", Values{"groups": ids}, "%s can attack people: most deaths of the public by cattle are by cows with calves.", english.Listed(ids))}
 }
 
 func current(r *ready) []Caution {
@@ -271,7 +272,7 @@ func waterBirds(r *ready) []Caution {
 			where = "use the same ground"
 		}
 	}
-	return []Caution{caution("water birds", Values{"water_birds": water, "others": others}, "Water birds (%s) and other poultry (%s) %s.", list(water), list(others), where)}
+	return []Caution{caution("water birds", Values{"water_birds": water, "others": others}, "Water birds (%s) and other poultry (%s) %s.", english.Listed(water), english.Listed(others), where)}
 }
 
 func bloat(r *ready) (all []Caution) {
@@ -288,7 +289,7 @@ func bloat(r *ready) (all []Caution) {
 			continue
 		}
 		all = append(all, caution("bloat", Values{"land": l.ID, "legume": float64(legume), "limit": float64(limit)},
-			"%s is %s legume, over %s, and ruminants (%s) graze it.", l.ID, legume.In(units.Metric), limit.In(units.Metric), list(ruminants)))
+			"%s is %s legume, over %s, and ruminants (%s) graze it.", l.ID, legume.In(units.Metric), limit.In(units.Metric), english.Listed(ruminants)))
 	}
 	return all
 }
@@ -342,7 +343,7 @@ func wetGround(r *ready, plan *Plan) []Caution {
 		return nil
 	}
 	return []Caution{caution("wet ground", Values{"months": months, "land": land, "deficit_m": float64(deficit), "limit_m": float64(rainfall.FirmDeficit())},
-		"The soil is full or nearly so at the end of %s (short of full by %s, the least of these), and %s are grazed then.", list(months), r.text(deficit), list(land))}
+		"The soil is full or nearly so at the end of %s (short of full by %s, the least of these), and %s are grazed then.", english.Listed(months), r.text(deficit), english.Listed(land))}
 }
 
 // grazedIn gives the land on which any group stands in a month.

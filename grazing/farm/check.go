@@ -1,6 +1,7 @@
 package farm
 
 import (
+	"example.org/soum/internal/english"
 	"fmt"
 	"maps"
 	"slices"
@@ -347,7 +348,7 @@ func (f *Farm) checkFront(r *Rotation) error {
 		return nil
 	}
 	if !slices.Contains(r.Land, r.Front.Land) {
-		return document.Wrong("land", strconv.Quote(r.Front.Land), "is no land of the rotation", "one of: "+list(r.Land))
+		return document.Wrong("land", strconv.Quote(r.Front.Land), "is no land of the rotation", "one of: "+english.Listed(r.Land))
 	}
 	l := &f.Land[f.landIndex(r.Front.Land)]
 	switch {

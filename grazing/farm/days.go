@@ -48,11 +48,3 @@ func months(r *ready, result *season.Result, days []PlanDay) []Month {
 	}
 	return all
 }
-
-// balance gives start + growth - eaten - trampled - cut - left, which is rounding only.
-func balance(result *season.Result) (left units.DryMatter) {
-	for _, d := range result.Days {
-		left += units.DryMatter(d.Start + d.Grown - d.Eaten - d.Trampled - d.Cut - d.End)
-	}
-	return left
-}

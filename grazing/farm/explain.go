@@ -2,6 +2,7 @@ package farm
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"example.org/soum/forage"
@@ -19,16 +20,6 @@ type Explanation struct {
 	Note  string       `json:"note"`  // where the steps do not tell all; "" where they do
 }
 
-// formula finds a formula by its name among a package's.
-func formula(all []units.Formula, name string) *units.Formula {
-	for i := range all {
-		if all[i].Name == name {
-			return &all[i]
-		}
-	}
-	return nil
-}
-
 // explainer collects the steps of one explanation.
 type explainer struct {
 	system units.System
@@ -37,8 +28,8 @@ type explainer struct {
 
 // take writes the step of a formula down and passes its value on.
 func take[Q ~float64](e *explainer, all []units.Formula, name string, value Q, arguments ...float64) Q {
-	if f := formula(all, name); f != nil {
-		e.steps = append(e.steps, f.Show(e.system, float64(value), arguments...))
+	if at := slices.IndexFunc(all, func(f units.Formula) bool { return f.Name == name }); at >= 0 {
+		e.steps = append(e.steps, all[at].Show(e.system, float64(value), arguments...))
 	}
 	return value
 }

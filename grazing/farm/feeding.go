@@ -1,6 +1,7 @@
 package farm
 
 import (
+	"example.org/soum/internal/english"
 	"fmt"
 
 	"example.org/soum/herd"
@@ -180,7 +181,7 @@ func (f *fedSum) note(r *ready) Note {
 		}
 		why, reasons = append(why, FeedReason(reason).String()), append(reasons, feedReasons[reason]...)
 		if days < f.days {
-			reasons = fmt.Appendf(reasons, " (%d %s)", days, plural(days, "day"))
+			reasons = fmt.Appendf(reasons, " (%d %s)", days, english.Word(days, "day"))
 		}
 	}
 	from, to, some := f.from.String(), f.to.String(), ""
@@ -188,5 +189,5 @@ func (f *fedSum) note(r *ready) Note {
 		some = fmt.Sprintf("on %d of the %d days ", f.days, all)
 	}
 	return note("fed", Values{"group": f.group, "from": from, "to": to, "days": f.days, "wanted_kg": float64(f.wanted), "why": why},
-		"%s get %s %s, reckoned as dry matter, %s%s: %s.", f.group, r.text(f.wanted), f.what, some, onDays(from, to), reasons)
+		"%s get %s %s, reckoned as dry matter, %s%s: %s.", f.group, r.text(f.wanted), f.what, some, english.OnDays(from, to), reasons)
 }

@@ -1,6 +1,7 @@
 package farm
 
 import (
+	"example.org/soum/internal/english"
 	"fmt"
 	"slices"
 	"strconv"
@@ -60,7 +61,7 @@ func nitrate(r *ready) (all []Caution) {
 			continue
 		}
 		all = append(all, caution("nitrate", Values{"land": l.ID, "groups": ids, "nitrate_nitrogen": float64(l.Nitrate), "level": level.String(), "limit": float64(firstLimited())},
-			"%s holds %s of nitrate nitrogen in the dry matter (%s), and %s graze it.", l.ID, r.text(l.Nitrate), level, list(ids)))
+			"%s holds %s of nitrate nitrogen in the dry matter (%s), and %s graze it.", l.ID, r.text(l.Nitrate), level, english.Listed(ids)))
 	}
 	return all
 }
@@ -109,7 +110,7 @@ func prussicAcid(r *ready, plan *Plan) (all []Caution) {
 				when = r.text(since) + " after a frost"
 			}
 			all = append(all, caution("prussic acid", Values{"land": l.ID, "groups": ids, "date": m.Date.String(), "height_m": float64(m.Height), "limit_m": float64(limit), "class": risk.String()},
-				"%s makes prussic acid and is opened on %s, %s; %s graze it.", l.ID, m.Date, when, list(ids)))
+				"%s makes prussic acid and is opened on %s, %s; %s graze it.", l.ID, m.Date, when, english.Listed(ids)))
 			break // the first says it
 		}
 	}
@@ -132,7 +133,7 @@ func tetany(r *ready) (all []Caution) {
 		limits := forage.HazardLimits()
 		all = append(all, caution("grass tetany", Values{"land": l.ID, "groups": ids, "ratio": ratio, "limit": limits.Potassium, "magnesium": float64(l.Magnesium), "needed": float64(limits.Magnesium)},
 			"On %s potassium over calcium and magnesium is %s (limit %s), and magnesium %s of the dry matter (needed: above %s); %s graze it.",
-			l.ID, units.Number(ratio), units.Number(limits.Potassium), r.text(l.Magnesium), r.text(limits.Magnesium), list(ids)))
+			l.ID, units.Number(ratio), units.Number(limits.Potassium), r.text(l.Magnesium), r.text(limits.Magnesium), english.Listed(ids)))
 	}
 	return all
 }
@@ -150,7 +151,7 @@ func endophyte(r *ready) (all []Caution) {
 			continue
 		}
 		all = append(all, caution("fescue endophyte", Values{"land": l.ID, "groups": ids, "infected": float64(*l.Infected), "loss_kg_day": float64(loss)},
-			"%s of the fescue on %s carry the toxic fungus: steers gain some %s less by one line through many trials; %s graze it.", r.text(*l.Infected), l.ID, r.text(loss), list(ids)))
+			"%s of the fescue on %s carry the toxic fungus: steers gain some %s less by one line through many trials; %s graze it.", r.text(*l.Infected), l.ID, r.text(loss), english.Listed(ids)))
 	}
 	return all
 }
@@ -165,5 +166,5 @@ func endophyteNotes(r *ready) []Note {
 		return nil
 	}
 	return []Note{note("endophyte-not-told", Values{"land": untold},
-		"%s may carry the toxic fungus of tall fescue, and how much is not in the document: gains fall with it, and mares near foaling are in danger [OSU-ENDOPHYTE; mares from memory]. A laboratory counts infected tillers; set infected.", list(untold))}
+		"%s may carry the toxic fungus of tall fescue, and how much is not in the document: gains fall with it, and mares near foaling are in danger [OSU-ENDOPHYTE; mares from memory]. A laboratory counts infected tillers; set infected.", english.Listed(untold))}
 }

@@ -87,7 +87,7 @@ func (r *resumed) landNamed(name string, wrong func(problem, allowed string) err
 	for i := range r.farm.Land {
 		ids = append(ids, r.farm.Land[i].ID)
 	}
-	return -1, wrong("is the id of no land", oneOf(name, ids))
+	return -1, wrong("is the id of no land", document.OneOf(name, ids))
 }
 
 // knows refuses a stay of a group that the farm has not.
@@ -99,20 +99,7 @@ func (r *resumed) knows(s *stay) error {
 	for i := range r.farm.Groups {
 		ids = append(ids, r.farm.Groups[i].ID)
 	}
-	return s.wrong("group", s.Group, "is the id of no group", oneOf(s.Group, ids)+"; empty where nobody knows")
-}
-
-// oneOf lists ids, not too many, the one that is perhaps meant first.
-func oneOf(name string, ids []string) string {
-	const most = 8
-	if len(ids) > most {
-		ids = append(ids[:most:most], "…")
-	}
-	text := "one of: " + strings.Join(ids, ", ")
-	if near := document.Nearest(name, ids); near != "" {
-		return "perhaps " + strconv.Quote(near) + "; " + text
-	}
-	return text
+	return s.wrong("group", s.Group, "is the id of no group", document.OneOf(s.Group, ids)+"; empty where nobody knows")
 }
 
 // place puts a stay on its land.

@@ -26,10 +26,3 @@ func TestNothingToTellIsAnObject(t *testing.T) {
 		assert.Equal(t, "{}", string(text))
 	}
 }
-
-// TestList puts ids into a sentence.
-func TestList(t *testing.T) {
-	for text, ids := range map[string][]string{"": nil, "a": {"a"}, "a and b": {"b", "a"}, "a, b and c": {"c", "a", "b"}} {
-		assert.Equal(t, text, list(ids))
-	}
-}

@@ -232,7 +232,7 @@ var runners = sync.Pool{New: func() any { return new(season.Runner) }}
 // needs of those before it.
 func plan(r *ready, result *season.Result) (*Plan, error) {
 	met := &problems{ranges: r.outside}
-	p := &Plan{Today: r.farm.Today, From: r.date(r.first), To: r.farm.Season.To, Factor: 1, Balance: balance(result)}
+	p := &Plan{Today: r.farm.Today, From: r.date(r.first), To: r.farm.Season.To, Factor: 1, Balance: units.DryMatter(result.Balance())}
 	if own := r.farm.OwnFactor; own != nil {
 		p.Factor = own.Growth
 	}

@@ -1,11 +1,13 @@
 package farm
 
 import (
+	"example.org/soum/internal/english"
 	"fmt"
 	"slices"
 	"sync"
 
 	"example.org/soum/herd"
+	"example.org/soum/internal/rows"
 	"example.org/soum/internal/season"
 	"example.org/soum/units"
 )
@@ -63,7 +65,7 @@ func supplyNotes(r *ready) (all []Note) {
 		if low != nil {
 			leave := r.lands[r.farm.landIndex(low[0])].leaveHeight
 			all = append(all, note("leaves-little", Values{"land": low, "leave_m": float64(leave)},
-				"On %s %s is left; common practice, without a source, is never under 3 in and better 4 to 6.", list(low), r.text(leave)))
+				"On %s %s is left; common practice, without a source, is never under 3 in and better 4 to 6.", english.Listed(low), r.text(leave)))
 		}
 	}
 	return all
@@ -201,7 +203,7 @@ func legumeNotes(r *ready) []Note {
 		return nil
 	}
 	return []Note{note("legume-not-told", Values{"land": untold, "limit": 0.5},
-		"%s hold legume, and how much is not in the document: over half of the stand the risk of bloat rises [UKY-BLOAT]. Look, and set legume.", list(untold))}
+		"%s hold legume, and how much is not in the document: over half of the stand the risk of bloat rises [UKY-BLOAT]. Look, and set legume.", english.Listed(untold))}
 }
 
 // landWhere gives the ids of land for which a test holds.
@@ -227,7 +229,7 @@ func rowNotes(r *ready) (all []Note) {
 			all = append(all, note("ceiling-ours", Values{"pasture": row.Name, "ceiling_m": float64(row.Ceiling)},
 				"Growth of %s ends at %s, a figure of ours: none is published. Give a ceiling of your own if you have measured one.", row.Name, r.text(row.Ceiling)))
 		}
-		if sum := sumShares(row.Shares); sum < 1-1e-9 || sum > 1+1e-9 {
+		if sum := rows.SumShares(row); sum < 1-1e-9 || sum > 1+1e-9 {
 			all = append(all, note("shares-as-printed", Values{"pasture": row.Name, "sum": float64(sum)},
 				"The monthly shares of %s sum to %s and are used as they stand, so the year grows that much of its yield.", row.Name, r.text(sum)))
 		}
@@ -239,13 +241,6 @@ func rowNotes(r *ready) (all []Note) {
 		}
 	}
 	return all
-}
-
-func sumShares(shares [12]units.Fraction) (sum units.Fraction) {
-	for _, share := range shares {
-		sum += share
-	}
-	return sum
 }
 
 // ownNotes says that growth is multiplied by a factor of the user's.

@@ -1,7 +1,7 @@
 package farm
 
 import (
-	"fmt"
+	"example.org/soum/internal/english"
 	"math"
 	"slices"
 	"sync"
@@ -106,18 +106,10 @@ func gooseNotes(r *ready, plan *Plan) (all []Note) {
 		}
 		if times > 0 {
 			all = append(all, note("tall-for-geese", Values{"group": leader, "times": times, "tallest_m": float64(tallest), "limit_m": float64(tallForGeese)},
-				"%s come %s to grass above %s, up to %s; geese want it shorter than that [CELTIC-GEESE]. Let other stock go first, or mow.", leader, often(times), r.text(tallForGeese), r.text(tallest)))
+				"%s come %s to grass above %s, up to %s; geese want it shorter than that [CELTIC-GEESE]. Let other stock go first, or mow.", leader, english.Often(times), r.text(tallForGeese), r.text(tallest)))
 		}
 	}
 	return all
-}
-
-// often tells a number of times in words.
-func often(times int) string {
-	if times == 1 {
-		return "once"
-	}
-	return fmt.Sprintf("%d times", times)
 }
 
 // birdNotes tells that the days between ruminants and birds are custom.

@@ -1,6 +1,7 @@
 package farm
 
 import (
+	"example.org/soum/internal/english"
 	"math"
 
 	"example.org/soum/internal/season"
@@ -59,7 +60,7 @@ func wireNotes(r *ready, result *season.Result) (all []Note) {
 		if w.times > 0 {
 			id := r.farm.Land[i].ID
 			all = append(all, note("cut-paddock", Values{"land": id, "times": w.times, "parts": w.parts, "longest": w.longest},
-				"%s holds more than a stay should take (%s, up to %s): cut it in %d with a cross wire, so that nothing is bitten twice in a stay.", id, often(w.times), units.Days(w.longest).In(units.Metric), w.parts))
+				"%s holds more than a stay should take (%s, up to %s): cut it in %d with a cross wire, so that nothing is bitten twice in a stay.", id, english.Often(w.times), units.Days(w.longest).In(units.Metric), w.parts))
 		}
 	}
 	return all

@@ -1,6 +1,7 @@
 package farm
 
 import (
+	"example.org/soum/internal/english"
 	"sync"
 
 	"example.org/soum/herd"
@@ -165,7 +166,7 @@ func unknownNotes(plan *Plan) (all []Note) {
 			for _, what := range m.Missing {
 				missing = append(missing, what.String())
 			}
-			all = append(all, note("manure-known-in-part", Values{"group": m.Group, "missing": missing}, "The manure row for %s (%s) does not tell %s.", m.Group, m.Row, list(missing)))
+			all = append(all, note("manure-known-in-part", Values{"group": m.Group, "missing": missing}, "The manure row for %s (%s) does not tell %s.", m.Group, m.Row, english.Listed(missing)))
 		}
 	}
 	return all

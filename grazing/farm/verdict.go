@@ -1,6 +1,7 @@
 package farm
 
 import (
+	"example.org/soum/internal/english"
 	"fmt"
 	"slices"
 	"strings"
@@ -9,6 +10,7 @@ import (
 	"example.org/soum/grazing"
 	"example.org/soum/herd"
 	"example.org/soum/internal/document"
+	"example.org/soum/internal/rows"
 	"example.org/soum/internal/season"
 	"example.org/soum/units"
 )
@@ -120,7 +122,7 @@ func textbook(r *ready, met *problems) (total units.AnimalUnits) {
 		if r.farm.rotationOf(r.farm.Land[i].ID) == nil {
 			continue
 		}
-		grown := r.lands[i].annual * units.Yield(sumShares(r.lands[i].pasture.Shares))
+		grown := r.lands[i].annual * units.Yield(rows.SumShares(r.lands[i].pasture))
 		rate, err := grazing.CarryingCapacity(grown, use, demand, days)
 		met.keep(err, r.start, 1)
 		total += units.AnimalUnits(float64(rate) * float64(r.farm.Land[i].area()))
@@ -143,11 +145,11 @@ func (r *ready) growthText() string {
 	}
 	text := "Growth is"
 	if printed != nil {
-		text += fmt.Sprintf(" that of print for %s, not of this place", list(printed))
+		text += fmt.Sprintf(" that of print for %s, not of this place", english.Listed(printed))
 	}
 	switch {
 	case own != nil && printed != nil:
-		text += fmt.Sprintf(", but for your own of %s", list(own))
+		text += fmt.Sprintf(", but for your own of %s", english.Listed(own))
 	case own != nil:
 		text += " your own"
 	}
@@ -188,7 +190,7 @@ func (r *ready) shortText(v *Verdict, short shortage, hay *HayNeed) string {
 	if v.Short == nil {
 		return ""
 	}
-	text := fmt.Sprintf("It is short %s, first for %s.", onDays(v.Short.From.String(), v.Short.To.String()), r.farm.Groups[short.group].ID)
+	text := fmt.Sprintf("It is short %s, first for %s.", english.OnDays(v.Short.From.String(), v.Short.To.String()), r.farm.Groups[short.group].ID)
 	if hay.Short > 0 {
 		return text + fmt.Sprintf(" Hay of %s is to be found beyond the %s in store and the %s of the cuts.", r.text(hay.Short), r.text(hay.Store), r.text(hay.Made))
 	}
@@ -198,7 +200,7 @@ func (r *ready) shortText(v *Verdict, short shortage, hay *HayNeed) string {
 func turnOutText(all []TurnOut) string {
 	texts := make([]string, len(all))
 	for i, t := range all {
-		texts[i] = capital(fmt.Appendf(nil, "%s turn out on %s, the first day on which their grass is high enough.", t.Group, t.Date))
+		texts[i] = english.Capital(fmt.Appendf(nil, "%s turn out on %s, the first day on which their grass is high enough.", t.Group, t.Date))
 	}
 	return strings.Join(texts, " ")
 }
@@ -245,10 +247,10 @@ func (r *ready) openingText(plan *Plan) string {
 	}
 	var what []string
 	if from != 0 {
-		what = append(what, onDays(from.String(), to.String())+", while they wait for the first grass")
+		what = append(what, english.OnDays(from.String(), to.String())+", while they wait for the first grass")
 	}
 	if apart != nil {
-		what = append(what, "for "+list(apart)+", in no rotation")
+		what = append(what, "for "+english.Listed(apart)+", in no rotation")
 	}
 	text := fmt.Sprintf("Feed of %s is wanted %s; it does not count against the land.", r.text(plan.Hay.Opening), strings.Join(what, " and "))
 	if plan.Verdict.Carries && plan.Hay.Short > 0 {

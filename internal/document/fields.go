@@ -3,6 +3,7 @@ package document
 import (
 	"reflect"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -79,6 +80,20 @@ func (s *shape) nearest(name string) string {
 		known[i] = s.fields[i].name
 	}
 	return Nearest(name, known)
+}
+
+// OneOf lists the names that could have been given, not too many, the one that is perhaps
+// meant first.
+func OneOf(name string, names []string) string {
+	const most = 8
+	if len(names) > most {
+		names = append(names[:most:most], "…")
+	}
+	text := "one of: " + strings.Join(names, ", ")
+	if near := Nearest(name, names); near != "" {
+		return "perhaps " + strconv.Quote(near) + "; " + text
+	}
+	return text
 }
 
 // Nearest gives the name that a misspelt one may stand for, "" for none.

@@ -12,15 +12,22 @@ import (
 	"example.org/soum/units"
 )
 
+// SumShares gives what the months of a row grow of its annual yield.
+func SumShares(p *forage.Pasture) (sum units.Fraction) {
+	for _, share := range p.Shares {
+		sum += share
+	}
+	return sum
+}
+
 // CheckPasture holds a row, a user's above all, against what the season needs.
 func CheckPasture(p *forage.Pasture) error {
-	sum := units.Fraction(0)
 	for month, share := range p.Shares {
 		if !(share >= 0 && share <= 1) {
 			return document.InList("shares", month, document.Wrong("", share, "is no share", "0 % to 100 %"))
 		}
-		sum += share
 	}
+	sum := SumShares(p)
 	switch {
 	case sum < 0.9 || sum > 1.1:
 		return document.Wrong("shares", sum, "do not make up a year", "a sum of 90 % to 110 %")

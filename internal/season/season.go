@@ -135,6 +135,15 @@ type Result struct {
 	Hay     [][]float64 // by group and day, kg wanted, before waste
 }
 
+// Balance gives start + growth - eaten - trampled - cut - left of all days, which is
+// rounding only.
+func (r *Result) Balance() (left float64) {
+	for _, d := range r.Days {
+		left += d.Start + d.Grown - d.Eaten - d.Trampled - d.Cut - d.End
+	}
+	return left
+}
+
 // Move is a strip opened, or a paddock entered, for the leader of a rotation.
 type Move struct {
 	Day, Part      int // Part: which of the day's moves, from 0; two pieces of one move share it
