@@ -85,7 +85,7 @@ func (r *report) carried() {
 		why.cells = append(why.cells, c.Limits[1].String())
 	}
 	r.WriteString(tabulate([]column{group, now, low, middle, high, why}))
-	r.paragraph("Head that the land carries with the hay there is, by thin grass and hungry stock (low) to thick grass and modest stock (high); what bounds the middle figure stands beside it. ≥: no more were tried. More head of one group leave less room for the others.")
+	r.paragraph("Head that the land carries with the hay there is, by thin grass and hungry stock (low) to thick grass and modest stock (high); what bounds the middle figure stands beside it. Room: print keeps no more on so much ground. ≥: no more were tried. More head of one group leave less room for the others.")
 }
 
 func (r *report) headOf(group string) float64 {

@@ -50,8 +50,9 @@ var limitWords = map[Limit]string{
 	LimitWinter: "nothing grows at the time", LimitWater: "the water gives out", LimitRoom: "there are more on the ground than print keeps there",
 }
 
-// text is what the land carries in words, beside the head that the plan begins with.
-func (c *Carried) text(head float64) string {
+// text is what the land carries in words, beside the head that the plan begins with; room
+// is what print has of it.
+func (c *Carried) text(head float64, room *keptOn) string {
 	if c.High == 0 {
 		return fmt.Sprintf("With all else as it stands, and the hay there is, the land has no room for %s: with one, %s. The plan begins with %s.", c.Group, limitWords[c.Limits[1]], units.Number(head))
 	}
@@ -65,6 +66,9 @@ func (c *Carried) text(head float64) string {
 		number(c.Middle, c.Limits[1]), c.Group, number(c.Low, c.Limits[0]), number(c.High, c.Limits[2]), units.Number(head))
 	if c.Limits[1] != LimitNone {
 		text += fmt.Sprintf(" With one more, %s.", limitWords[c.Limits[1]])
+	}
+	if c.Limits[1] == LimitRoom {
+		text += fmt.Sprintf(" The printed figure is of %s.", room.source)
 	}
 	return text
 }
@@ -184,7 +188,7 @@ func (f *Farm) carries(group string) (Carried, error) {
 		Group: group, Low: found[0].head, Middle: found[1].head, High: found[2].head, Limits: [3]Limit{found[0].limit, found[1].limit, found[2].limit},
 		Units: units.AnimalUnits(found[1].head) * each,
 	}
-	c.English = c.text(f.Groups[at].Head)
+	c.English = c.text(f.Groups[at].Head, keptOnOf(herds[at].Class.Name))
 	return c, nil
 }
 

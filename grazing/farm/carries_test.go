@@ -63,6 +63,17 @@ func TestLeadersAreCarries(t *testing.T) {
 		assert.Contains(t, leader.English, fmt.Sprintf("room for %d head of %s (%d to %d over the printed spans of grass and appetite); the plan begins with %v.",
 			leader.Middle, leader.Group, leader.Low, leader.High, head))
 	}
+	each, err := holding.CarriesEach()
+	require.NoError(t, err)
+	var groups []string
+	for _, c := range each {
+		alone, err := holding.Carries(c.Group)
+		require.NoError(t, err)
+		assert.Equal(t, alone, c)
+		assert.True(t, c.Low <= c.Middle && c.Middle <= c.High, "%+v", c)
+		groups = append(groups, c.Group)
+	}
+	assert.Equal(t, []string{"cows", "ewes", "sows"}, groups, "lambs begin without animals")
 	holding.Version = 2
 	_, err = holding.Leaders()
 	assert.ErrorContains(t, err, "version")

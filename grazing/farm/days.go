@@ -7,8 +7,7 @@ import (
 
 // days gives every day of the plan.
 func days(r *ready, result *season.Result) []PlanDay {
-	all := make([]PlanDay, len(result.Days))
-	n := len(r.lands)
+	all, n := make([]PlanDay, len(result.Days)), len(r.lands)
 	lands := make([]units.DryMatter, len(result.Stood))
 	for i, standing := range result.Stood {
 		lands[i] = units.DryMatter(standing)

@@ -2,7 +2,7 @@
 //
 //	farm        the document: land, groups, rotations, rain, feed     Read, First
 //	plan        the season day by day, a section a file               Farm.Plan
-//	carries     how many head, how much land                          Farm.Carries, Leaders, LandFor
+//	carries     how many head, how much land                          Farm.Carries, CarriesEach, Leaders, LandFor
 //	explain     the work behind a day                                 Farm.Explain
 //	resume      the farm on a later day, by the log of its moves      Farm.CarryOn
 //	followed    the farm on a later day, by its plan                  Farm.Followed

@@ -66,7 +66,7 @@ func (d *drawing) season() {
 	}
 }
 
-// land is of one row; lanes are 10 to 40 m wide, paddocks of what is left.
+// land is of one row; lanes are 15 to 45 m wide, or square, paddocks of what is left.
 func (d *drawing) land() {
 	area, count := units.Area(d.between(1, 20)*4046.8564224), 1+d.IntN(10)
 	sizes, sum := make([]float64, count), 0.0

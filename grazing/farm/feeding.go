@@ -61,7 +61,7 @@ func hay(r *ready, result *season.Result) (h HayNeed) {
 		cut += units.DryMatter(result.Days[i].Cut)
 	}
 	h.Carried, h.Store = r.farm.asFed(h.Eaten), r.farm.Feed.Hay
-	h.Made = units.FreshFeed(float64(r.farm.kept(cut)) / float64(r.farm.hayDryMatter()))
+	h.Made = r.farm.hayOf(cut)
 	h.Short = max(0, h.Carried-h.Store-h.Made)
 	if price := r.farm.Prices.Hay; price != nil {
 		h.Cost = price.Of(h.Short, 2)
@@ -110,6 +110,11 @@ func (f *Farm) kept(cut units.DryMatter) units.DryMatter {
 		return cut
 	}
 	return units.DryMatter(float64(cut) * float64(1-*f.Feed.Loss))
+}
+
+// hayOf gives the hay of a cut as it lies when it is fed.
+func (f *Farm) hayOf(cut units.DryMatter) units.FreshFeed {
+	return units.FreshFeed(float64(f.kept(cut)) / float64(f.hayDryMatter()))
 }
 
 func (f *Farm) hayDryMatter() units.Fraction { return rows.HayDryMatter(f.Feed.DryMatter) }

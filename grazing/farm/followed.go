@@ -121,12 +121,11 @@ func (r *resumed) morning() (st season.State) {
 }
 
 // made gives the hay of the cuts of some days.
-func (r *resumed) made(days []season.Day) units.FreshFeed {
-	cut := 0.0
+func (r *resumed) made(days []season.Day) (hay units.FreshFeed) {
 	for i := range days {
-		cut += days[i].Cut
+		hay += r.farm.hayOf(units.DryMatter(days[i].Cut))
 	}
-	return units.FreshFeed(float64(r.farm.kept(units.DryMatter(cut))) / float64(r.farm.hayDryMatter()))
+	return hay
 }
 
 // fed gives what grazers were fed up to today.

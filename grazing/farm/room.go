@@ -44,9 +44,9 @@ func roomOf(class string) func() units.HeadRate {
 	})
 }
 
-// keptOnOf gives the row of a group; nil where print has none.
-func (r *ready) keptOnOf(group int) *keptOn {
-	at := slices.IndexFunc(keptOns, func(k keptOn) bool { return k.class == r.herd[group].Class.Name })
+// keptOnOf gives the row of a class; nil where print has none.
+func keptOnOf(class string) *keptOn {
+	at := slices.IndexFunc(keptOns, func(k keptOn) bool { return k.class == class })
 	if at < 0 {
 		return nil
 	}
@@ -64,7 +64,7 @@ func (r *ready) areaOf(rotation int) (area units.Area) {
 // printedRoom gives the most head of a group that print keeps on the land of its rotation;
 // no end where it has no row.
 func (r *ready) printedRoom(group, rotation int) float64 {
-	k := r.keptOnOf(group)
+	k := keptOnOf(r.herd[group].Class.Name)
 	if k == nil || rotation < 0 {
 		return math.Inf(1)
 	}
@@ -76,7 +76,7 @@ func (r *ready) printedRoom(group, rotation int) float64 {
 func roomNotes(r *ready) (all []Note) {
 	for i := range r.farm.Rotations {
 		for _, m := range r.input.Rotations[i].Members {
-			k := r.keptOnOf(m.Group)
+			k := keptOnOf(r.herd[m.Group].Class.Name)
 			if k == nil {
 				continue
 			}

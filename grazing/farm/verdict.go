@@ -143,23 +143,20 @@ func (r *ready) growthText() string {
 			*of = append(*of, name)
 		}
 	}
-	text := "Growth is"
+	text := "Growth is your own figure"
 	if printed != nil {
-		text += fmt.Sprintf(" that of print for %s, not of this place", english.Listed(printed))
+		text = fmt.Sprintf("Growth is as printed for %s, not measured on this land", english.Listed(printed))
 	}
-	switch {
-	case own != nil && printed != nil:
-		text += fmt.Sprintf(", but for your own of %s", english.Listed(own))
-	case own != nil:
-		text += " your own"
+	if printed != nil && own != nil {
+		text += fmt.Sprintf("; on %s it is your own figure", english.Listed(own))
 	}
 	switch {
 	case r.soil != nil:
-		return text + "; the account of the soil's water takes from it in dry months."
+		return text + "; the account of the soil's water lowers it in dry months."
 	case r.rainKnown():
-		return text + "; the year's rain did not set it, and takes from it only where the key months were dry."
+		return text + "; this year's rain did not set it, and lowers it only where the key months were dry."
 	}
-	return text + "; the year's rain did not set it."
+	return text + "; this year's rain did not set it."
 }
 
 // answer says whether the land carries the herd.
@@ -229,7 +226,7 @@ func (r *ready) openingText(plan *Plan) string {
 		return ""
 	}
 	var from, to units.Date
-	var apart []string
+	var apart, what []string
 	for i := range plan.Feeding {
 		f := &plan.Feeding[i]
 		switch {
@@ -245,9 +242,8 @@ func (r *ready) openingText(plan *Plan) string {
 			to = max(to, f.To)
 		}
 	}
-	var what []string
 	if from != 0 {
-		what = append(what, english.OnDays(from.String(), to.String())+", while they wait for the first grass")
+		what = append(what, english.OnDays(from.String(), to.String())+", while they wait for their first grass")
 	}
 	if apart != nil {
 		what = append(what, "for "+english.Listed(apart)+", in no rotation")
@@ -265,9 +261,9 @@ func (r *ready) winterText(hay *HayNeed) string {
 	if w == nil || w.Carried == 0 {
 		return ""
 	}
-	text := fmt.Sprintf("From %s until grass or the season begins again (%s by this year's dates) the grazers of the last day want %s of hay", w.From, w.To.Add(1), r.text(w.Carried))
-	if left := hay.Store + hay.Made - hay.Carried; left > 0 {
-		return text + fmt.Sprintf("; %s of this year's is left for it.", r.text(left))
+	left := "none"
+	if over := hay.Store + hay.Made - hay.Carried; over > 0 {
+		left = r.text(over)
 	}
-	return text + "; none of this year's is left for it."
+	return fmt.Sprintf("From %s until grass or the season begins again (%s by this year's dates) the grazers of the last day want %s of hay; %s of this year's is left for it.", w.From, w.To.Add(1), r.text(w.Carried), left)
 }

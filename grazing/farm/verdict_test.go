@@ -75,15 +75,15 @@ func TestOverIsTold(t *testing.T) {
 
 // TestWhoseGrowth: the rows of print by name, a row or a yield of the user's by the land.
 func TestWhoseGrowth(t *testing.T) {
-	assert.Equal(t, "Growth is your own; the year's rain did not set it.", plan(t, byHand(t, 4)).Verdict.Growth)
+	assert.Equal(t, "Growth is your own figure; this year's rain did not set it.", plan(t, byHand(t, 4)).Verdict.Growth)
 	small := readSmall(t, `"note": "ours"`, `"note": "ours"`)
-	assert.Contains(t, plan(t, small).Verdict.Growth, "Growth is that of print for bluegrass-clover and mixed-pasture, not of this place; the year's rain did not set it")
+	assert.Contains(t, plan(t, small).Verdict.Growth, "Growth is as printed for bluegrass-clover and mixed-pasture, not measured on this land; this year's rain did not set it")
 	small.Land[0].Yield = 0.5 // kg/m²
-	assert.Contains(t, plan(t, small).Verdict.Growth, "not of this place, but for your own of "+small.Land[0].ID+";")
+	assert.Contains(t, plan(t, small).Verdict.Growth, "not measured on this land; on "+small.Land[0].ID+" it is your own figure;")
 }
 
-// TestRoomByPrint: of hens the land carries no more than print keeps on it: an old rule has
-// 1,000 m² for 12.4 of them or so, which is asked of the table here.
+// TestRoomByPrint: of hens the land carries no more than print keeps on it: the
+// room of one is that of the table of spaces, by the old rule of manure.
 func TestRoomByPrint(t *testing.T) {
 	holding := readSmall(t, `{"id": "dry ewes", "class": "ewe", "head": 5}`, `{"id": "dry ewes", "class": "laying-hen", "head": 300}`)
 	each, err := grazing.Space("laying-hen", grazing.SpaceUsed, "old-rule", 1, units.Low)
@@ -93,7 +93,7 @@ func TestRoomByPrint(t *testing.T) {
 	assert.Equal(t, [3]farm.Limit{farm.LimitRoom, farm.LimitRoom, farm.LimitRoom}, carried.Limits)
 	room := int(10000 / each.SquareMetres()) // the two lanes are 20 m × 300 m and 20 m × 200 m
 	assert.Equal(t, [3]int{room, room, room}, [3]int{carried.Low, carried.Middle, carried.High})
-	assert.Contains(t, carried.English, "With one more, there are more on the ground than print keeps there.")
+	assert.Contains(t, carried.English, "With one more, there are more on the ground than print keeps there. The printed figure is of PLAMONDON-HENS, EU-889-2008.")
 }
 
 // TestLandForWater: no land gives more water.
